@@ -1,0 +1,131 @@
+import { z } from "zod";
+import {
+  amount,
+  count,
+  figure,
+  fraction,
+  id,
+  label,
+  ordinal,
+  positionFields,
+  positive,
+  reference,
+  words,
+} from "./fields.ts";
+
+/** A pole, as found or as surveyed. */
+export const pole = z.strictObject({
+  id,
+  tag: label,
+  ...positionFields,
+  /** Elevation of the ground at the pole, m above the route's datum; null where nobody measured it. */
+  groundM: figure.nullable(),
+  /** Length of the pole that stands above ground; null where unknown. */
+  aboveGroundM: positive.nullable(),
+  poleClass: words,
+  owner: words,
+  /** Name of the line of poles it stands in: the main line, a lateral; empty where the list named none. */
+  line: words,
+  /** Position along its line as imported, from 1; 0 where the list had no order. */
+  order: count,
+  /** False where nothing may be hung beside this pole. */
+  terminalAllowed: z.boolean(),
+  note: words,
+});
+
+/** Anybody's wire or equipment on a pole, with its height above ground. Our own strand is one of these. */
+export const attachment = z.strictObject({
+  id,
+  poleId: reference,
+  owner: words,
+  kind: z.enum(["ourStrand", "communication", "neutral", "secondary", "primary", "equipment", "streetLight", "riser"]),
+  heightM: positive,
+  /** Voltage to ground of a supply wire, V; 0 for a neutral and for communication. */
+  voltageV: amount,
+  note: words,
+});
+
+/** Two neighbouring poles and what is strung between them. */
+export const span = z.strictObject({
+  id,
+  fromPoleId: reference,
+  toPoleId: reference,
+  /** Horizontal distance between the pole centre lines, m. */
+  lengthM: positive,
+  /** Strand section that runs through this span; null where we have no strand yet. */
+  strandSectionId: reference.nullable(),
+  /** inferred spans came from the order of poles or their distance and wait for a person's look. */
+  origin: z.enum(["surveyed", "ordered", "inferred", "drawn"]),
+  note: words,
+});
+
+/** What lies under a span: where, how wide, how high. */
+export const crossing = z.strictObject({
+  id,
+  spanId: reference,
+  name: words,
+  surface: z.enum(["road", "driveway", "rail", "water", "pedestrian", "field"]),
+  /** Middle of the crossing from the span's first pole, m. */
+  offsetM: amount,
+  widthM: positive,
+  /** Elevation of the surface on the route's datum; null takes the line between the two poles' ground. */
+  surfaceM: figure.nullable(),
+});
+
+/** Strand from dead end to dead end, pulled as one. */
+export const strandSection = z.strictObject({
+  id,
+  name: label,
+  strandTypeId: reference,
+  /** Midspan sag of the finished line over span length at the stringing temperature. */
+  stringingSagFrac: fraction,
+  stringingDegC: figure,
+});
+
+/** A fiber cable from its feed end outwards. */
+export const cable = z.strictObject({
+  id,
+  name: label,
+  cableTypeId: reference,
+  /** Closure on another cable where this one is spliced on; null where it comes from the hub. */
+  fromClosureId: reference.nullable(),
+  /** Sheath length on the reel this cable is cut from. */
+  reelLengthM: positive,
+});
+
+/** One step of a cable along the route: its sequence-th span, from the feed end. */
+export const cableRun = z.strictObject({
+  id,
+  cableId: reference,
+  spanId: reference,
+  sequence: ordinal,
+  /** True where the cable enters the span at its far pole. */
+  reversed: z.boolean(),
+});
+
+/** Cable waiting in a coil under the strand. */
+export const slack = z.strictObject({
+  id,
+  cableId: reference,
+  spanId: reference,
+  /** Hanging point from the span's first pole, m. */
+  offsetM: amount,
+  /** Sheath length in the coil, m. */
+  storedM: positive,
+  /** access coils feed a terminal's opening, storage coils wait for repairs. */
+  kind: z.enum(["access", "storage"]),
+  /** Terminal whose opening takes this coil; null for storage. */
+  terminalId: reference.nullable(),
+});
+
+/** Splice closure on the strand. */
+export const closure = z.strictObject({
+  id,
+  name: label,
+  cableId: reference,
+  spanId: reference,
+  offsetM: amount,
+  note: words,
+});
+
+export const lineTables = { pole, attachment, span, crossing, strandSection, cable, cableRun, slack, closure };

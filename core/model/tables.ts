@@ -1,0 +1,72 @@
+import type { z } from "zod";
+import { catalogueTables } from "./catalogueRows.ts";
+import { lineTables } from "./lineRows.ts";
+import { officeTables } from "./officeRows.ts";
+import { serviceTables } from "./serviceRows.ts";
+
+/** Every table of a route: one schema gives the type, the file's check and a request's check. */
+export const tables = { ...officeTables, ...catalogueTables, ...lineTables, ...serviceTables } as const;
+
+export type TableName = keyof typeof tables;
+export type Row<T extends TableName> = Readonly<z.infer<(typeof tables)[T]>>;
+
+export type Settings = Row<"settings">;
+export type Revision = Row<"revision">;
+export type Waiver = Row<"waiver">;
+export type StrandType = Row<"strandType">;
+export type CableType = Row<"cableType">;
+export type SplitterType = Row<"splitterType">;
+export type TerminalModel = Row<"terminalModel">;
+export type DropType = Row<"dropType">;
+export type ClearanceSet = Row<"clearanceSet">;
+export type ClearanceLimit = Row<"clearanceLimit">;
+export type LoadingDistrict = Row<"loadingDistrict">;
+export type OpticalClass = Row<"opticalClass">;
+export type Hardware = Row<"hardware">;
+export type Pole = Row<"pole">;
+export type Attachment = Row<"attachment">;
+export type Span = Row<"span">;
+export type Crossing = Row<"crossing">;
+export type StrandSection = Row<"strandSection">;
+export type Cable = Row<"cable">;
+export type CableRun = Row<"cableRun">;
+export type Slack = Row<"slack">;
+export type Closure = Row<"closure">;
+export type Terminal = Row<"terminal">;
+export type Splitter = Row<"splitter">;
+export type Feed = Row<"feed">;
+export type FiberUse = Row<"fiberUse">;
+export type LivingUnit = Row<"livingUnit">;
+export type Drop = Row<"drop">;
+
+/** Table names in the order rows may be written so that every reference is already there. */
+export const tableNames = [
+  "strandType",
+  "cableType",
+  "splitterType",
+  "terminalModel",
+  "dropType",
+  "clearanceSet",
+  "clearanceLimit",
+  "loadingDistrict",
+  "opticalClass",
+  "hardware",
+  "settings",
+  "revision",
+  "waiver",
+  "pole",
+  "attachment",
+  "strandSection",
+  "span",
+  "crossing",
+  "cable",
+  "cableRun",
+  "closure",
+  "feed",
+  "terminal",
+  "splitter",
+  "slack",
+  "livingUnit",
+  "drop",
+  "fiberUse",
+] as const satisfies readonly TableName[];
