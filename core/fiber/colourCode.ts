@@ -20,10 +20,23 @@ const colours = [
   { name: "aqua", abbreviation: "AQ" },
 ] as const;
 
-const tracerCounts = ["", "", "two ", "three ", "four ", "five ", "six ", "seven ", "eight ", "nine ", "ten ", "eleven "] as const;
+const tracerCountWords = [
+  "",
+  "",
+  "two ",
+  "three ",
+  "four ",
+  "five ",
+  "six ",
+  "seven ",
+  "eight ",
+  "nine ",
+  "ten ",
+  "eleven ",
+] as const;
 
 /** The last position that has a colour here: eleven tracers are more than any cable carries. */
-export const lastColourPosition = colours.length * tracerCounts.length;
+export const lastColourPosition = colours.length * tracerCountWords.length;
 
 /** A colour in words, and in the two letters of the standard with one more pair for each tracer. */
 export type Colour = { readonly name: string; readonly abbreviation: string };
@@ -39,16 +52,16 @@ export type Colour = { readonly name: string; readonly abbreviation: string };
  * @source TIA-598-C, seen second-hand; writing the tracers behind a stroke is this program's own habit
  */
 export function colourAt(position: number): Colour {
-  const stripes = tracerCounts[Math.floor((position - 1) / colours.length)];
+  const tracerCount = Math.floor((position - 1) / colours.length);
   const base = colours[(position - 1) % colours.length];
-  if (base === undefined || stripes === undefined) {
+  const countWord = tracerCountWords[tracerCount];
+  if (base === undefined || countWord === undefined) {
     throw new RangeError(`a colour position is a whole number from 1 to ${lastColourPosition}, not ${position}`);
   }
-  const tracerCount = Math.floor((position - 1) / colours.length);
   if (tracerCount === 0) return base;
   const tracer = base.name === "black" ? { name: "yellow", abbreviation: "YL" } : { name: "black", abbreviation: "BK" };
   return {
-    name: `${base.name} with ${stripes}${tracer.name} ${tracerCount === 1 ? "tracer" : "tracers"}`,
+    name: `${base.name} with ${countWord}${tracer.name} ${tracerCount === 1 ? "tracer" : "tracers"}`,
     abbreviation: [base.abbreviation, ...Array.from({ length: tracerCount }, () => tracer.abbreviation)].join("/"),
   };
 }

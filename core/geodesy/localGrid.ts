@@ -3,7 +3,7 @@ import { type Grid, openTransverseMercator } from "./transverseMercator.ts";
 /**
  * Opens the plane a route is drawn and measured on: a transverse Mercator on WGS 84 with scale 1 on the meridian of its origin.
  *
- * Lengths on this plane are ground lengths for a route's purpose. Measured at latitude 40 on spans of 60 m in every direction:
+ * Lengths on this plane are ground lengths for a route's purpose. Measured at latitudes 0 to 65 on spans of 60 m in every direction:
  * the plane is off from the ellipsoid by at most 0.001 mm within 1 km of the origin, 0.02 mm within 5 km, 0.3 mm within 20 km.
  * There and back returns a place within 0.001 mm.
  *

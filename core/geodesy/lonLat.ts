@@ -7,6 +7,8 @@ export type LonLat = readonly [lonDeg: number, latDeg: number];
  * @throws RangeError
  */
 export function requireLonLat([lonDeg, latDeg]: LonLat): void {
-  if (!(Math.abs(lonDeg) <= 180)) throw new RangeError(`longitude must lie within 180 degrees of Greenwich, not ${lonDeg}`);
-  if (!(Math.abs(latDeg) <= 90)) throw new RangeError(`latitude must lie within 90 degrees of the equator, not ${latDeg}`);
+  if (!(Math.abs(lonDeg) <= 180))
+    throw new RangeError(`longitude must lie within 180 degrees of Greenwich, not ${lonDeg}`);
+  if (!(Math.abs(latDeg) <= 90))
+    throw new RangeError(`latitude must lie within 90 degrees of the equator, not ${latDeg}`);
 }

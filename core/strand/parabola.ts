@@ -23,7 +23,7 @@ export function parabolicSagM(spanM: number, weightNPerM: number, horizontalN: n
 /**
  * How a span hangs, by the parabola: load even along the horizontal, length and tension by their series to second order.
  *
- * Good for a taut span with supports of nearly one height: at a sag of 1 % the length is short by 4e-8 of the span. The error
+ * Good for a taut span with supports of nearly one height: at a sag of 1 % the length is short by 2e-8 of the span. The error
  * grows with the slope: with a rise of a tenth of the span, midspan sag is 0.5 % less than that of the catenary.
  *
  * @throws RangeError when the span cannot hang

@@ -8,5 +8,7 @@ import type { UnitSystem } from "./unitSystem.ts";
  * @throws RangeError when weightNPerM is not finite
  */
 export function formatWeightPerLength(weightNPerM: number, system: UnitSystem): string {
-  return system === "us" ? `${fixedText(weightNPerM / nPerMPerPoundPerFoot, 3)} lb/ft` : `${fixedText(weightNPerM, 2)} N/m`;
+  return system === "us"
+    ? `${fixedText(weightNPerM / nPerMPerPoundPerFoot, 3)} lb/ft`
+    : `${fixedText(weightNPerM, 2)} N/m`;
 }

@@ -26,13 +26,21 @@ const oneUnit = new RegExp(`^(${amount}) ?(${feetMark}|${inchMark}|${metricMark}
 export function parseLengthM(text: string, defaultUnit: UnitSystem): ParsedLength {
   const plain = withPlainMarks(text);
   if (/\d,\d/.test(plain)) {
-    return { ok: false, what: `"${text}" has a comma in a number.`, mend: "Write decimals with a point and thousands without a mark: 1234.5." };
+    return {
+      ok: false,
+      what: `"${text}" has a comma in a number.`,
+      mend: "Write decimals with a point and thousands without a mark: 1234.5.",
+    };
   }
-  const isNegative = /^-/.test(plain);
+  const isNegative = plain.startsWith("-");
   const size = plain.replace(/^[-+] ?/, "");
   const parsed = parseFeetThenInches(size) ?? parseOneUnit(size, defaultUnit);
   if (parsed === null || (parsed.ok && !Number.isFinite(parsed.valueM))) {
-    return { ok: false, what: `"${text}" cannot be read as a length.`, mend: "Write it like 36 in, 10 ft 6 in, 10'-6\" or 0.9 m." };
+    return {
+      ok: false,
+      what: `"${text}" cannot be read as a length.`,
+      mend: "Write it like 36 in, 10 ft 6 in, 10'-6\" or 0.9 m.",
+    };
   }
   return parsed.ok && isNegative && parsed.valueM !== 0 ? { ok: true, valueM: -parsed.valueM } : parsed;
 }
@@ -53,7 +61,11 @@ function parseFeetThenInches(size: string): ParsedLength | null {
   const feet = Number(match[1]);
   const inches = amountOf(match[2] ?? "");
   if (!(inches < 12)) {
-    return { ok: false, what: `${match[2]} inches after feet is a foot or more.`, mend: "Write inches under 12 after feet, or the whole length in inches." };
+    return {
+      ok: false,
+      what: `${match[2]} inches after feet is a foot or more.`,
+      mend: "Write inches under 12 after feet, or the whole length in inches.",
+    };
   }
   return { ok: true, valueM: metresOf(feet * 12 + inches, "in") };
 }

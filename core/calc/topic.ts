@@ -1,0 +1,59 @@
+import type { z } from "zod";
+import type { Answer } from "./answer.ts";
+import { requestFault } from "./requestFault.ts";
+
+/** One formula of the program that can be run by itself. */
+export type Topic = {
+  readonly id: string;
+  readonly title: string;
+  readonly request: z.ZodType;
+  readonly reply: z.ZodType;
+  /** a request that is answered */
+  readonly example: unknown;
+  /** never throws for a bad request */
+  readonly run: (input: unknown) => Answer<unknown>;
+};
+
+/** What a topic's file says of it; the types of `answer` follow from the two schemas. */
+type TopicDefinition<Request extends z.ZodType, Reply extends z.ZodType> = {
+  readonly id: string;
+  readonly title: string;
+  readonly request: Request;
+  readonly reply: Reply;
+  readonly example: z.input<Request>;
+  readonly answer: (request: z.output<Request>) => z.input<Reply>;
+};
+
+/** Makes a topic that checks its request before the kernel sees it. */
+export function defineTopic<Request extends z.ZodType, Reply extends z.ZodType>(
+  definition: TopicDefinition<Request, Reply>,
+): Topic {
+  const { id, title, request, reply, example } = definition;
+  return {
+    id,
+    title,
+    request,
+    reply,
+    example,
+    run(input) {
+      const parsed = request.safeParse(input, { reportInput: true });
+      if (!parsed.success) return { ok: false, fault: requestFault(id, parsed.error) };
+      try {
+        return { ok: true, value: definition.answer(parsed.data) };
+      } catch (error) {
+        // A kernel's RangeError is a program error elsewhere. Here the numbers came from outside, and some limits depend on several of
+        // them at once, so that no schema can hold them.
+        if (!(error instanceof RangeError)) throw error;
+        return {
+          ok: false,
+          fault: {
+            code: "out-of-range",
+            what: `${error.message}.`,
+            where: id,
+            mend: "Change the figures so that they fit together.",
+          },
+        };
+      }
+    },
+  };
+}

@@ -1,0 +1,52 @@
+import { z } from "zod";
+import type { Answer } from "./answer.ts";
+import { colourTopic } from "./colourTopic.ts";
+import { distanceTopic } from "./distanceTopic.ts";
+import { loadTopic } from "./loadTopic.ts";
+import { lossTopic } from "./lossTopic.ts";
+import { sagTopic } from "./sagTopic.ts";
+import type { Topic } from "./topic.ts";
+
+/** The register: every topic there is, by id. */
+export const topics: readonly Topic[] = [colourTopic, distanceTopic, loadTopic, lossTopic, sagTopic];
+
+/** A topic as it is listed: JSON Schemas of request and reply, and a request to start from. */
+type TopicDescription = {
+  readonly id: string;
+  readonly title: string;
+  readonly request: unknown;
+  readonly reply: unknown;
+  readonly example: unknown;
+};
+
+/**
+ * Runs one topic on a request from outside.
+ *
+ * @param topicId id in the register
+ * @param input   what was read; checked here
+ * @returns the reply, or a fault with code unknown-topic, missing-field, unknown-field, bad-field or out-of-range
+ */
+export function runTopic(topicId: string, input: unknown): Answer<unknown> {
+  const topic = topics.find(({ id }) => id === topicId);
+  if (topic !== undefined) return topic.run(input);
+  return {
+    ok: false,
+    fault: {
+      code: "unknown-topic",
+      what: `There is no topic called "${topicId}".`,
+      where: "topic",
+      mend: `Use one of ${topics.map(({ id }) => id).join(", ")}.`,
+    },
+  };
+}
+
+/** Lists every topic with the JSON Schema of its request and reply. */
+export function describeTopics(): readonly TopicDescription[] {
+  return topics.map(({ id, title, request, reply, example }) => ({
+    id,
+    title,
+    request: z.toJSONSchema(request, { io: "input" }),
+    reply: z.toJSONSchema(reply, { io: "input" }),
+    example,
+  }));
+}
