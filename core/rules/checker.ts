@@ -10,8 +10,18 @@ import type { Rule } from "./rule.ts";
 export type Checker = {
   /** All findings, worst first. */
   readonly findings: () => readonly Finding[];
-  /** Takes in an edit and asks the rules again about the rows that leaned on it; answers with how many rows were asked. */
-  readonly advance: (route: Route, rows: readonly RowChange[]) => number;
+  /** Takes in an edit and asks the rules again about the rows that leaned on it, and no others. */
+  readonly advance: (route: Route, rows: readonly RowChange[]) => Recheck;
+};
+
+/** What an edit did to the findings. */
+export type Recheck = {
+  /** How many rows the rules were asked about again. */
+  readonly askedCount: number;
+  /** Keys of findings that are no longer there. */
+  readonly gone: readonly string[];
+  /** Findings of the rows asked about, as they read now. */
+  readonly found: readonly Finding[];
 };
 
 const cellName = "findings";
@@ -39,6 +49,7 @@ export function openChecker(plant: Plant, rules: readonly Rule[] = ruleRegister)
         if (name.startsWith(`${cellName}/`)) asked.add(name.slice(cellName.length + 1));
       }
       for (const row of rows) if (byTable.has(row.table)) asked.add(`${row.table}/${row.id}`);
+      const before = [...asked].flatMap((key) => found.get(key) ?? []);
       for (const key of asked) {
         const cut = key.indexOf("/");
         const table = key.slice(0, cut) as TableName; // the key was made from one
@@ -46,7 +57,13 @@ export function openChecker(plant: Plant, rules: readonly Rule[] = ruleRegister)
         if (route[table].has(id)) ask(table, id);
         else found.delete(key);
       }
-      return asked.size;
+      const after = [...asked].flatMap((key) => found.get(key) ?? []);
+      const still = new Set(after.map((one) => one.key));
+      return {
+        askedCount: asked.size,
+        gone: before.filter((one) => !still.has(one.key)).map((one) => one.key),
+        found: after,
+      };
     },
   };
 }

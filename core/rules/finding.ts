@@ -1,6 +1,6 @@
 import { type Point, pointOnSpan } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import { terminalPlace } from "../plant/terminalView.ts";
+import { terminalHang } from "../plant/terminalView.ts";
 import type { Basis, Hit, Rule, Severity, Subject } from "./rule.ts";
 
 /** A hit with everything a list, a drawing or a jump needs. */
@@ -58,7 +58,7 @@ function subjectPlace(plant: Plant, { table, id }: Subject): Point | null {
       return { eastM, northM };
     }
     case "terminal": {
-      const { eastM, northM } = terminalPlace(plant, id);
+      const { eastM, northM } = terminalHang(plant, id);
       return { eastM, northM };
     }
     case "attachment":

@@ -1,4 +1,4 @@
-import { terminalPlace } from "../plant/terminalView.ts";
+import { terminalHang } from "../plant/terminalView.ts";
 import { companySetting, type Rule } from "./rule.ts";
 
 /** Half an inch: what a tape and a strand mark can hold. Common practice, no source. */
@@ -13,7 +13,7 @@ export const terminalStandoff: Rule = {
   *check(plant, id) {
     const terminal = plant.rowOf("terminal", id);
     const limit = plant.settings().standoffM;
-    const { fromPoleM, atFirstPole, poleId } = terminalPlace(plant, id);
+    const { fromPoleM, atFirstPole, poleId } = terminalHang(plant, id);
     if (Math.abs(fromPoleM - limit) <= toleranceM) return;
     const { lengthM } = plant.rowOf("span", terminal.spanId);
     yield {

@@ -1,0 +1,96 @@
+import { z } from "zod";
+import { faultSchema, findingSchema, importReplySchema, importRequestSchema, rowChangeSchema } from "./shapes.ts";
+
+const routeId = z.string().min(1);
+const routeRequest = z.strictObject({ routeId });
+
+/** What the window shows beside undo and redo. */
+const historyState = z.strictObject({ undo: z.string().nullable(), redo: z.string().nullable() });
+
+/** An edit as it was carried out, and what it did to the findings. */
+const editReply = z.strictObject({
+  label: z.string(),
+  rows: z.array(rowChangeSchema),
+  history: historyState,
+  /** Keys of findings that are no longer there. */
+  gone: z.array(z.string()),
+  /** Findings that are new or read differently now. */
+  found: z.array(findingSchema),
+});
+
+/**
+ * Everything the host can be asked, by name: what is sent and what comes back. The desktop bridge, the loopback server and
+ * the batch verbs all speak it; the host's one door parses every request and reply.
+ */
+export const contract = {
+  "route.list": {
+    request: z.strictObject({}),
+    reply: z.strictObject({
+      routes: z.array(z.strictObject({ routeId, fileName: z.string(), routeName: z.string() })),
+    }),
+  },
+  "route.read": {
+    request: routeRequest,
+    reply: z.strictObject({
+      fileName: z.string(),
+      tables: z.record(
+        z.string(),
+        z.array(z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()]))),
+      ),
+      findings: z.array(findingSchema),
+      history: historyState,
+    }),
+  },
+  "edit.run": {
+    request: z.strictObject({ routeId, commandId: z.string(), input: z.unknown() }),
+    reply: editReply,
+  },
+  "edit.undo": { request: routeRequest, reply: editReply },
+  "edit.redo": { request: routeRequest, reply: editReply },
+  "import.plan": { request: importRequestSchema, reply: importReplySchema },
+  "import.take": { request: importRequestSchema, reply: importReplySchema },
+  "layout.run": {
+    request: z.strictObject({ routeId, jobId: z.string() }),
+    reply: z.strictObject({
+      edit: editReply,
+      unserved: z.array(z.strictObject({ livingUnitId: z.string(), reason: z.string() })),
+    }),
+  },
+  "draw.sheets": {
+    request: z.strictObject({ routeId, jobId: z.string() }),
+    reply: z.strictObject({
+      sheets: z.array(z.strictObject({ number: z.string(), title: z.string(), svg: z.string() })),
+    }),
+  },
+  "draw.pdf": {
+    request: z.strictObject({ routeId, jobId: z.string() }),
+    reply: z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
+  },
+  "job.cancel": { request: z.strictObject({ jobId: z.string() }), reply: z.strictObject({ cancelled: z.boolean() }) },
+} as const;
+
+export type Contract = typeof contract;
+export type Method = keyof Contract;
+export type Request<M extends Method> = z.infer<Contract[M]["request"]>;
+export type Reply<M extends Method> = z.infer<Contract[M]["reply"]>;
+export type EditReply = z.infer<typeof editReply>;
+export type HistoryState = z.infer<typeof historyState>;
+
+/** What the host says without being asked. */
+export const hostEvent = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("edited"), routeId, edit: editReply }),
+  z.strictObject({
+    kind: z.literal("progress"),
+    jobId: z.string(),
+    doneCount: z.number(),
+    totalCount: z.number(),
+    words: z.string(),
+  }),
+]);
+export type HostEvent = z.infer<typeof hostEvent>;
+
+/** How every call is answered, whatever the transport: nothing crosses as an exception. */
+export const answerSchema = z.discriminatedUnion("ok", [
+  z.strictObject({ ok: z.literal(true), value: z.unknown() }),
+  z.strictObject({ ok: z.literal(false), fault: faultSchema }),
+]);

@@ -1,0 +1,78 @@
+import { z } from "zod";
+import { importChoices } from "../exchange/importOptions.ts";
+import { tableNames } from "../model/tables.ts";
+
+const cell = z.union([z.string(), z.number(), z.boolean(), z.null()]);
+const flatRow = z.record(z.string(), cell);
+
+export const tableNameSchema = z.enum(tableNames);
+
+export const faultSchema = z.strictObject({ code: z.string(), what: z.string(), where: z.string(), mend: z.string() });
+
+/** One row before and after; the tables' own schemas check the rows where an edit is applied. */
+export const rowChangeSchema = z.strictObject({
+  table: tableNameSchema,
+  id: z.string(),
+  before: flatRow.nullable(),
+  after: flatRow.nullable(),
+});
+
+const basis = z.strictObject({
+  document: z.string(),
+  clause: z.string(),
+  edition: z.string(),
+  mark: z.enum(["seen", "memory", "practice", "computed"]),
+});
+
+/** A finding as it crosses to the window. */
+export const findingSchema = z.strictObject({
+  key: z.string(),
+  ruleId: z.string(),
+  title: z.string(),
+  severity: z.enum(["error", "warning", "note"]),
+  subjects: z.array(z.strictObject({ table: tableNameSchema, id: z.string() })),
+  message: z.string(),
+  measured: z.number().nullable(),
+  limit: z.number().nullable(),
+  unit: z.string(),
+  basis,
+  fixes: z.array(z.strictObject({ label: z.string(), command: z.string(), input: z.unknown() })),
+  at: z.strictObject({ eastM: z.number(), northM: z.number() }).nullable(),
+  waiverId: z.string().nullable(),
+});
+
+/** A file a person chose, and how it is to be read. */
+export const importRequestSchema = z.strictObject({
+  routeId: z.string(),
+  fileName: z.string(),
+  /** The file's bytes: the page hands over what was chosen, never a path. */
+  contentBase64: z.string(),
+  choices: importChoices,
+});
+
+/** What an import would do, or did. */
+export const importReplySchema = z.strictObject({
+  headings: z.array(z.string()),
+  /** Field to heading as the file will be read. */
+  columns: z.record(z.string(), z.string()),
+  fields: z.array(z.strictObject({ field: z.string(), required: z.boolean() })),
+  firstRows: z.array(z.array(z.string())),
+  newCount: z.number(),
+  changedCount: z.number(),
+  skippedCount: z.number(),
+  bad: z.array(
+    z.strictObject({
+      file: z.string(),
+      line: z.number(),
+      column: z.string(),
+      value: z.string(),
+      what: z.string(),
+      accepted: z.string(),
+    }),
+  ),
+  notes: z.array(z.string()),
+  inferredSpanCount: z.number(),
+});
+
+export type ImportRequest = z.infer<typeof importRequestSchema>;
+export type ImportReply = z.infer<typeof importReplySchema>;

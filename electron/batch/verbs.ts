@@ -1,0 +1,21 @@
+import type { Verb } from "./verb.ts";
+import { calcVerb } from "./verbs/calc.ts";
+import { checkVerb } from "./verbs/check.ts";
+import { drawVerb } from "./verbs/draw.ts";
+import { exportVerb } from "./verbs/export.ts";
+import { importVerb } from "./verbs/import.ts";
+import { layoutVerb } from "./verbs/layout.ts";
+import { newVerb } from "./verbs/new.ts";
+import { serveVerb } from "./verbs/serve.ts";
+
+/** Every verb, in the order of the work. */
+export const verbs: readonly Verb[] = [
+  newVerb,
+  importVerb,
+  layoutVerb,
+  checkVerb,
+  drawVerb,
+  exportVerb,
+  calcVerb,
+  serveVerb,
+];

@@ -1,0 +1,41 @@
+import { describeTopics, runTopic } from "../../../core/calc/topics.ts";
+import { fail, ok, type Result } from "../../../core/model/result.ts";
+import { type Outcome, readArguments, type Verb } from "../verb.ts";
+
+const shape = { name: "calc", usage: "TOPIC | --list" };
+
+/** Any formula of the program by itself: one JSON object in, one out. */
+export const calcVerb: Verb = {
+  ...shape,
+  help: "Reads one JSON object on standard input and prints the answer; --list prints every topic's schemas.",
+  async run(args, desk) {
+    if (args.includes("--list")) {
+      const read = readArguments(shape, args, [], { list: { type: "boolean" } });
+      return read.ok ? ok(asJson(describeTopics())) : read;
+    }
+    const read = readArguments(shape, args, ["a TOPIC"], {});
+    if (!read.ok) return read;
+    const input = parseJson(await desk.readInput());
+    if (!input.ok) return input;
+    const answer = runTopic(read.value.positionals[0] ?? "", input.value);
+    return answer.ok ? ok(asJson(answer.value)) : { ok: false, fault: answer.fault };
+  },
+};
+
+function asJson(value: unknown): Outcome {
+  return { exitCode: 0, lines: [JSON.stringify(value, null, 2)], json: value };
+}
+
+function parseJson(text: string): Result<unknown> {
+  try {
+    return ok(JSON.parse(text));
+  } catch (error) {
+    const words = error instanceof Error ? error.message : String(error);
+    return fail(
+      "not-json",
+      `Standard input is not JSON: ${words}.`,
+      "standard input",
+      'Write one JSON object, such as {"fiber": 13, "fibersPerTube": 12}.',
+    );
+  }
+}

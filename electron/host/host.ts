@@ -1,0 +1,153 @@
+import { basename } from "node:path";
+import type { HostEvent } from "../../core/contract/contract.ts";
+import { fail, ok, type Result } from "../../core/model/result.ts";
+import { tableNames } from "../../core/model/tables.ts";
+import { importFile } from "./importFile.ts";
+import type { RunJob } from "./jobs.ts";
+import { type Call, type Handlers, serve } from "./serve.ts";
+import type { Session } from "./session.ts";
+
+/** The service behind the contract, whichever door it is reached through. */
+export type Host = {
+  readonly call: Call;
+  readonly on: (listener: (event: HostEvent) => void) => () => void;
+  /** Adds an open route; answers with the id the contract names it by. */
+  readonly add: (session: Session) => string;
+  readonly close: () => void;
+};
+
+export type HostOptions = { readonly runJob: RunJob; readonly report: (error: unknown) => void };
+
+/** A host with no route open yet. */
+export function openHost({ runJob, report }: HostOptions): Host {
+  const sessions = new Map<string, Session>();
+  const jobs = new Map<string, AbortController>();
+  const listeners = new Set<(event: HostEvent) => void>();
+  const say = (event: HostEvent): void => {
+    for (const listener of listeners) listener(event);
+  };
+
+  const withRoute = <T>(routeId: string, work: (session: Session) => T): T | Result<never> => {
+    const session = sessions.get(routeId);
+    return session ? work(session) : fail("no-such-route", "That route is not open.", routeId, "Open the file again.");
+  };
+  const editing = (routeId: string, work: (session: Session) => ReturnType<Session["undo"]>) =>
+    withRoute(routeId, (session) => {
+      const done = work(session);
+      if (done.ok) say({ kind: "edited", routeId, edit: done.value });
+      return done;
+    });
+  const asJob = async <T>(
+    jobId: string,
+    work: (
+      signal: AbortSignal,
+      onProgress: (progress: { doneCount: number; totalCount: number; words: string }) => void,
+    ) => Promise<T>,
+  ): Promise<T | Result<never>> => {
+    const control = new AbortController();
+    jobs.set(jobId, control);
+    try {
+      return await work(control.signal, (progress) => say({ kind: "progress", jobId, ...progress }));
+    } catch (error) {
+      if (control.signal.aborted)
+        return fail("stopped", "The work was stopped.", jobId, "Start it again when you want it.");
+      throw error;
+    } finally {
+      jobs.delete(jobId);
+    }
+  };
+
+  const handlers: Handlers = {
+    "route.list": () =>
+      ok({
+        routes: [...sessions].map(([routeId, session]) => ({
+          routeId,
+          fileName: session.fileName,
+          routeName: session.plant.settings().routeName,
+        })),
+      }),
+    "route.read": ({ routeId }) =>
+      withRoute(routeId, (session) =>
+        ok({
+          fileName: session.fileName,
+          tables: Object.fromEntries(tableNames.map((name) => [name, [...session.route()[name].values()]])),
+          findings: [...session.findings()],
+          history: session.history(),
+        }),
+      ),
+    "edit.run": ({ routeId, commandId, input }) => editing(routeId, (session) => session.run(commandId, input)),
+    "edit.undo": ({ routeId }) => editing(routeId, (session) => session.undo()),
+    "edit.redo": ({ routeId }) => editing(routeId, (session) => session.redo()),
+    "import.plan": (request) =>
+      withRoute(request.routeId, async (session) => {
+        const planned = await importFile(session.route(), request);
+        return planned.ok ? ok(planned.value.reply) : planned;
+      }),
+    "import.take": (request) =>
+      withRoute(request.routeId, async (session) => {
+        const planned = await importFile(session.route(), request);
+        if (!planned.ok) return planned;
+        const { plan, reply } = planned.value;
+        if (plan.refused) return fail("bad-rows", plan.refused.what, plan.refused.where, plan.refused.mend);
+        const done = editing(request.routeId, () => session.take(plan.label, plan.rows));
+        return done.ok ? ok(reply) : done;
+      }),
+    "layout.run": ({ routeId, jobId }) =>
+      withRoute(routeId, (session) =>
+        asJob(jobId, async (signal, onProgress) => {
+          const laidOut = await runJob("layout", { route: session.route() }, onProgress, signal);
+          if (!laidOut.ok) return laidOut;
+          const edit = editing(routeId, () => session.take("Lay out terminals", laidOut.value.rows));
+          return edit.ok ? ok({ edit: edit.value, unserved: [...laidOut.value.unserved] }) : edit;
+        }),
+      ),
+    "draw.sheets": ({ routeId, jobId }) =>
+      withRoute(routeId, (session) =>
+        asJob(jobId, async (signal, onProgress) => {
+          const sheets = await runJob(
+            "svg",
+            { route: session.route(), findings: session.findings() },
+            onProgress,
+            signal,
+          );
+          return ok({ sheets: [...sheets] });
+        }),
+      ),
+    "draw.pdf": ({ routeId, jobId }) =>
+      withRoute(routeId, (session) =>
+        asJob(jobId, async (signal, onProgress) => {
+          const { pdf } = await runJob(
+            "pdf",
+            { route: session.route(), findings: session.findings() },
+            onProgress,
+            signal,
+          );
+          const fileName = `${basename(session.fileName, ".strand")}.pdf`;
+          return ok({ fileName, pdfBase64: Buffer.from(pdf).toString("base64") });
+        }),
+      ),
+    "job.cancel": ({ jobId }) => {
+      const job = jobs.get(jobId);
+      job?.abort();
+      return ok({ cancelled: job !== undefined });
+    },
+  };
+
+  return {
+    call: serve(handlers, report),
+    on(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    add(session) {
+      const routeId = `route-${sessions.size + 1}`;
+      sessions.set(routeId, session);
+      return routeId;
+    },
+    close() {
+      for (const job of jobs.values()) job.abort();
+      for (const session of sessions.values()) session.close();
+      sessions.clear();
+    },
+  };
+}

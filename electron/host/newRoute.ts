@@ -1,0 +1,29 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { z } from "zod";
+import { catalogueTables } from "../../core/model/catalogueRows.ts";
+import { emptyRoute, type Route, settingsId } from "../../core/model/route.ts";
+import { type Settings, tables } from "../../core/model/tables.ts";
+
+const catalogueNames = Object.keys(catalogueTables);
+
+/**
+ * A route with the catalogues and the default settings, and nothing else.
+ *
+ * @param assetsFolder  the program's assets
+ * @throws Error when an asset is missing or breaks its schema: the program is then damaged, not the user's data
+ */
+export function newRoute(assetsFolder: string, values: Pick<Settings, "routeName"> & Partial<Settings>): Route {
+  const folder = join(assetsFolder, "catalogue");
+  const catalogues = catalogueNames.map((name) => {
+    const rows = z.array(tables[name as keyof typeof catalogueTables]).parse(readJson(join(folder, `${name}.json`))); // a key of that object
+    return [name, new Map(rows.map((row) => [row.id, row]))] as const;
+  });
+  const defaults = tables.settings.parse(readJson(join(folder, "settings.json")));
+  const settings = { ...defaults, ...values };
+  return { ...emptyRoute(), ...Object.fromEntries(catalogues), settings: new Map([[settingsId, settings]]) };
+}
+
+function readJson(path: string): unknown {
+  return JSON.parse(readFileSync(path, "utf8"));
+}

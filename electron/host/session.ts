@@ -1,0 +1,90 @@
+import { basename } from "node:path";
+import type { EditReply, HistoryState } from "../../core/contract/contract.ts";
+import { applyChange, type Change } from "../../core/edits/change.ts";
+import { findCommand } from "../../core/edits/register.ts";
+import { fail, ok, type Result } from "../../core/model/result.ts";
+import type { Route } from "../../core/model/route.ts";
+import type { RowChange } from "../../core/model/rowChange.ts";
+import { openPlant, type Plant } from "../../core/plant/plant.ts";
+import { openChecker } from "../../core/rules/checker.ts";
+import type { Finding } from "../../core/rules/finding.ts";
+import { redo, redoable, undo, undoable } from "../../db/history.ts";
+import { loadRoute } from "../../db/loadRoute.ts";
+import type { RouteFile } from "../../db/openRouteFile.ts";
+import { writeChange } from "../../db/writeChange.ts";
+
+/** Who edits and what time it is: the two things an edit needs from outside. */
+export type Stamp = { readonly author: string; readonly nowIso: () => string };
+
+/** A route file that is open for work: its rows in memory, its findings, and the file every edit is written to. */
+export type Session = {
+  readonly fileName: string;
+  readonly path: string;
+  readonly route: () => Route;
+  readonly plant: Plant;
+  readonly findings: () => readonly Finding[];
+  readonly history: () => HistoryState;
+  /** Runs a command by name. */
+  readonly run: (commandId: string, input: unknown) => Result<EditReply>;
+  /** Takes rows somebody worked out, such as an import, as one edit. */
+  readonly take: (label: string, rows: readonly RowChange[]) => Result<EditReply>;
+  readonly undo: () => Result<EditReply>;
+  readonly redo: () => Result<EditReply>;
+  readonly close: () => void;
+};
+
+/** Opens the rows and findings of a route file. The file stays open until `close`. */
+export function openSession(file: RouteFile, stamp: Stamp): Result<Session> {
+  const loaded = loadRoute(file.db);
+  if (!loaded.ok) return loaded;
+  let route = loaded.value;
+  const plant = openPlant(route);
+  const checker = openChecker(plant);
+  const signed = (): { author: string; atIso: string } => ({ author: stamp.author, atIso: stamp.nowIso() });
+
+  const history = (): HistoryState => ({
+    undo: undoable(file.db, 1)[0]?.label ?? null,
+    redo: redoable(file.db, 1)[0]?.label ?? null,
+  });
+
+  /** Makes an edit that the file has taken the present state. */
+  const adopt = (next: Route, change: Change): Result<EditReply> => {
+    route = next;
+    const { gone, found } = checker.advance(route, change.rows);
+    return ok({ label: change.label, rows: [...change.rows], history: history(), gone: [...gone], found: [...found] });
+  };
+
+  const take = (label: string, rows: readonly RowChange[]): Result<EditReply> => {
+    const change = { label, rows, ...signed() };
+    const next = applyChange(route, change);
+    if (!next.ok) return next;
+    const written = writeChange(file.db, change, { kind: "edit" });
+    return written.ok ? adopt(next.value, change) : written;
+  };
+
+  const step = (done: Result<Change>): Result<EditReply> => {
+    if (!done.ok) return done;
+    const next = applyChange(route, done.value);
+    if (!next.ok) throw new Error(`the file and the memory disagree: ${next.fault.what}`);
+    return adopt(next.value, done.value);
+  };
+
+  return {
+    path: file.path,
+    fileName: basename(file.path),
+    route: () => route,
+    plant,
+    findings: checker.findings,
+    history,
+    take,
+    run(commandId, input) {
+      const command = findCommand(commandId);
+      if (!command) return fail("unknown-command", "There is no edit of that name.", commandId, "Update the program.");
+      const asked = command.ask(route, input);
+      return asked.ok ? take(asked.value.label, asked.value.rows) : asked;
+    },
+    undo: () => step(undo(file.db, signed())),
+    redo: () => step(redo(file.db, signed())),
+    close: file.close,
+  };
+}

@@ -1,0 +1,90 @@
+import { spawn } from "node:child_process";
+import { existsSync, mkdirSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { parseArgs } from "node:util";
+import type { Result } from "../../core/model/result.ts";
+import { drawPdf } from "../host/drawPdf.ts";
+import { electronBinary } from "../host/electronBinary.ts";
+import { openHost } from "../host/host.ts";
+import { makeDemoRoute } from "../host/makeDemoRoute.ts";
+import { openRoute } from "../host/openRoute.ts";
+import { places, stampNow } from "../host/places.ts";
+import type { Session } from "../host/session.ts";
+import { summaryLines, summaryOf } from "../host/summary.ts";
+import { jobsInThread } from "../host/thread.ts";
+import { findBrowser, hasDisplay, openAppWindow } from "./openBrowser.ts";
+import { openLoopback } from "./server.ts";
+
+const { root, assetsFolder, windowFolder, nativeFolder } = places(import.meta.url);
+const runJob = jobsInThread(new URL("./worker.mjs", import.meta.url));
+const stamp = stampNow();
+
+/** Opens the named route, or the demo route, which is made the first time. */
+async function openOrMake(named: string | undefined): Promise<Result<Session>> {
+  if (named !== undefined) return openRoute(resolve(named), stamp);
+  const path = join(root, "routes", "marrow-bend.strand");
+  if (existsSync(path)) return openRoute(path, stamp);
+  mkdirSync(dirname(path), { recursive: true });
+  console.log("Making the demo route from its pole, address, attachment and crossing lists.");
+  return makeDemoRoute(path, assetsFolder, stamp, runJob);
+}
+
+/** Shows the window: Electron where its binary is here, else a browser's app window, else the address to open. */
+async function showWindow(session: Session): Promise<void> {
+  const electron = hasDisplay(process.env) ? electronBinary(root, nativeFolder) : null;
+  if (electron !== null) {
+    session.close();
+    const child = spawn(electron, [join(root, ".build", "app", "desktop.mjs"), session.path], { stdio: "inherit" });
+    await new Promise((done) => child.once("exit", done));
+    return;
+  }
+  const host = openHost({ runJob, report: (error) => console.error(error) });
+  host.add(session);
+  const loopback = await openLoopback(host, windowFolder);
+  const stopped = new Promise<void>((done) => {
+    process.once("SIGINT", done);
+    process.once("SIGTERM", done);
+  });
+  const browser = hasDisplay(process.env) ? findBrowser(process.env) : null;
+  if (browser === null) {
+    console.log(
+      `No window can be opened from here. Open this address in a browser; Ctrl+C ends the program:\n  ${loopback.url}`,
+    );
+    await stopped;
+  } else {
+    const window = openAppWindow(browser, loopback.url, join(root, ".build", "browser-profile"));
+    const ended = new Promise<void>((done) => window.once("exit", () => done()));
+    console.log(`The window is open; closing it ends the program. Its address, should you need it:\n  ${loopback.url}`);
+    await Promise.race([ended, stopped, loopback.lastWindowGone]);
+    window.kill();
+  }
+  await loopback.close();
+  host.close();
+}
+
+async function main(): Promise<number> {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { batch: { type: "boolean", default: false } },
+  });
+  const opened = await openOrMake(positionals[0]);
+  if (!opened.ok) return tell(opened.fault);
+  const session = opened.value;
+  const drawn = await drawPdf(session, runJob, null);
+  if (!drawn.ok) {
+    session.close();
+    return tell(drawn.fault);
+  }
+  console.log(summaryLines(summaryOf(session)).join("\n"));
+  console.log(`Route file: ${session.path}\nDrawing set: ${drawn.value.path} (${drawn.value.sheetCount} sheets)`);
+  if (values.batch) session.close();
+  else await showWindow(session);
+  return 0;
+}
+
+function tell(fault: { readonly what: string; readonly where: string; readonly mend: string }): number {
+  console.error([fault.what, `  Where: ${fault.where}`, `  What to do: ${fault.mend}`].join("\n"));
+  return 2;
+}
+
+process.exitCode = await main();

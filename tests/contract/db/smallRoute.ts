@@ -1,0 +1,132 @@
+import { emptyRoute, type Route } from "../../../core/model/route.ts";
+import type { RowChange } from "../../../core/model/rowChange.ts";
+import type { Pole, Settings, Span } from "../../../core/model/tables.ts";
+
+const basis = { basisDocument: "made up for tests", basisClause: "", basisEdition: "", basisMark: "practice" } as const;
+
+const settings: Settings = {
+  id: "settings",
+  routeName: "Two poles",
+  project: "",
+  place: "",
+  county: "",
+  company: "",
+  unitSystem: "us",
+  originLonDeg: null,
+  originLatDeg: null,
+  datum: "",
+  standoffM: 0.9144,
+  climbingSpaceM: 0.381,
+  hangingGapM: 0.3,
+  openingM: 1.5,
+  accessSlackM: 3.048,
+  dropReachM: 60,
+  dropAllowanceM: 5,
+  sparePortCount: 1,
+  spareFiberPerTubeCount: 2,
+  strandHeightM: 7,
+  clearanceSetId: "limits",
+  loadingDistrictId: "district",
+  strandTypeId: "strand",
+  dropTypeId: "drop",
+  stringingSagFrac: 0.01,
+  stringingDegC: 15,
+  maxStrandFrac: 0.6,
+  otherWireSagFrac: 0.02,
+  spliceLossDb: 0.1,
+  connectionLossDb: 0.5,
+  marginDb: 3,
+  minSpanM: 5,
+  maxSpanM: 120,
+  lashingNPerM: 0.2,
+  billAllowanceFrac: 0.05,
+};
+
+const catalogue: Partial<Route> = {
+  strandType: byId({
+    id: "strand",
+    name: "Strand",
+    diameterM: 0.00635,
+    weightNPerM: 1.77,
+    areaM2: 2.3e-5,
+    modulusPa: 1.6e11,
+    expansionPerC: 1.15e-5,
+    breakingN: 29580,
+    costPerM: 1,
+    ...basis,
+  }),
+  dropType: byId({
+    id: "drop",
+    name: "Drop",
+    weightNPerM: 0.2,
+    attenuationDbPerKm: 0.35,
+    costPerM: 0.5,
+    costEach: 10,
+    ...basis,
+  }),
+  clearanceSet: byId({ id: "limits", name: "Limits", ...basis }),
+  loadingDistrict: byId({
+    id: "district",
+    name: "District",
+    iceM: 0.0064,
+    iceDensityKgPerM3: 913,
+    windPa: 190,
+    temperatureDegC: -10,
+    constantNPerM: 2.9,
+    hotDegC: 50,
+    icedDegC: 0,
+    ...basis,
+  }),
+};
+
+/** A pole that stands where its number says. */
+export function poleNumbered(number: number): Pole {
+  return {
+    id: `pole-${number}`,
+    tag: `P${number}`,
+    eastM: 40 * number,
+    northM: 0,
+    groundM: null,
+    aboveGroundM: 9.5,
+    poleClass: "",
+    owner: "",
+    line: "main",
+    order: number,
+    terminalAllowed: true,
+    note: "",
+  };
+}
+
+/** The span between two neighbouring poles. */
+export function spanAfter(number: number): Span {
+  return {
+    id: `span-${number}`,
+    fromPoleId: `pole-${number}`,
+    toPoleId: `pole-${number + 1}`,
+    lengthM: 40,
+    strandSectionId: null,
+    origin: "ordered",
+    note: "",
+  };
+}
+
+/** The edit that puts up one pole. */
+export function raisePole(number: number): RowChange {
+  const after = poleNumbered(number);
+  return { table: "pole", id: after.id, before: null, after };
+}
+
+/** Two poles, the span between them and no strand: the smallest route worth a file. */
+export function smallRoute(): Route {
+  return {
+    ...emptyRoute(),
+    ...catalogue,
+    settings: byId(settings),
+    pole: byId(poleNumbered(1), poleNumbered(2)),
+    span: byId(spanAfter(1)),
+  };
+}
+
+function byId<R extends { readonly id: string }>(...rows: R[]): ReadonlyMap<string, R> {
+  return new Map(rows.map((row) => [row.id, row]));
+}
