@@ -10,12 +10,12 @@ const historyState = z.strictObject({ undo: z.string().nullable(), redo: z.strin
 /** An edit as it was carried out, and what it did to the findings. */
 const editReply = z.strictObject({
   label: z.string(),
-  rows: z.array(rowChangeSchema),
+  rows: z.array(rowChangeSchema).readonly(),
   history: historyState,
   /** Keys of findings that are no longer there. */
-  gone: z.array(z.string()),
+  gone: z.array(z.string()).readonly(),
   /** Findings that are new or read differently now. */
-  found: z.array(findingSchema),
+  found: z.array(findingSchema).readonly(),
 });
 
 /**
@@ -37,7 +37,7 @@ export const contract = {
         z.string(),
         z.array(z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()]))),
       ),
-      findings: z.array(findingSchema),
+      findings: z.array(findingSchema).readonly(),
       history: historyState,
     }),
   },
@@ -53,13 +53,13 @@ export const contract = {
     request: z.strictObject({ routeId, jobId: z.string() }),
     reply: z.strictObject({
       edit: editReply,
-      unserved: z.array(z.strictObject({ livingUnitId: z.string(), reason: z.string() })),
+      unserved: z.array(z.strictObject({ livingUnitId: z.string(), reason: z.string() })).readonly(),
     }),
   },
   "draw.sheets": {
     request: z.strictObject({ routeId, jobId: z.string() }),
     reply: z.strictObject({
-      sheets: z.array(z.strictObject({ number: z.string(), title: z.string(), svg: z.string() })),
+      sheets: z.array(z.strictObject({ number: z.string(), title: z.string(), svg: z.string() })).readonly(),
     }),
   },
   "draw.pdf": {

@@ -71,7 +71,7 @@ export function openHost({ runJob, report }: HostOptions): Host {
         ok({
           fileName: session.fileName,
           tables: Object.fromEntries(tableNames.map((name) => [name, [...session.route()[name].values()]])),
-          findings: [...session.findings()],
+          findings: session.findings(),
           history: session.history(),
         }),
       ),
@@ -98,7 +98,7 @@ export function openHost({ runJob, report }: HostOptions): Host {
           const laidOut = await runJob("layout", { route: session.route() }, onProgress, signal);
           if (!laidOut.ok) return laidOut;
           const edit = editing(routeId, () => session.take("Lay out terminals", laidOut.value.rows));
-          return edit.ok ? ok({ edit: edit.value, unserved: [...laidOut.value.unserved] }) : edit;
+          return edit.ok ? ok({ edit: edit.value, unserved: laidOut.value.unserved }) : edit;
         }),
       ),
     "draw.sheets": ({ routeId, jobId }) =>
@@ -110,7 +110,7 @@ export function openHost({ runJob, report }: HostOptions): Host {
             onProgress,
             signal,
           );
-          return ok({ sheets: [...sheets] });
+          return ok({ sheets });
         }),
       ),
     "draw.pdf": ({ routeId, jobId }) =>

@@ -51,7 +51,7 @@ export function openSession(file: RouteFile, stamp: Stamp): Result<Session> {
   const adopt = (next: Route, change: Change): Result<EditReply> => {
     route = next;
     const { gone, found } = checker.advance(route, change.rows);
-    return ok({ label: change.label, rows: [...change.rows], history: history(), gone: [...gone], found: [...found] });
+    return ok({ label: change.label, rows: change.rows, history: history(), gone, found });
   };
 
   const take = (label: string, rows: readonly RowChange[]): Result<EditReply> => {
@@ -69,7 +69,7 @@ export function openSession(file: RouteFile, stamp: Stamp): Result<Session> {
     return adopt(next.value, done.value);
   };
 
-  return {
+  return ok({
     path: file.path,
     fileName: basename(file.path),
     route: () => route,
@@ -86,5 +86,5 @@ export function openSession(file: RouteFile, stamp: Stamp): Result<Session> {
     undo: () => step(undo(file.db, signed())),
     redo: () => step(redo(file.db, signed())),
     close: file.close,
-  };
+  });
 }
