@@ -52,26 +52,43 @@ export const importRequestSchema = z.strictObject({
 
 /** What an import would do, or did. */
 export const importReplySchema = z.strictObject({
-  headings: z.array(z.string()),
-  /** Field to heading as the file will be read. */
+  headings: z.array(z.string()).readonly(),
+  /** Field to heading as the file is read. */
   columns: z.record(z.string(), z.string()),
-  fields: z.array(z.strictObject({ field: z.string(), required: z.boolean() })),
-  firstRows: z.array(z.array(z.string())),
+  fields: z.array(z.strictObject({ field: z.string(), title: z.string(), required: z.boolean() })).readonly(),
+  /** The first rows of the file, cells under its headings. */
+  firstRows: z.array(z.array(z.string()).readonly()).readonly(),
   newCount: z.number(),
   changedCount: z.number(),
   skippedCount: z.number(),
-  bad: z.array(
-    z.strictObject({
-      file: z.string(),
-      line: z.number(),
-      column: z.string(),
-      value: z.string(),
-      what: z.string(),
-      accepted: z.string(),
-    }),
-  ),
-  notes: z.array(z.string()),
-  inferredSpanCount: z.number(),
+  spanCount: z.number(),
+  bad: z
+    .array(
+      z.strictObject({
+        file: z.string(),
+        line: z.number(),
+        column: z.string(),
+        value: z.string(),
+        what: z.string(),
+        accepted: z.string(),
+      }),
+    )
+    .readonly(),
+  notes: z.array(z.string()).readonly(),
+  /** Spans a person should look at before trusting them. */
+  spansForReview: z
+    .array(
+      z.strictObject({
+        spanId: z.string(),
+        fromTag: z.string(),
+        toTag: z.string(),
+        lengthM: z.number(),
+        review: z.string(),
+      }),
+    )
+    .readonly(),
+  /** What keeps the whole file out: a column nobody matched, or bad rows; null where it can be taken. */
+  problem: faultSchema.nullable(),
 });
 
 export type ImportRequest = z.infer<typeof importRequestSchema>;

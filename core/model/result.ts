@@ -20,3 +20,8 @@ export function ok<T>(value: T): Result<T> {
 export function fail<T>(code: string, what: string, where: string, mend: string): Result<T> {
   return { ok: false, fault: { code, what, where, mend } };
 }
+
+/** A request that was refused for a fault found elsewhere. */
+export function refused<T>(fault: Fault): Result<T> {
+  return { ok: false, fault };
+}

@@ -1,8 +1,8 @@
 import { basename } from "node:path";
-import type { HostEvent } from "../../core/contract/contract.ts";
-import { fail, ok, type Result } from "../../core/model/result.ts";
+import type { EditReply, HostEvent, Request } from "../../core/contract/contract.ts";
+import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
-import { importFile } from "./importFile.ts";
+import { type ChosenFile, importLabel, importReply, planFile } from "./importFile.ts";
 import type { RunJob } from "./jobs.ts";
 import { type Call, type Handlers, serve } from "./serve.ts";
 import type { Session } from "./session.ts";
@@ -27,16 +27,18 @@ export function openHost({ runJob, report }: HostOptions): Host {
     for (const listener of listeners) listener(event);
   };
 
-  const withRoute = <T>(routeId: string, work: (session: Session) => T): T | Result<never> => {
+  const withRoute = async <T>(
+    routeId: string,
+    work: (session: Session) => Result<T> | Promise<Result<T>>,
+  ): Promise<Result<T>> => {
     const session = sessions.get(routeId);
     return session ? work(session) : fail("no-such-route", "That route is not open.", routeId, "Open the file again.");
   };
-  const editing = (routeId: string, work: (session: Session) => ReturnType<Session["undo"]>) =>
-    withRoute(routeId, (session) => {
-      const done = work(session);
-      if (done.ok) say({ kind: "edited", routeId, edit: done.value });
-      return done;
-    });
+  /** An edit that was carried out is told to every window. */
+  const told = (routeId: string, done: Result<EditReply>): Result<EditReply> => {
+    if (done.ok) say({ kind: "edited", routeId, edit: done.value });
+    return done;
+  };
   const asJob = async <T>(
     jobId: string,
     work: (
@@ -75,29 +77,31 @@ export function openHost({ runJob, report }: HostOptions): Host {
           history: session.history(),
         }),
       ),
-    "edit.run": ({ routeId, commandId, input }) => editing(routeId, (session) => session.run(commandId, input)),
-    "edit.undo": ({ routeId }) => editing(routeId, (session) => session.undo()),
-    "edit.redo": ({ routeId }) => editing(routeId, (session) => session.redo()),
+    "edit.run": ({ routeId, commandId, input }) =>
+      withRoute(routeId, (session) => told(routeId, session.run(commandId, input))),
+    "edit.undo": ({ routeId }) => withRoute(routeId, (session) => told(routeId, session.undo())),
+    "edit.redo": ({ routeId }) => withRoute(routeId, (session) => told(routeId, session.redo())),
     "import.plan": (request) =>
       withRoute(request.routeId, async (session) => {
-        const planned = await importFile(session.route(), request);
-        return planned.ok ? ok(planned.value.reply) : planned;
+        const planned = await planFile(session.route(), chosenFile(request), request.choices);
+        return planned.ok ? ok(importReply(request.choices.kind, planned.value)) : planned;
       }),
     "import.take": (request) =>
       withRoute(request.routeId, async (session) => {
-        const planned = await importFile(session.route(), request);
+        const planned = await planFile(session.route(), chosenFile(request), request.choices);
         if (!planned.ok) return planned;
-        const { plan, reply } = planned.value;
-        if (plan.refused) return fail("bad-rows", plan.refused.what, plan.refused.where, plan.refused.mend);
-        const done = editing(request.routeId, () => session.take(plan.label, plan.rows));
-        return done.ok ? ok(reply) : done;
+        const { plan, problem } = planned.value;
+        if (problem !== null) return refused(problem);
+        const label = importLabel(request.choices.kind, request.fileName);
+        const done = told(request.routeId, session.take(label, plan.rows));
+        return done.ok ? ok(importReply(request.choices.kind, planned.value)) : done;
       }),
     "layout.run": ({ routeId, jobId }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
           const laidOut = await runJob("layout", { route: session.route() }, onProgress, signal);
           if (!laidOut.ok) return laidOut;
-          const edit = editing(routeId, () => session.take("Lay out terminals", laidOut.value.rows));
+          const edit = told(routeId, session.take("Lay out terminals", laidOut.value.rows));
           return edit.ok ? ok({ edit: edit.value, unserved: laidOut.value.unserved }) : edit;
         }),
       ),
@@ -150,4 +154,8 @@ export function openHost({ runJob, report }: HostOptions): Host {
       sessions.clear();
     },
   };
+}
+
+function chosenFile(request: Request<"import.plan">): ChosenFile {
+  return { name: request.fileName, bytes: Buffer.from(request.contentBase64, "base64") };
 }

@@ -1,5 +1,5 @@
 import { describeTopics, runTopic } from "../../../core/calc/topics.ts";
-import { fail, ok, type Result } from "../../../core/model/result.ts";
+import { fail, ok, type Result, refused } from "../../../core/model/result.ts";
 import { type Outcome, readArguments, type Verb } from "../verb.ts";
 
 const shape = { name: "calc", usage: "TOPIC | --list" };
@@ -18,7 +18,7 @@ export const calcVerb: Verb = {
     const input = parseJson(await desk.readInput());
     if (!input.ok) return input;
     const answer = runTopic(read.value.positionals[0] ?? "", input.value);
-    return answer.ok ? ok(asJson(answer.value)) : { ok: false, fault: answer.fault };
+    return answer.ok ? ok(asJson(answer.value)) : refused(answer.fault);
   },
 };
 

@@ -1,0 +1,51 @@
+import { writeFileSync } from "node:fs";
+import { type CsvList, csvLists, writeCsv } from "../../../core/exchange/writeCsv.ts";
+import { writeGeojson } from "../../../core/exchange/writeGeojson.ts";
+import { fail, ok, type Result } from "../../../core/model/result.ts";
+import { withRouteFile } from "../../host/openRoute.ts";
+import type { Session } from "../../host/session.ts";
+import { type Outcome, readArguments, type Verb } from "../verb.ts";
+
+const shape = { name: "export", usage: `FILE.strand (--geojson OUT | --csv OUT --list ${csvLists.join("|")})` };
+
+/** Writes the route as GeoJSON, or one of its lists as CSV. */
+export const exportVerb: Verb = {
+  ...shape,
+  help: "Writes the route as GeoJSON, or one of its lists as CSV.",
+  async run(args, desk) {
+    const text = { type: "string" } as const;
+    const read = readArguments(shape, args, ["a FILE"], { geojson: text, csv: text, list: text });
+    if (!read.ok) return read;
+    const { values, positionals } = read.value;
+    const out = values.geojson ?? values.csv;
+    if (out === undefined)
+      return fail(
+        "bad-arguments",
+        "The export has no place to go.",
+        shape.name,
+        `Write: strandwright export ${shape.usage}`,
+      );
+    return withRouteFile(positionals[0] ?? "", desk.stamp, (session) => {
+      const written =
+        values.geojson === undefined ? csvText(session, values.list ?? "") : writeGeojson(session.route());
+      return written.ok ? save(out, written.value) : written;
+    });
+  },
+};
+
+function csvText(session: Session, name: string): Result<string> {
+  const list = csvLists.find((one): one is CsvList => one === name);
+  if (!list)
+    return fail("unknown-list", `There is no list called "${name}".`, "--list", `Use one of ${csvLists.join(", ")}.`);
+  return ok(writeCsv(session.route(), list));
+}
+
+function save(out: string, text: string): Result<Outcome> {
+  try {
+    writeFileSync(out, text);
+  } catch (error) {
+    const words = error instanceof Error ? error.message : String(error);
+    return fail("cannot-write", `The file cannot be written: ${words}.`, out, "Choose another place.");
+  }
+  return ok({ exitCode: 0, lines: [`Wrote ${out}`], json: { path: out, byteCount: Buffer.byteLength(text) } });
+}

@@ -1,0 +1,53 @@
+import { demoSeed, makeDemo } from "../../assets/demo/makeDemo.ts";
+import { demoPlace } from "../../assets/demo/place.ts";
+import type { ImportChoices } from "../../core/exchange/importOptions.ts";
+import { type Result, refused } from "../../core/model/result.ts";
+import { importLabel, planFile } from "./importFile.ts";
+import type { RunJob } from "./jobs.ts";
+import { layOutRoute } from "./layOutRoute.ts";
+import { createRoute } from "./openRoute.ts";
+import type { Session, Stamp } from "./session.ts";
+
+/** Makes the demo route file the way a person would: four lists through the importers, then the layout. */
+export async function makeDemoRoute(
+  path: string,
+  assetsFolder: string,
+  stamp: Stamp,
+  runJob: RunJob,
+): Promise<Result<Session>> {
+  const { routeName, project, place, county, company } = demoPlace;
+  const made = createRoute(path, assetsFolder, { routeName, project, place, county, company }, stamp);
+  if (!made.ok) return made;
+  const filled = await fill(made.value, runJob);
+  if (filled.ok) return made;
+  made.value.close();
+  return filled;
+}
+
+async function fill(session: Session, runJob: RunJob): Promise<Result<unknown>> {
+  const texts = makeDemo(demoSeed);
+  const lists: readonly (readonly [ImportChoices["kind"], keyof typeof texts])[] = [
+    ["pole", "poles"],
+    ["livingUnit", "addresses"],
+    ["attachment", "attachments"],
+    ["crossing", "crossings"],
+  ];
+  for (const [kind, name] of lists) {
+    const taken = await takeList(session, kind, `${name}.csv`, texts[name]);
+    if (!taken.ok) return taken;
+  }
+  return layOutRoute(session, runJob, "");
+}
+
+async function takeList(
+  session: Session,
+  kind: ImportChoices["kind"],
+  name: string,
+  text: string,
+): Promise<Result<unknown>> {
+  const file = { name, bytes: new TextEncoder().encode(text) };
+  const planned = await planFile(session.route(), file, { kind, onBad: "refuse", onExisting: "skip" });
+  if (!planned.ok) return planned;
+  if (planned.value.problem !== null) return refused(planned.value.problem);
+  return session.take(importLabel(kind, name), planned.value.plan.rows);
+}
