@@ -11,7 +11,7 @@ export type Backup = { readonly path: string; readonly atIso: string; readonly b
 export const keptBackupCount = 10;
 
 /** The folder beside a route file that holds its dated copies. */
-export function backupFolder(path: string): string {
+function backupFolder(path: string): string {
   return `${resolve(path)}.backups`;
 }
 

@@ -3,7 +3,7 @@ import { type Row, type TableName, tableNames, tables } from "../core/model/tabl
 import type { SqlValue } from "./driver.ts";
 
 /** One field of a row and the column that keeps it. */
-export type Column = {
+type Column = {
   readonly key: string;
   readonly name: string;
   readonly type: "TEXT" | "INTEGER" | "REAL";

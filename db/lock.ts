@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, realpathSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { hostname } from "node:os";
 import { z } from "zod";
 import { fail, ok, type Result } from "../core/model/result.ts";
@@ -32,17 +32,22 @@ export function lockPath(path: string): string {
  */
 export function takeLock(path: string, stamp: Stamp): Result<Lock> {
   const holder: Holder = { host: hostname(), processId: process.pid, author: stamp.author, atIso: stamp.atIso };
-  const beside = lockPath(path);
   return onDisk(path, () => {
+    // One file may be reached by several names.
+    const beside = lockPath(existsSync(path) ? realpathSync(path) : path);
     if (!claim(beside, holder)) {
       const present = readHolder(beside);
-      if (present === null || !isDead(present, beside)) return locked(present, path);
+      if (present === null || !isDead(present, beside)) return locked(present, path, beside);
       setAside(beside, present);
-      if (!claim(beside, holder)) return locked(readHolder(beside), path);
+      if (!claim(beside, holder)) return locked(readHolder(beside), path, beside);
     }
     heldHere.add(beside);
+    let held = true;
     const release = (): void => {
-      if (heldHere.delete(beside)) rmSync(beside, { force: true });
+      if (!held) return;
+      held = false;
+      heldHere.delete(beside);
+      rmSync(beside, { force: true });
     };
     return ok({ release });
   });
@@ -90,10 +95,10 @@ function setAside(beside: string, dead: Holder): void {
   rmSync(aside, { force: true });
 }
 
-function locked(holder: Holder | null, path: string): Result<Lock> {
+function locked(holder: Holder | null, path: string, beside: string): Result<Lock> {
   const who = holder
     ? `${holder.author || "Somebody"} has the file open on ${holder.host}, process ${holder.processId}, since ${holder.atIso}.`
     : "Another program has the file open.";
-  const mend = `Close it there. If no such program is running any more, delete ${lockPath(path)}.`;
+  const mend = `Close it there. If no such program is running any more, delete ${beside}.`;
   return fail("locked", who, path, mend);
 }

@@ -1,4 +1,4 @@
-import { accessSync, constants } from "node:fs";
+import { closeSync, openSync } from "node:fs";
 import { resolve } from "node:path";
 import { ok, type Result } from "../core/model/result.ts";
 import { climb } from "./climb.ts";
@@ -23,7 +23,7 @@ export function openRouteFile(path: string, opening: Opening): Result<RouteFile>
   const full = resolve(path);
   const version = readVersion(full);
   if (!version.ok) return version;
-  const writable = onDisk(full, () => ok(accessSync(full, constants.W_OK)));
+  const writable = onDisk(full, () => ok(closeSync(openSync(full, "r+"))));
   if (!writable.ok) return writable;
   const lock = takeLock(full, opening);
   if (!lock.ok) return lock;

@@ -6,7 +6,7 @@ import { transact } from "./transact.ts";
 import { writeRows } from "./writeRows.ts";
 
 /** An edit of a person's, or the taking back or making again of the edit with that number in the journal. */
-export type JournalKind =
+type JournalKind =
   | { readonly kind: "edit" }
   | { readonly kind: "undo"; readonly ofSeq: number }
   | { readonly kind: "redo"; readonly ofSeq: number };

@@ -85,8 +85,9 @@ function metricsOf(name, path) {
   return {
     unitsPerEm: font.unitsPerEm,
     capHeight,
-    ascent: Math.max(...box("bdfhkl()|/ÀÉÑÖ").map((one) => one.maxY)),
-    descent: -Math.min(...box("gjpqy(),;|/").map((one) => one.minY)),
+    ascent: Math.max(...box("bdfhkl()/").map((one) => one.maxY)),
+    accentedAscent: Math.max(...box("ÀÉÑÖÅ").map((one) => one.maxY)),
+    descent: -Math.min(...box("gjpqy(),;/").map((one) => one.minY)),
     codes: ranges(codes),
     widths: widths.join(" "),
   };

@@ -53,7 +53,15 @@ export const contract = {
     request: z.strictObject({ routeId, jobId: z.string() }),
     reply: z.strictObject({
       edit: editReply,
-      unserved: z.array(z.strictObject({ livingUnitId: z.string(), reason: z.string() })).readonly(),
+      unserved: z
+        .array(
+          z.strictObject({
+            livingUnitId: z.string(),
+            kind: z.enum(["reach", "forbidden", "capacity", "fibers"]),
+            reason: z.string(),
+          }),
+        )
+        .readonly(),
     }),
   },
   "draw.sheets": {

@@ -34,6 +34,7 @@ export const settings = z.strictObject({
   loadingDistrictId: reference,
   strandTypeId: reference,
   dropTypeId: reference,
+  opticalClassId: reference,
   stringingSagFrac: fraction,
   stringingDegC: figure,
   /** Largest strand tension under the district load over rated breaking strength. */

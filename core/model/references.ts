@@ -7,6 +7,7 @@ export const references = {
     loadingDistrictId: "loadingDistrict",
     strandTypeId: "strandType",
     dropTypeId: "dropType",
+    opticalClassId: "opticalClass",
   },
   revision: {},
   waiver: {},

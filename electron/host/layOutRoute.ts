@@ -41,9 +41,6 @@ function stringLine(session: Session, hubTag: string): Result<unknown> {
       "Name the pole the cable comes from by its tag.",
     );
   }
-  return session.run("line.string", {
-    strandTypeId: session.plant.settings().strandTypeId,
-    cableTypeId: "",
-    hubPoleId: hub?.id ?? "",
-  });
+  const { strandTypeId, opticalClassId } = session.plant.settings();
+  return session.run("line.string", { strandTypeId, opticalClassId, cableTypeId: "", hubPoleId: hub?.id ?? "" });
 }

@@ -1,3 +1,4 @@
+import { rmSync } from "node:fs";
 import { demoSeed, makeDemo } from "../../assets/demo/makeDemo.ts";
 import { demoPlace } from "../../assets/demo/place.ts";
 import type { ImportChoices } from "../../core/exchange/importOptions.ts";
@@ -21,6 +22,7 @@ export async function makeDemoRoute(
   const filled = await fill(made.value, runJob);
   if (filled.ok) return made;
   made.value.close();
+  rmSync(path);
   return filled;
 }
 

@@ -25,6 +25,7 @@ CREATE TABLE settings (
   loading_district_id TEXT NOT NULL REFERENCES loading_district (id) DEFERRABLE INITIALLY DEFERRED,
   strand_type_id TEXT NOT NULL REFERENCES strand_type (id) DEFERRABLE INITIALLY DEFERRED,
   drop_type_id TEXT NOT NULL REFERENCES drop_type (id) DEFERRABLE INITIALLY DEFERRED,
+  optical_class_id TEXT NOT NULL REFERENCES optical_class (id) DEFERRABLE INITIALLY DEFERRED,
   stringing_sag_frac REAL NOT NULL CHECK (stringing_sag_frac BETWEEN 0 AND 1),
   stringing_deg_c REAL NOT NULL CHECK (abs(stringing_deg_c) < 9e999),
   max_strand_frac REAL NOT NULL CHECK (max_strand_frac BETWEEN 0 AND 1),
@@ -41,6 +42,7 @@ CREATE INDEX settings_clearance_set_id ON settings (clearance_set_id);
 CREATE INDEX settings_loading_district_id ON settings (loading_district_id);
 CREATE INDEX settings_strand_type_id ON settings (strand_type_id);
 CREATE INDEX settings_drop_type_id ON settings (drop_type_id);
+CREATE INDEX settings_optical_class_id ON settings (optical_class_id);
 
 CREATE TABLE revision (
   id TEXT PRIMARY KEY NOT NULL CHECK (length(id) BETWEEN 1 AND 80),

@@ -1,0 +1,65 @@
+import { describe, expect, test } from "vitest";
+import { csvLists, writeCsv } from "../../../core/exchange/writeCsv.ts";
+import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { csv } from "./importRoute.ts";
+
+const rowsOf = (text: string): Record<string, string | undefined>[] => {
+  const table = csv(text);
+  return table.rows.map((row) =>
+    Object.fromEntries(table.headings.map((heading, index) => [heading, row.cells[index]])),
+  );
+};
+
+describe("lists written as CSV", () => {
+  const route = smallRoute();
+
+  test("poles carry their unit in the heading, by the route's settings", () => {
+    expect(rowsOf(writeCsv(route, "pole"))[1]).toMatchObject({
+      tag: "P2",
+      east_ft: "147.6378",
+      north_ft: "0",
+      terminal_allowed: "true",
+    });
+    const metric = changed(route, "settings", "settings", { unitSystem: "metric" });
+    expect(rowsOf(writeCsv(metric, "pole"))[1]).toMatchObject({ tag: "P2", east_m: "45", north_m: "0" });
+  });
+
+  test("a route with an origin writes longitude and latitude instead of its grid", () => {
+    const placed = changed(route, "settings", "settings", { originLonDeg: -71.13, originLatDeg: 42.39 });
+    const first = rowsOf(writeCsv(placed, "pole"))[0];
+    expect(first).toMatchObject({ lon: "-71.13", lat: "42.39" });
+    expect(first).not.toHaveProperty("east_ft");
+  });
+
+  test("the port schedule has a row for every port, spare ones without an address", () => {
+    const rows = rowsOf(writeCsv(route, "port"));
+    expect(rows.length).toBe(16);
+    expect(rows.filter((row) => row.address !== "").length).toBe(route.drop.size);
+    const served = rows.find((row) => row.address !== "");
+    expect(Number(served?.drop_to_cut_ft) - Number(served?.drop_run_ft)).toBeCloseTo(20, 3);
+  });
+
+  test("terminals and fiber uses name what they belong to", () => {
+    expect(rowsOf(writeCsv(route, "terminal"))[0]).toMatchObject({
+      pole: "P2",
+      from_pole_ft: "3",
+      port_count: "8",
+      used_port_count: "2",
+    });
+    expect(rowsOf(writeCsv(route, "fiberUse"))[0]).toMatchObject({ tube: "1", purpose: "terminal" });
+  });
+
+  test("text that a spreadsheet would run is guarded, a negative number is not", () => {
+    const risky = changed(changed(route, "pole", "pole-1", { note: "=1+1", tag: "-7" }), "pole", "pole-2", {
+      eastM: -3.048,
+    });
+    const text = writeCsv(risky, "pole");
+    expect(text).toContain(`"'=1+1"`);
+    expect(text).toContain(`"'-7"`);
+    expect(text).toMatch(/^-10,0,P2/m);
+  });
+
+  test("the same route gives the same bytes, in every list", () => {
+    for (const list of csvLists) expect(writeCsv(smallRoute(), list)).toBe(writeCsv(route, list));
+  });
+});

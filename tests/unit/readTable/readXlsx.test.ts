@@ -1,0 +1,47 @@
+import { describe, expect, test } from "vitest";
+import { readXlsx } from "../../../electron/host/readTable/readXlsx.ts";
+import { workbook } from "./workbook.ts";
+
+describe("workbooks", () => {
+  test("the first sheet with anything on it is read; numbers are those stored, rows those of the sheet", async () => {
+    const bytes = workbook({
+      Cover: [],
+      Poles: [[null], ["Tag", "lon", "height ft"], ["P1", -71.1234567, 45], [null, null, null], ["P3", -71.1, null]],
+    });
+    expect(await readXlsx("poles.xlsx", bytes)).toMatchObject({
+      ok: true,
+      value: {
+        lineWord: "row",
+        headings: ["Tag", "lon", "height ft"],
+        rows: [
+          { line: 3, cells: ["P1", "-71.1234567", "45"] },
+          { line: 5, cells: ["P3", "-71.1", ""] },
+        ],
+        notes: ['Sheet "Poles" is read, of 2 in the workbook.'],
+      },
+    });
+  });
+
+  test("a sheet can be named, and one that is not there is refused with those that are", async () => {
+    const bytes = workbook({ A: [["x"], ["1"]], B: [["y"], ["2"]] });
+    expect(await readXlsx("two.xlsx", bytes, "B")).toMatchObject({ ok: true, value: { headings: ["y"] } });
+    expect(await readXlsx("two.xlsx", bytes, "C")).toMatchObject({
+      ok: false,
+      fault: { code: "no-sheet", mend: "Sheets: A, B." },
+    });
+  });
+
+  test("text that looks like a formula stays text", async () => {
+    expect(await readXlsx("f.xlsx", workbook({ A: [["note"], ["=1+1"]] }))).toMatchObject({
+      ok: true,
+      value: { rows: [{ cells: ["=1+1"] }] },
+    });
+  });
+
+  test.each([
+    ["a zip that is no workbook", Uint8Array.from([0x50, 0x4b, 3, 4, 0, 0])],
+    ["a workbook cut in half", workbook({ A: [["x"], ["1"]] }).slice(0, 700)],
+  ])("%s is refused, never a crash", async (_, bytes) => {
+    expect(await readXlsx("bad.xlsx", bytes)).toMatchObject({ ok: false, fault: { code: "not-xlsx" } });
+  });
+});
