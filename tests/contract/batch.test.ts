@@ -1,0 +1,130 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { makeDemo } from "../../assets/demo/makeDemo.ts";
+import type { Desk } from "../../electron/batch/verb.ts";
+import { verbs } from "../../electron/batch/verbs.ts";
+import { runJobHere } from "../../electron/host/jobs.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "strand-batch-"));
+const file = join(folder, "town.strand");
+
+function deskWith(input = ""): Desk {
+  return {
+    stamp: { author: "tester", nowIso: () => "2026-01-02T03:04:05.000Z" },
+    assetsFolder: join(import.meta.dirname, "../../assets"),
+    windowFolder: folder,
+    runJob: runJobHere,
+    readInput: async () => input,
+    say: () => {},
+  };
+}
+
+async function run(line: readonly string[], input = "") {
+  const verb = verbs.find((one) => one.name === line[0]);
+  if (!verb) throw new Error(`no verb ${line[0]}`);
+  return verb.run(line.slice(1), deskWith(input));
+}
+
+/** A list of the demo place written where a person would have it. */
+function list(name: "poles" | "addresses" | "attachments" | "crossings"): string {
+  const path = join(folder, `${name}.csv`);
+  writeFileSync(path, makeDemo(20)[name]);
+  return path;
+}
+
+beforeAll(async () => {
+  const made = await run(["new", file, "--name", "Test town", "--units", "us"]);
+  if (!made.ok) throw new Error(made.fault.what);
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+test("a route is made, filled from four lists, laid out, checked and drawn", async () => {
+  const lists = [
+    "--poles",
+    list("poles"),
+    "--units",
+    list("addresses"),
+    "--attachments",
+    list("attachments"),
+    "--crossings",
+    list("crossings"),
+  ];
+  const imported = await run(["import", file, ...lists]);
+  expect(imported).toMatchObject({
+    ok: true,
+    value: { exitCode: 0, json: [{ addedCount: 50 }, { addedCount: 174 }, { addedCount: 241 }, { addedCount: 17 }] },
+  });
+  expect(await run(["layout", file])).toMatchObject({
+    ok: true,
+    value: { json: { routeName: "Test town", unserved: [{ address: "7 Orchard Track" }] } },
+  });
+  const checked = await run(["check", file]);
+  expect(checked).toMatchObject({ ok: true, value: { exitCode: 1 } });
+  expect(await run(["draw", file])).toMatchObject({ ok: true, value: { exitCode: 0 } });
+  expect(readFileSync(join(folder, "town.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
+});
+
+test("the same route draws the same bytes", async () => {
+  const once = join(folder, "once.pdf");
+  const twice = join(folder, "twice.pdf");
+  await run(["draw", file, "--out", once]);
+  await run(["draw", file, "--out", twice]);
+  expect(readFileSync(once).equals(readFileSync(twice))).toBe(true);
+});
+
+test("the route goes out as GeoJSON and as lists", async () => {
+  const geojson = join(folder, "town.geojson");
+  const ports = join(folder, "ports.csv");
+  expect(await run(["export", file, "--geojson", geojson])).toMatchObject({ ok: true });
+  expect(JSON.parse(readFileSync(geojson, "utf8"))).toMatchObject({ type: "FeatureCollection" });
+  expect(await run(["export", file, "--csv", ports, "--list", "port"])).toMatchObject({ ok: true });
+  expect(readFileSync(ports, "utf8").split("\n").length).toBeGreaterThan(170);
+  expect(await run(["export", file, "--csv", ports, "--list", "nonsense"])).toMatchObject({
+    ok: false,
+    fault: { code: "unknown-list" },
+  });
+});
+
+test("a dry run tells what an import would do and does nothing", async () => {
+  const other = join(folder, "dry.strand");
+  await run(["new", other]);
+  expect(await run(["import", other, "--poles", list("poles"), "--dry-run"])).toMatchObject({
+    ok: true,
+    value: { json: [{ addedCount: 50 }] },
+  });
+  expect(await run(["export", other, "--csv", join(folder, "dry.csv"), "--list", "pole"])).toMatchObject({ ok: true });
+  expect(readFileSync(join(folder, "dry.csv"), "utf8").trim().split("\n")).toHaveLength(1);
+});
+
+test("a file that cannot be read is a fault that names it, and leaves no route behind", async () => {
+  expect(await run(["import", file, "--poles", join(folder, "nowhere.csv")])).toMatchObject({
+    ok: false,
+    fault: { code: "no-file" },
+  });
+  expect(await run(["check", join(folder, "nowhere.strand")])).toMatchObject({ ok: false, fault: { code: "no-file" } });
+  expect(existsSync(join(folder, "nowhere.strand"))).toBe(false);
+});
+
+test("a word too many or an option nobody knows is a fault that shows the usage", async () => {
+  expect(await run(["check"])).toMatchObject({
+    ok: false,
+    fault: { code: "bad-arguments", mend: "Write: strandwright check FILE.strand" },
+  });
+  expect(await run(["check", file, "--loud"])).toMatchObject({ ok: false, fault: { code: "bad-arguments" } });
+});
+
+test("a formula runs by itself: the thirteenth fiber of a cable with tubes of twelve is the blue one in the orange tube", async () => {
+  const answer = await run(["calc", "colour"], '{"fiber": 13, "fibersPerTube": 12}');
+  expect(answer).toMatchObject({
+    ok: true,
+    value: { json: { tube: 2, tubeColour: "orange", fiberInTube: 1, fiberColour: "blue" } },
+  });
+  expect(await run(["calc", "colour"], "{")).toMatchObject({ ok: false, fault: { code: "not-json" } });
+  expect(await run(["calc", "colour"], '{"fiber": 0, "fibersPerTube": 12}')).toMatchObject({ ok: false });
+  expect(await run(["calc", "--list"])).toMatchObject({
+    ok: true,
+    value: { json: expect.arrayContaining([expect.objectContaining({ id: "sag" })]) },
+  });
+});
