@@ -4,6 +4,7 @@ export default defineConfig({
   root: new URL("..", import.meta.url).pathname,
   test: {
     include: ["tests/{unit,standards,property,contract}/**/*.test.{ts,tsx}"],
-    testTimeout: 30_000,
+    testTimeout: 60_000,
+    isolate: false,
   },
 });

@@ -8,8 +8,8 @@ export type Command<Input> = {
   /** Stable name: table, dot, verb. */
   readonly id: string;
   readonly input: z.ZodType<Input>;
-  /** What undo and the journal call this edit. */
-  readonly label: (input: Input) => string;
+  /** What undo and the journal call this edit; names the thing by its tag, read before the edit. */
+  readonly label: (input: Input, route: Route) => string;
   readonly run: (route: Route, input: Input) => Result<RowChange[]>;
 };
 
@@ -39,7 +39,7 @@ export function sealed<Input>(command: Command<Input>): AnyCommand {
         );
       }
       const done = command.run(route, checked.data);
-      return done.ok ? { ok: true, value: { label: command.label(checked.data), rows: done.value } } : done;
+      return done.ok ? { ok: true, value: { label: command.label(checked.data, route), rows: done.value } } : done;
     },
   };
 }

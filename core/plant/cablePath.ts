@@ -15,6 +15,8 @@ export type CableStep = {
 export type CablePath = {
   readonly steps: readonly CableStep[];
   readonly lengthM: number;
+  /** The step through each span; the first one where the cable passes a span twice. */
+  readonly stepBySpan: ReadonlyMap<string, CableStep>;
   /** Pole where two neighbouring steps do not meet, or null where the way is whole. */
   readonly gapAtPoleId: string | null;
 };
@@ -23,6 +25,7 @@ export type CablePath = {
 export const cablePath = defineQuery("cable-path", (plant, cableId): CablePath => {
   const runs = plant.where("cableRun", "cableId", cableId).map((id) => plant.rowOf("cableRun", id));
   const steps: CableStep[] = [];
+  const stepBySpan = new Map<string, CableStep>();
   let startM = 0;
   let gapAtPoleId: string | null = null;
   for (const run of runs.sort((a, b) => a.sequence - b.sequence)) {
@@ -30,10 +33,12 @@ export const cablePath = defineQuery("cable-path", (plant, cableId): CablePath =
     const [inPoleId, outPoleId] = run.reversed ? [span.toPoleId, span.fromPoleId] : [span.fromPoleId, span.toPoleId];
     const before = steps.at(-1);
     if (before && before.outPoleId !== inPoleId) gapAtPoleId ??= before.outPoleId;
-    steps.push({ spanId: span.id, reversed: run.reversed, inPoleId, outPoleId, startM, lengthM: span.lengthM });
+    const step = { spanId: span.id, reversed: run.reversed, inPoleId, outPoleId, startM, lengthM: span.lengthM };
+    steps.push(step);
+    if (!stepBySpan.has(span.id)) stepBySpan.set(span.id, step);
     startM += span.lengthM;
   }
-  return { steps, lengthM: startM, gapAtPoleId };
+  return { steps, stepBySpan, lengthM: startM, gapAtPoleId };
 });
 
 /** Ids of the cables lashed in a span, sorted. */
@@ -47,7 +52,7 @@ export const cablesInSpan = defineQuery("cables-in-span", (plant, spanId): reado
  * @param offsetM  from the span's first pole, m
  */
 export function stationM(plant: Plant, cableId: string, spanId: string, offsetM: number): number | null {
-  const step = cablePath(plant, cableId).steps.find((one) => one.spanId === spanId);
+  const step = cablePath(plant, cableId).stepBySpan.get(spanId);
   if (!step) return null;
   return step.startM + (step.reversed ? step.lengthM - offsetM : offsetM);
 }
@@ -99,19 +104,28 @@ export const sheathLength = defineQuery("sheath-length", (plant, cableId) => {
   return { spansM, coilsM, totalM: spansM + coilsM };
 });
 
+/** Coils of a cable as stations from the feed end, m, with the sheath waiting in all coils up to there, m. */
+const coilSums = defineQuery("coil-sums", (plant, cableId) => {
+  const sums: { readonly atM: number; readonly storedM: number }[] = [];
+  let storedM = 0;
+  for (const id of coilsAlong(plant, cableId)) {
+    const coil = plant.rowOf("slack", id);
+    const atM = stationM(plant, cableId, coil.spanId, coil.offsetM);
+    if (atM === null) break;
+    storedM += coil.storedM;
+    sums.push({ atM, storedM });
+  }
+  return sums;
+});
+
 /**
- * Sheath from a cable's feed end to a point of a span, coils passed on the way included, m; null where it does not pass there.
+ * Sheath from a cable's feed end to a point of a span, coils passed on the way and at the point itself included, m;
+ * null where it does not pass there.
  */
 export function sheathToM(plant: Plant, cableId: string, spanId: string, offsetM: number): number | null {
   const here = stationM(plant, cableId, spanId, offsetM);
   if (here === null) return null;
-  let sheathM = here;
-  for (const id of coilsAlong(plant, cableId)) {
-    const coil = plant.rowOf("slack", id);
-    const at = stationM(plant, cableId, coil.spanId, coil.offsetM);
-    if (at !== null && at <= here) sheathM += coil.storedM;
-  }
-  return sheathM;
+  return here + (coilSums(plant, cableId).findLast((coil) => coil.atM <= here)?.storedM ?? 0);
 }
 
 type Hung = { readonly id: string; readonly spanId: string; readonly offsetM: number };

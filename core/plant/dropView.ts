@@ -1,11 +1,11 @@
 import { type Point, planeDistanceM } from "./geometry.ts";
 import { defineQuery } from "./plant.ts";
-import { terminalPlace } from "./terminalView.ts";
+import { terminalHang } from "./terminalView.ts";
 
 /** Horizontal run of a drop from the terminal to the living unit, m. What the reach limit is compared with. */
 export const dropRunM = defineQuery("drop-run", (plant, dropId): number => {
   const drop = plant.rowOf("drop", dropId);
-  return planeDistanceM(terminalPlace(plant, drop.terminalId), plant.rowOf("livingUnit", drop.livingUnitId));
+  return planeDistanceM(terminalHang(plant, drop.terminalId), plant.rowOf("livingUnit", drop.livingUnitId));
 });
 
 /** Drop cable to cut: the run and the company's allowance for the house side, m. */
@@ -17,7 +17,7 @@ export const dropCutM = defineQuery(
 /** The two ends of a drop in plan. */
 export const dropEnds = defineQuery("drop-ends", (plant, dropId): { readonly from: Point; readonly to: Point } => {
   const drop = plant.rowOf("drop", dropId);
-  return { from: terminalPlace(plant, drop.terminalId), to: plant.rowOf("livingUnit", drop.livingUnitId) };
+  return { from: terminalHang(plant, drop.terminalId), to: plant.rowOf("livingUnit", drop.livingUnitId) };
 });
 
 /** Ids of the drops that serve a living unit, sorted. */

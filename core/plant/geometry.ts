@@ -55,3 +55,18 @@ function outwardRad(plant: Plant, poleId: string, spanId: string): number {
   const bearing = spanBearingRad(plant, spanId);
   return plant.rowOf("span", spanId).fromPoleId === poleId ? bearing : bearing + Math.PI;
 }
+
+type Segment = { readonly from: Point; readonly to: Point };
+
+/** Whether two segments cross in plan; touching at an end is no crossing. */
+export function segmentsCross(a: Segment, b: Segment): boolean {
+  const sidesOf = (line: Segment, other: Segment) => side(line, other.from) * side(line, other.to);
+  return sidesOf(a, b) < 0 && sidesOf(b, a) < 0;
+}
+
+/** Which side of a line a point lies on: positive to the left, 0 on it. */
+function side({ from, to }: Segment, point: Point): number {
+  return Math.sign(
+    (to.eastM - from.eastM) * (point.northM - from.northM) - (to.northM - from.northM) * (point.eastM - from.eastM),
+  );
+}

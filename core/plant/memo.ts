@@ -1,84 +1,153 @@
 /**
+ * Name of a cell: what kind of thing it is, and which one. Kept apart so that nothing is joined and hashed at every
+ * read.
+ */
+export type CellName = readonly [space: string, key: string];
+
+/**
  * Derived figures that remember what they read, so that one edit stales only what leaned on it.
  *
- * A cell is either an input (a row, an index bucket) that is told when it changes, or a computed value. While a value is
- * computed every cell it reads is noted; when an input changes, the note is followed upwards and whatever leaned on it is
- * dropped. Work after an edit therefore grows with what the edit touches, never with the route.
+ * A cell is either an input (a row, an index bucket) that is told when it changes, or a computed value. While a value
+ * is computed every cell it reads is noted; when an input changes, the note is followed upwards and whatever leaned
+ * on it is dropped. A steady cell stops that: it is computed again at once, and only if its value is another one are
+ * its readers dropped. Work after an edit therefore grows with what the edit touches, never with the route.
  */
 export type Memo = {
-  /** The value of a computed cell; computes it when it is missing or stale. */
-  readonly get: <T>(key: string, compute: () => T) => T;
+  /**
+   * The value of a computed cell; computes it when it is missing or stale.
+   *
+   * @param steady  true for a plain value (number, text, yes or no) that often stays the same when what it reads
+   * changes
+   */
+  readonly get: <T>(space: string, key: string, compute: () => T, steady?: boolean) => T;
   /** Notes that whatever is being computed now leans on this input. */
-  readonly touch: (key: string) => void;
-  /** Drops everything that leaned on these inputs; answers with the keys of the computed cells dropped. */
-  readonly stale: (keys: Iterable<string>) => string[];
+  readonly touch: (space: string, key: string) => void;
+  /** Drops everything that leaned on these inputs; answers with the names of the computed cells dropped. */
+  readonly stale: (inputs: Iterable<CellName>) => CellName[];
 };
 
-type Cell = { value: unknown; fresh: boolean; readers: Set<string>; reads: string[] };
+type Cell = {
+  readonly name: CellName;
+  value: unknown;
+  fresh: boolean;
+  readonly readers: Set<Cell>;
+  reads: readonly Cell[];
+  /** Set on a steady cell: how to compute it again. */
+  again: (() => unknown) | null;
+  /** The computation that noted this cell last, so that it is not noted twice in a row. */
+  notedBy: Computation | null;
+};
+
+type Computation = { readonly of: Cell; readonly reads: Cell[] };
+
+/** Steady cells that may have changed, with their values as they were before the edit. */
+type Doubtful = Map<Cell, unknown>;
+
+const noReads: readonly Cell[] = [];
 
 /** An empty memo. */
 export function openMemo(): Memo {
-  const cells = new Map<string, Cell>();
-  const computing: string[][] = [];
-  const inProgress = new Set<string>();
+  const spaces = new Map<string, Map<string, Cell>>();
+  const computing: Computation[] = [];
 
-  const cellOf = (key: string): Cell => {
+  const cellOf = (space: string, key: string): Cell => {
+    let cells = spaces.get(space);
+    if (!cells) {
+      cells = new Map();
+      spaces.set(space, cells);
+    }
     let cell = cells.get(key);
     if (!cell) {
-      cell = { value: undefined, fresh: false, readers: new Set(), reads: [] };
+      cell = {
+        name: [space, key],
+        value: undefined,
+        fresh: false,
+        readers: new Set(),
+        reads: noReads,
+        again: null,
+        notedBy: null,
+      };
       cells.set(key, cell);
     }
     return cell;
   };
-  const touch = (key: string): void => {
-    computing.at(-1)?.push(key);
+  const forget = ({ name: [space, key] }: Cell): void => {
+    spaces.get(space)?.delete(key);
   };
-  const drop = (key: string, dropped: string[]): void => {
-    const pending = [key];
-    for (let next = pending.pop(); next !== undefined; next = pending.pop()) {
-      const cell = cells.get(next);
-      if (!cell) continue;
-      const readers = [...cell.readers];
-      cell.readers.clear();
+  const note = (cell: Cell): void => {
+    const reader = computing.at(-1);
+    if (!reader || cell.notedBy === reader) return;
+    cell.notedBy = reader;
+    reader.reads.push(cell);
+  };
+  const compute = <T>(cell: Cell, work: () => T, steady: boolean): T => {
+    if (computing.some((one) => one.of === cell)) throw new Error(`the figure ${cell.name.join(" ")} leans on itself`);
+    const computation: Computation = { of: cell, reads: [] };
+    computing.push(computation);
+    try {
+      const value = work();
+      cell.value = value;
+      cell.fresh = true;
+      cell.again = steady ? work : null;
+      cell.reads = computation.reads;
+      for (const read of cell.reads) read.readers.add(cell);
+      return value;
+    } finally {
+      computing.pop();
+    }
+  };
+  const get = <T>(space: string, key: string, work: () => T, steady = false): T => {
+    const cell = cellOf(space, key);
+    note(cell);
+    if (cell.fresh) return cell.value as T; // the space names the query, and a query has one type
+    return compute(cell, work, steady);
+  };
+  const drop = (first: Cell, dropped: CellName[], doubtful: Doubtful): void => {
+    const pending = [first];
+    for (let next = pending.pop(); next; next = pending.pop()) {
+      const readers = [...next.readers];
+      next.readers.clear();
       for (const reader of readers) {
-        const leaning = cells.get(reader);
-        if (!leaning?.fresh) continue;
-        leaning.fresh = false;
-        leaning.value = undefined;
-        for (const read of leaning.reads) cells.get(read)?.readers.delete(reader);
-        leaning.reads = [];
-        dropped.push(reader);
+        reader.fresh = false;
+        for (const read of reader.reads) read.readers.delete(reader);
+        reader.reads = noReads;
+        if (reader.again !== null) {
+          if (!doubtful.has(reader)) doubtful.set(reader, reader.value);
+          continue;
+        }
+        reader.value = undefined;
+        dropped.push(reader.name);
         pending.push(reader);
       }
-      if (!cell.fresh && cell.readers.size === 0) cells.delete(next);
+      if (!next.fresh) forget(next);
+    }
+  };
+  const isAnother = (cell: Cell, before: unknown): boolean => {
+    if (!cell.again) return true;
+    try {
+      return !Object.is(cell.fresh ? cell.value : compute(cell, cell.again, true), before);
+    } catch {
+      return true; // what it was about is gone: whoever read it meets the same error, or no longer asks
     }
   };
 
   return {
-    touch,
-    get<T>(key: string, compute: () => T): T {
-      touch(key);
-      const present = cells.get(key);
-      if (present?.fresh) return present.value as T; // the key names the query, and a query has one type
-      if (inProgress.has(key)) throw new Error(`the figure ${key} leans on itself`);
-      inProgress.add(key);
-      computing.push([]);
-      try {
-        const value = compute();
-        const cell = cellOf(key);
-        cell.value = value;
-        cell.fresh = true;
-        cell.reads = [...new Set(computing.at(-1))];
-        for (const read of cell.reads) cellOf(read).readers.add(key);
-        return value;
-      } finally {
-        computing.pop();
-        inProgress.delete(key);
-      }
+    touch: (space, key) => {
+      if (computing.length > 0) note(cellOf(space, key));
     },
-    stale(keys) {
-      const dropped: string[] = [];
-      for (const key of keys) drop(key, dropped);
+    get,
+    stale(inputs) {
+      const dropped: CellName[] = [];
+      const doubtful: Doubtful = new Map();
+      for (const [space, key] of inputs) {
+        const cell = spaces.get(space)?.get(key);
+        if (cell) drop(cell, dropped, doubtful);
+      }
+      for (const [cell, before] of doubtful) {
+        doubtful.delete(cell);
+        if (cell.readers.size === 0 && !cell.fresh) forget(cell);
+        else if (isAnother(cell, before)) drop(cell, dropped, doubtful);
+      }
       return dropped;
     },
   };

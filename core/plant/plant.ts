@@ -1,12 +1,17 @@
 import { type Route, settingsId } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
-import type { Row, Settings, TableName } from "../model/tables.ts";
-import { openMemo } from "./memo.ts";
-import { bucketKey, openRowIndex } from "./rowIndex.ts";
+import { type Row, type Settings, type TableName, tableNames } from "../model/tables.ts";
+import type { Point } from "./geometry.ts";
+import { type CellName, openMemo } from "./memo.ts";
+import { bucketIds, openRowIndex, valueText } from "./rowIndex.ts";
+import { cellColumn, cellsAround } from "./spatialGrid.ts";
+
+/** Tables whose rows have a place of their own. */
+type PlacedTable = "pole" | "livingUnit";
 
 /**
- * A route seen through tracked reads. Everything derived from rows (stations, cable lengths, sags, findings) is asked here,
- * computed once, and dropped again only when a row it read has changed.
+ * A route seen through tracked reads. Everything derived from rows (stations, cable lengths, sags, findings) is asked
+ * here, computed once, and dropped again only when a row it read has changed.
  */
 export type Plant = {
   /** The rows as they stand. Reading them here is not tracked: for whole-route work such as drawing and layout only. */
@@ -18,13 +23,24 @@ export type Plant = {
   readonly rowOf: <T extends TableName>(table: T, id: string) => Row<T>;
   /** Ids of the rows whose column has this value ("" for null), sorted. */
   readonly where: <T extends TableName>(table: T, column: keyof Row<T> & string, value: string) => readonly string[];
+  /** Ids of the rows whose columns all have these values ("" for null), sorted. */
+  readonly whereAll: <T extends TableName, C extends keyof Row<T> & string>(
+    table: T,
+    wanted: Readonly<Record<C, string>>,
+  ) => readonly string[];
+  /** Ids of the rows within a distance of a point, sorted. Looks into the squares around it only. */
+  readonly near: (table: PlacedTable, point: Point, radiusM: number) => readonly string[];
   /** Ids of all rows of a table, sorted. Whatever reads this is recomputed whenever the table gains or loses a row. */
   readonly all: (table: TableName) => readonly string[];
   /** A derived figure by name and key; use defineQuery rather than calling this. */
-  readonly derive: <T>(name: string, key: string, compute: () => T) => T;
+  readonly derive: <T>(name: string, key: string, compute: () => T, steady?: boolean) => T;
   /** Takes in an edit; answers with the names of the derived figures that went stale (`name/key`). */
   readonly advance: (route: Route, rows: readonly RowChange[]) => string[];
 };
+
+/** Kinds of the inputs: the rows of each table, and the ids of a whole table. */
+const rowsOf = Object.fromEntries(tableNames.map((name) => [name, `row/${name}`])) as Record<TableName, string>; // fromEntries cannot keep the keys' type
+const allRows = "all rows";
 
 /** A route under tracking. */
 export function openPlant(initial: Route): Plant {
@@ -33,7 +49,7 @@ export function openPlant(initial: Route): Plant {
   const index = openRowIndex();
 
   const row = <T extends TableName>(table: T, id: string): Row<T> | undefined => {
-    memo.touch(`row/${table}/${id}`);
+    memo.touch(rowsOf[table], id);
     return route[table].get(id);
   };
   const rowOf = <T extends TableName>(table: T, id: string): Row<T> => {
@@ -42,28 +58,41 @@ export function openPlant(initial: Route): Plant {
     return found;
   };
 
+  const find = (table: TableName, columns: readonly string[], value: string): readonly string[] => {
+    const bucket = index.by(route, table, columns);
+    memo.touch(bucket.space, value);
+    return bucketIds(bucket, value);
+  };
+
   return {
     route: () => route,
     settings: () => rowOf("settings", settingsId),
     row,
     rowOf,
-    where(table, column, value) {
-      memo.touch(bucketKey(table, column, value));
-      return index.find(route, table, column, value);
+    where: (table, column, value) => find(table, [column], value),
+    whereAll: (table, wanted) => find(table, Object.keys(wanted), valueText(Object.values(wanted))),
+    near(table, point, radiusM) {
+      const ids = cellsAround(point, radiusM).flatMap((cell) => find(table, [cellColumn], cell));
+      return ids
+        .filter((id) => {
+          const { eastM, northM } = rowOf(table, id);
+          return Math.hypot(eastM - point.eastM, northM - point.northM) <= radiusM;
+        })
+        .sort();
     },
     all(table) {
-      memo.touch(`all/${table}`);
+      memo.touch(allRows, table);
       return [...route[table].keys()].sort();
     },
-    derive: (name, key, compute) => memo.get(`${name}/${key}`, compute),
+    derive: (name, key, compute, steady) => memo.get(name, key, compute, steady),
     advance(next, rows) {
       route = next;
-      const inputs: string[] = [];
+      const inputs: CellName[] = [];
       for (const { table, id, before, after } of rows) {
-        inputs.push(`row/${table}/${id}`, ...index.move(table, id, before, after));
-        if (before === null || after === null) inputs.push(`all/${table}`);
+        inputs.push([rowsOf[table], id], ...index.move(table, id, before, after));
+        if (before === null || after === null) inputs.push([allRows, table]);
       }
-      return memo.stale(inputs);
+      return memo.stale(inputs).map(([name, key]) => `${name}/${key}`);
     },
   };
 }
@@ -79,4 +108,18 @@ export type Query<T> = (plant: Plant, key: string) => T;
  */
 export function defineQuery<T>(name: string, compute: (plant: Plant, key: string) => T): Query<T> {
   return (plant, key) => plant.derive(name, key, () => compute(plant, key));
+}
+
+/**
+ * Names a derived figure that is a plain value and often stays the same when what it reads changes: its readers are
+ * asked again only when it really is another one.
+ *
+ * @param name  unique among all queries
+ * @param compute  reads through the plant only; must be a pure function of what it reads
+ */
+export function defineSteadyQuery<T extends number | string | boolean | null>(
+  name: string,
+  compute: (plant: Plant, key: string) => T,
+): Query<T> {
+  return (plant, key) => plant.derive(name, key, () => compute(plant, key), true);
 }

@@ -3,18 +3,21 @@ import { type Point, pointOnSpan } from "./geometry.ts";
 import { defineQuery } from "./plant.ts";
 
 /** Where a terminal hangs, told from the nearer pole. */
-export type TerminalPlace = Point & {
+export type TerminalHang = Point & {
   readonly poleId: string;
   /** From that pole's centre line along the strand, m. */
   readonly fromPoleM: number;
   /** True where that pole is the span's first. */
   readonly atFirstPole: boolean;
+};
+
+export type TerminalPlace = TerminalHang & {
   /** Distance along the route from the cable's feed end, m; null where the cable does not pass this span. */
   readonly stationM: number | null;
 };
 
-/** Where a terminal hangs. */
-export const terminalPlace = defineQuery("terminal-place", (plant, terminalId): TerminalPlace => {
+/** Where a terminal hangs in its span. Leans on that span alone, while its station leans on the cable's whole way. */
+export const terminalHang = defineQuery("terminal-hang", (plant, terminalId): TerminalHang => {
   const terminal = plant.rowOf("terminal", terminalId);
   const span = plant.rowOf("span", terminal.spanId);
   const atFirstPole = terminal.offsetM <= span.lengthM / 2;
@@ -23,8 +26,13 @@ export const terminalPlace = defineQuery("terminal-place", (plant, terminalId): 
     poleId: atFirstPole ? span.fromPoleId : span.toPoleId,
     fromPoleM: atFirstPole ? terminal.offsetM : span.lengthM - terminal.offsetM,
     atFirstPole,
-    stationM: stationM(plant, terminal.cableId, span.id, terminal.offsetM),
   };
+});
+
+/** Where a terminal hangs in its span and along its cable. */
+export const terminalPlace = defineQuery("terminal-place", (plant, terminalId): TerminalPlace => {
+  const { cableId, spanId, offsetM } = plant.rowOf("terminal", terminalId);
+  return { ...terminalHang(plant, terminalId), stationM: stationM(plant, cableId, spanId, offsetM) };
 });
 
 /** One port of a terminal's face. */

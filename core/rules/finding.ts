@@ -1,3 +1,4 @@
+import { cablePath } from "../plant/cablePath.ts";
 import { type Point, pointOnSpan } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
 import { terminalHang } from "../plant/terminalView.ts";
@@ -46,7 +47,14 @@ function placeOf(plant: Plant, subjects: readonly Subject[]): Point | null {
     const at = subjectPlace(plant, subject);
     if (at) return at;
   }
-  return null;
+  const cable = subjects.find((one) => one.table === "cable");
+  return cable ? cableStart(plant, cable.id) : null;
+}
+
+/** A cable has no place of its own: the pole it starts at. */
+function cableStart(plant: Plant, cableId: string): Point | null {
+  const poleId = cablePath(plant, cableId).steps[0]?.inPoleId;
+  return poleId === undefined ? null : subjectPlace(plant, { table: "pole", id: poleId });
 }
 
 function subjectPlace(plant: Plant, { table, id }: Subject): Point | null {

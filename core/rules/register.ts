@@ -1,5 +1,115 @@
+import { addressRepeated } from "./addressRepeated.ts";
+import { cableLongerThanReel } from "./cableLongerThanReel.ts";
+import { cablePathBroken } from "./cablePathBroken.ts";
+import { clearanceSetIncomplete } from "./clearanceSetIncomplete.ts";
+import { coilAwayFromTerminal } from "./coilAwayFromTerminal.ts";
+import { coilOfAnotherCable } from "./coilOfAnotherCable.ts";
+import { coilTooShort } from "./coilTooShort.ts";
+import { coilWithoutTerminal } from "./coilWithoutTerminal.ts";
+import { communicationSeparationAtPole } from "./communicationSeparationAtPole.ts";
+import { communicationSeparationInSpan } from "./communicationSeparationInSpan.ts";
+import { crossingClearance } from "./crossingClearance.ts";
+import { crossingClearanceUnknown } from "./crossingClearanceUnknown.ts";
+import { crossingWithoutLimit } from "./crossingWithoutLimit.ts";
+import { dropOverReach } from "./dropOverReach.ts";
+import { dropsCross } from "./dropsCross.ts";
+import { feedMissing } from "./feedMissing.ts";
+import { feedOverSplit } from "./feedOverSplit.ts";
+import { fiberBeyondCable } from "./fiberBeyondCable.ts";
+import { fiberCutUpstream } from "./fiberCutUpstream.ts";
+import { fiberUsedTwice } from "./fiberUsedTwice.ts";
+import { hangingOverlap } from "./hangingOverlap.ts";
+import { lateralNotSpliced } from "./lateralNotSpliced.ts";
+import { lightTooStrong } from "./lightTooStrong.ts";
+import { lightTooWeak } from "./lightTooWeak.ts";
+import { poleTagRepeated } from "./poleTagRepeated.ts";
+import { poleWithoutSpan } from "./poleWithoutSpan.ts";
+import { portBeyondModel } from "./portBeyondModel.ts";
+import { portUsedTwice } from "./portUsedTwice.ts";
+import { portWithoutLight } from "./portWithoutLight.ts";
 import type { Rule } from "./rule.ts";
+import { spanInferred } from "./spanInferred.ts";
+import { spanLengthDiffers } from "./spanLengthDiffers.ts";
+import { spanOverLongest } from "./spanOverLongest.ts";
+import { spanRepeated } from "./spanRepeated.ts";
+import { spanSagUnknown } from "./spanSagUnknown.ts";
+import { spanWithoutStrand } from "./spanWithoutStrand.ts";
+import { spareFibersInTube } from "./spareFibersInTube.ts";
+import { sparePorts } from "./sparePorts.ts";
+import { splitOverClass } from "./splitOverClass.ts";
+import { splitterFedTwice } from "./splitterFedTwice.ts";
+import { splitterWithoutFiber } from "./splitterWithoutFiber.ts";
+import { strandTension } from "./strandTension.ts";
+import { supplySeparationAtPole } from "./supplySeparationAtPole.ts";
+import { supplySeparationInSpan } from "./supplySeparationInSpan.ts";
+import { supplyVoltageOverLimit } from "./supplyVoltageOverLimit.ts";
+import { terminalInClimbingSpace } from "./terminalInClimbingSpace.ts";
+import { terminalNameRepeated } from "./terminalNameRepeated.ts";
+import { terminalNotAllowed } from "./terminalNotAllowed.ts";
+import { terminalOffCable } from "./terminalOffCable.ts";
+import { terminalPastSpan } from "./terminalPastSpan.ts";
+import { terminalSpanTooShort } from "./terminalSpanTooShort.ts";
 import { terminalStandoff } from "./terminalStandoff.ts";
+import { terminalTwoTubes } from "./terminalTwoTubes.ts";
+import { terminalWithoutCoil } from "./terminalWithoutCoil.ts";
+import { unitWithoutPort } from "./unitWithoutPort.ts";
+import { unitWithTwoDrops } from "./unitWithTwoDrops.ts";
 
 /** Every rule of the program. A test fails where a file of this folder is missing here. */
-export const ruleRegister: readonly Rule[] = [terminalStandoff];
+export const ruleRegister: readonly Rule[] = [
+  addressRepeated,
+  cableLongerThanReel,
+  cablePathBroken,
+  clearanceSetIncomplete,
+  coilAwayFromTerminal,
+  coilOfAnotherCable,
+  coilTooShort,
+  coilWithoutTerminal,
+  communicationSeparationAtPole,
+  communicationSeparationInSpan,
+  crossingClearance,
+  crossingClearanceUnknown,
+  crossingWithoutLimit,
+  dropOverReach,
+  dropsCross,
+  feedMissing,
+  feedOverSplit,
+  fiberBeyondCable,
+  fiberCutUpstream,
+  fiberUsedTwice,
+  hangingOverlap,
+  lateralNotSpliced,
+  lightTooStrong,
+  lightTooWeak,
+  poleTagRepeated,
+  poleWithoutSpan,
+  portBeyondModel,
+  portUsedTwice,
+  portWithoutLight,
+  spanInferred,
+  spanLengthDiffers,
+  spanOverLongest,
+  spanRepeated,
+  spanSagUnknown,
+  spanWithoutStrand,
+  spareFibersInTube,
+  sparePorts,
+  splitOverClass,
+  splitterFedTwice,
+  splitterWithoutFiber,
+  strandTension,
+  supplySeparationAtPole,
+  supplySeparationInSpan,
+  supplyVoltageOverLimit,
+  terminalInClimbingSpace,
+  terminalNameRepeated,
+  terminalNotAllowed,
+  terminalOffCable,
+  terminalPastSpan,
+  terminalSpanTooShort,
+  terminalStandoff,
+  terminalTwoTubes,
+  terminalWithoutCoil,
+  unitWithTwoDrops,
+  unitWithoutPort,
+];

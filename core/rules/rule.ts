@@ -35,8 +35,9 @@ export type Hit = {
 };
 
 /**
- * One thing that can be wrong with a route. A rule is asked about one row at a time and reads through the plant, so that
- * after an edit only the rows that leaned on it are asked again. Rules do not know each other and change nothing.
+ * One thing that can be wrong with a route. A rule is asked about one row at a time and reads through the plant, so
+ * that after an edit only the rows that leaned on it are asked again. Rules do not know each other and change
+ * nothing.
  */
 export type Rule = {
   readonly id: string;
@@ -61,4 +62,12 @@ export function catalogueBasis(row: {
   readonly basisMark: Basis["mark"];
 }): Basis {
   return { document: row.basisDocument, clause: row.basisClause, edition: row.basisEdition, mark: row.basisMark };
+}
+
+/** Basis of a rule that needs no source: the rows contradict each other. */
+export const routeItself: Basis = { document: "the route itself", clause: "", edition: "", mark: "computed" };
+
+/** Basis of a limit that is trade habit. */
+export function tradePractice(clause: string): Basis {
+  return { document: "trade practice", clause, edition: "", mark: "practice" };
 }

@@ -1,5 +1,7 @@
 import { terminalHang } from "../plant/terminalView.ts";
 import { companySetting, type Rule } from "./rule.ts";
+import { standardDistanceFix } from "./terminalFix.ts";
+import { isOver } from "./withinLimit.ts";
 
 /** Half an inch: what a tape and a strand mark can hold. Common practice, no source. */
 const toleranceM = 0.0127;
@@ -13,9 +15,8 @@ export const terminalStandoff: Rule = {
   *check(plant, id) {
     const terminal = plant.rowOf("terminal", id);
     const limit = plant.settings().standoffM;
-    const { fromPoleM, atFirstPole, poleId } = terminalHang(plant, id);
-    if (Math.abs(fromPoleM - limit) <= toleranceM) return;
-    const { lengthM } = plant.rowOf("span", terminal.spanId);
+    const { fromPoleM, poleId } = terminalHang(plant, id);
+    if (!isOver(Math.abs(fromPoleM - limit), toleranceM)) return;
     yield {
       subjects: [
         { table: "terminal", id },
@@ -25,13 +26,7 @@ export const terminalStandoff: Rule = {
       measured: fromPoleM,
       limit,
       unit: "m",
-      fixes: [
-        {
-          label: "Move to the standard distance",
-          command: "terminal.move",
-          input: { terminalId: id, spanId: terminal.spanId, offsetM: atFirstPole ? limit : lengthM - limit },
-        },
-      ],
+      fixes: standardDistanceFix(plant, id),
     };
   },
 };

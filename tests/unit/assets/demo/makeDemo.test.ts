@@ -1,5 +1,4 @@
 import { readFileSync } from "node:fs";
-import papaparse from "papaparse";
 import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { demoSeed, makeDemo } from "../../../../assets/demo/makeDemo.ts";
@@ -15,9 +14,11 @@ import { stringingHorizontalN } from "../../../../core/strand/stringing.ts";
 type Line = Readonly<Record<string, string>>;
 
 function readLines(text: string): readonly Line[] {
-  const { data, errors } = papaparse.parse(text, { header: true, skipEmptyLines: true });
-  expect(errors).toEqual([]);
-  return z.array(z.record(z.string(), z.string())).parse(data);
+  const table = readCsv("demo.csv", text);
+  if (!table.ok) throw new Error(table.fault.what);
+  expect(table.value.bad).toEqual([]);
+  const { headings, rows } = table.value;
+  return rows.map(({ cells }) => Object.fromEntries(headings.map((heading, at) => [heading, cells[at] ?? ""])));
 }
 
 function numberIn(line: Line, column: string): number {

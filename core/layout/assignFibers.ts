@@ -1,0 +1,153 @@
+import type { FiberUse } from "../model/tables.ts";
+import { stationM } from "../plant/cablePath.ts";
+import type { Plant } from "../plant/plant.ts";
+import { lateralsOf } from "./cableOrder.ts";
+import { openFiberTaker } from "./fiberTaker.ts";
+import { groupBy } from "./groupBy.ts";
+
+/** A terminal that needs fibers: one for each of its splitters. */
+export type FiberNeed = {
+  /** What the caller calls the terminal. */
+  readonly key: string;
+  readonly cableId: string;
+  /** From the cable's feed end, m. */
+  readonly stationM: number;
+  readonly splitterCount: number;
+};
+
+/** A fiber given: cut at a terminal for its splitter, or spliced through to a lateral's fiber. */
+export type GivenFiber =
+  | {
+      readonly to: "terminal";
+      readonly cableId: string;
+      readonly fiber: number;
+      readonly key: string;
+      readonly position: number;
+    }
+  | {
+      readonly to: "lateral";
+      readonly cableId: string;
+      readonly fiber: number;
+      readonly closureId: string;
+      readonly lateralCableId: string;
+      readonly lateralFiber: number;
+    };
+
+/** A cable with too few fibers for what hangs on it. */
+export type ShortCable = {
+  readonly cableId: string;
+  /** Terminals that go without, by the caller's key; those nearest the feed end. */
+  readonly keys: readonly string[];
+};
+
+export type FiberPlan = {
+  readonly given: readonly GivenFiber[];
+  readonly short: readonly ShortCable[];
+  /** Fibers asked of each cable, opening by opening, from the far end. */
+  readonly openings: ReadonlyMap<string, readonly number[]>;
+};
+
+type Opening = {
+  readonly stationM: number;
+  readonly fiberCount: number;
+  readonly give: (fibers: readonly number[]) => readonly GivenFiber[];
+  readonly keys: readonly string[];
+};
+
+/**
+ * Fibers for terminals and laterals: per cable from the far end, so that no fiber is cut upstream of where it is used.
+ *
+ * @param cableIds  cables to work on, from the hub outwards
+ * @param fixed     uses that stay, of any cable
+ */
+export function assignFibers(
+  plant: Plant,
+  cableIds: readonly string[],
+  needs: readonly FiberNeed[],
+  fixed: readonly FiberUse[],
+): FiberPlan {
+  const needsOf = groupBy(needs, (one) => one.cableId);
+  const fixedOf = groupBy(fixed, (one) => one.cableId);
+  const working = new Set(cableIds);
+  const givenOf = new Map<string, readonly GivenFiber[]>();
+  const openingsOf = new Map<string, readonly number[]>();
+  const keysOf = new Map<string, readonly string[]>();
+  const short: ShortCable[] = [];
+  for (const cableId of cableIds.toReversed()) {
+    const own = (needsOf.get(cableId) ?? []).map(terminalOpening);
+    const laterals = lateralsOf(plant, cableId)
+      .filter((id) => working.has(id))
+      .map((id) => lateralOpening(plant, id, givenOf.get(id) ?? [], fixedOf.get(id) ?? [], keysOf.get(id) ?? []))
+      .filter((one) => one.fiberCount > 0);
+    const openings = [...own, ...laterals].sort((a, b) => b.stationM - a.stationM);
+    const { given, keys } = giveAlong(plant, cableId, openings, fixedOf.get(cableId) ?? []);
+    givenOf.set(cableId, given);
+    keysOf.set(
+      cableId,
+      openings.flatMap((one) => one.keys),
+    );
+    openingsOf.set(
+      cableId,
+      openings.map((one) => one.fiberCount),
+    );
+    if (keys.length > 0) short.push({ cableId, keys });
+  }
+  return { given: cableIds.flatMap((id) => givenOf.get(id) ?? []), short, openings: openingsOf };
+}
+
+/** Fibers of one cable to its openings in turn; keys of the terminals nearest the feed end that go without. */
+function giveAlong(plant: Plant, cableId: string, openings: readonly Opening[], fixed: readonly FiberUse[]) {
+  const { fiberCount, fibersPerTube } = plant.rowOf("cableType", plant.rowOf("cable", cableId).cableTypeId);
+  const taken = new Set(fixed.map((one) => one.fiber));
+  const taker = openFiberTaker(fiberCount, fibersPerTube, plant.settings().spareFiberPerTubeCount, taken);
+  const given: GivenFiber[] = [];
+  const keys: string[] = [];
+  for (const opening of openings) {
+    const fibers = taker.take(opening.fiberCount);
+    if (fibers) given.push(...opening.give(fibers));
+    else keys.push(...opening.keys.slice(taker.leftCount() - opening.fiberCount));
+  }
+  return { given, keys };
+}
+
+function terminalOpening(need: FiberNeed): Opening {
+  return {
+    stationM: need.stationM,
+    fiberCount: need.splitterCount,
+    keys: [need.key],
+    give: (fibers) =>
+      fibers.map((fiber, index) => ({
+        to: "terminal",
+        cableId: need.cableId,
+        fiber,
+        key: need.key,
+        position: index + 1,
+      })),
+  };
+}
+
+/** A lateral's fibers, spliced in their order onto as many of its parent's. */
+function lateralOpening(
+  plant: Plant,
+  lateralCableId: string,
+  given: readonly GivenFiber[],
+  fixed: readonly FiberUse[],
+  keys: readonly string[],
+): Opening {
+  const closure = plant.rowOf("closure", plant.rowOf("cable", lateralCableId).fromClosureId ?? "");
+  const lit = fixed.filter((one) => one.purpose === "terminal" || one.purpose === "lateral");
+  const lateralFibers = [...given, ...lit].map((one) => one.fiber).sort((a, b) => a - b);
+  return {
+    stationM: stationM(plant, closure.cableId, closure.spanId, closure.offsetM) ?? 0,
+    fiberCount: lateralFibers.length,
+    keys,
+    give: (fibers) =>
+      fibers.flatMap((fiber, index): GivenFiber[] => {
+        const lateralFiber = lateralFibers[index];
+        if (lateralFiber === undefined) return [];
+        return [
+          { to: "lateral", cableId: closure.cableId, fiber, closureId: closure.id, lateralCableId, lateralFiber },
+        ];
+      }),
+  };
+}

@@ -1,0 +1,162 @@
+import { fail, ok, type Result } from "../model/result.ts";
+import type { Route } from "../model/route.ts";
+import type { RowChange } from "../model/rowChange.ts";
+import { planeDistanceM } from "../plant/geometry.ts";
+import { openPlant, type Plant } from "../plant/plant.ts";
+import { cablesFromHub } from "./cableOrder.ts";
+import { feedRowsOf } from "./feedRows.ts";
+import { dropRowsOf, fiberUseRowsOf, type TerminalRows, terminalRowsOf } from "./layoutRows.ts";
+import { type LitTerminals, lightTerminals } from "./lightTerminals.ts";
+import { compareNatural } from "./order.ts";
+import type { Unserved } from "./placementReasons.ts";
+import { type PlacedTerminal, placeTerminals } from "./placeTerminals.ts";
+import { type PresentLayout, presentLayout } from "./presentLayout.ts";
+import { inWriteOrder, rowDifferences } from "./rowSet.ts";
+
+/** What a layout comes to, over the cables it was asked for. */
+type LayoutSummary = {
+  readonly terminalCount: number;
+  readonly portCount: number;
+  readonly usedPortCount: number;
+  /** Fibers cut at a terminal or spliced to a lateral, cable by cable. */
+  readonly fiberUseCount: number;
+  readonly addedFeedCount: number;
+  readonly unservedCount: number;
+  /** Terminals and drops hung anew, at catalogue prices. */
+  readonly cost: number;
+};
+
+export type Layout = {
+  /** Empty where the route is laid out so already. */
+  readonly rows: readonly RowChange[];
+  /** By unit id. */
+  readonly unserved: readonly Unserved[];
+  readonly summary: LayoutSummary;
+  /** Fibers asked of each cable, opening by opening from the far end. */
+  readonly fibersAsked: ReadonlyMap<string, readonly number[]>;
+};
+
+/**
+ * Hangs terminals, gives out ports, fibers and hub outputs along a strung route, keeping what people pinned.
+ *
+ * Same route, same answer; on its own result it changes nothing.
+ *
+ * @param options.cableIds  cables to lay out; all when left out. What hangs on the others stays.
+ * @returns a fault where there is no cable, an unknown one, or no terminal model with a port beside the spares
+ */
+export function runLayout(route: Route, options: { readonly cableIds?: readonly string[] } = {}): Result<Layout> {
+  const plant = openPlant(route);
+  const all = cablesFromHub(plant);
+  const unknown = options.cableIds?.find((id) => !all.includes(id));
+  if (unknown !== undefined) return noSuchCable(plant, unknown);
+  if (all.length === 0) return noCable();
+  const { sparePortCount } = plant.settings();
+  if (![...route.terminalModel.values()].some((one) => one.portCount > sparePortCount)) return noModel(sparePortCount);
+
+  const present = presentLayout(
+    plant,
+    all,
+    options.cableIds ? all.filter((id) => options.cableIds?.includes(id)) : all,
+  );
+  const { placed, unserved } = place(plant, present);
+  const lit = lightTerminals(plant, present, placed);
+  const terminals = terminalRowsOf(plant, present, lit.placed);
+  const written = rowsOf(plant, present, terminals, lit);
+  const left = [...unserved, ...lit.unserved].sort((a, b) => compareNatural(a.livingUnitId, b.livingUnitId));
+  return ok({
+    rows: written.rows,
+    unserved: left,
+    summary: {
+      ...countPorts(plant, present, terminals),
+      fiberUseCount: lit.plan.given.length + present.fixedUses.length,
+      addedFeedCount: written.addedFeedCount,
+      unservedCount: left.length,
+      cost: costOf(plant, lit.placed),
+    },
+    fibersAsked: lit.asked,
+  });
+}
+
+function place(plant: Plant, present: PresentLayout) {
+  const { sparePortCount } = plant.settings();
+  const fixedCount = new Map<string, number>();
+  for (const { terminalId } of present.fixedDrops) fixedCount.set(terminalId, (fixedCount.get(terminalId) ?? 0) + 1);
+  const freePortCount = (terminalId: string) => {
+    const { portCount } = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
+    return Math.max(0, portCount - sparePortCount - (fixedCount.get(terminalId) ?? 0));
+  };
+  return placeTerminals(plant, present.cableIds, present.units, present.stays, freePortCount);
+}
+
+function rowsOf(plant: Plant, present: PresentLayout, terminals: readonly TerminalRows[], lit: LitTerminals) {
+  const anew = terminals.filter((one) => one.placed.site.terminalId === null);
+  const splitters = anew.flatMap((one) => one.splitters);
+  const coils = anew.flatMap((one) => one.coil ?? []);
+  const uses = fiberUseRowsOf(present, terminals, lit.plan.given);
+  const fed = feedRowsOf(plant, present, uses, splitters);
+  const { relaid } = present;
+  const rows = inWriteOrder([
+    ...rowDifferences(
+      "terminal",
+      relaid.terminal,
+      anew.map((one) => one.terminal),
+    ),
+    ...rowDifferences("splitter", relaid.splitter, splitters),
+    ...rowDifferences("slack", relaid.slack, coils),
+    ...rowDifferences("drop", relaid.drop, dropRowsOf(plant, present, terminals)),
+    ...rowDifferences("fiberUse", relaid.fiberUse, fed.uses),
+    ...rowDifferences("feed", [], fed.added),
+  ]);
+  return { rows, addedFeedCount: fed.added.length };
+}
+
+function countPorts(plant: Plant, present: PresentLayout, terminals: readonly TerminalRows[]) {
+  const laid = new Set(terminals.map((one) => one.terminal.id));
+  const sum = (count: (one: TerminalRows) => number) => terminals.reduce((total, one) => total + count(one), 0);
+  return {
+    terminalCount: terminals.length,
+    portCount: sum((one) => plant.rowOf("terminalModel", one.terminal.terminalModelId).portCount),
+    usedPortCount:
+      sum((one) => one.placed.units.length) + present.fixedDrops.filter((one) => laid.has(one.terminalId)).length,
+  };
+}
+
+function costOf(plant: Plant, placed: readonly PlacedTerminal[]): number {
+  const { dropAllowanceM, dropTypeId } = plant.settings();
+  const { costPerM, costEach } = plant.rowOf("dropType", dropTypeId);
+  return placed.reduce((sum, { site, terminalModelId, units }) => {
+    const modelCost = site.terminalId === null ? plant.rowOf("terminalModel", terminalModelId).cost : 0;
+    const dropCost = (unit: (typeof units)[number]) =>
+      costEach + costPerM * (planeDistanceM(site, unit) + dropAllowanceM);
+    return sum + modelCost + units.reduce((total, unit) => total + dropCost(unit), 0);
+  }, 0);
+}
+
+function noCable(): Result<Layout> {
+  return fail(
+    "no-cable",
+    "There is no cable to hang terminals on.",
+    "the route",
+    "String the line first, then lay out.",
+  );
+}
+
+function noSuchCable(plant: Plant, cableId: string): Result<Layout> {
+  return plant.row("cable", cableId)
+    ? fail(
+        "not-spliced",
+        "This cable's splices do not lead back to the hub.",
+        cableId,
+        "Correct the closure it starts from.",
+      )
+    : fail("missing-row", "There is no such cable.", cableId, "Choose a cable of the route.");
+}
+
+function noModel(sparePortCount: number): Result<Layout> {
+  return fail(
+    "no-model",
+    `No terminal model has more than the ${sparePortCount} ports kept spare.`,
+    "settings, sparePortCount",
+    "Keep fewer ports spare or add a larger terminal model.",
+  );
+}

@@ -1,0 +1,194 @@
+import { fail, ok, type Result } from "../model/result.ts";
+import type { Route } from "../model/route.ts";
+import type { RowChange } from "../model/rowChange.ts";
+import type { Attachment, CableRun, CableType, Feed } from "../model/tables.ts";
+import { openPlant, type Plant } from "../plant/plant.ts";
+import { smallestCableFor } from "./cableFit.ts";
+import { hubLegCount, hubLossDb } from "./giveFeeds.ts";
+import { defaultHubPoleId, type Line, lineTree } from "./lineTree.ts";
+import { routeWith } from "./rowSet.ts";
+import { runLayout } from "./runLayout.ts";
+
+export type LineWishes = {
+  readonly strandTypeId: string;
+  /** Cable of every line; empty for the smallest of the catalogue that serves the units in reach. */
+  readonly cableTypeId: string;
+  /** Pole where the light comes in; empty for the first of the main line. */
+  readonly hubPoleId: string;
+  /** Hub output to start from, made where it is not there; empty or left out for feed-1. */
+  readonly feedId?: string | undefined;
+  readonly opticalClassId: string;
+};
+
+/**
+ * Strings a route of poles and spans: strand from dead end to dead end along each line, our attachment on each pole, one cable
+ * a line, laterals spliced on at closures, and hub outputs for what the units in reach will need.
+ *
+ * Sizes and lateral fibers come from laying the route out once on the largest cable; the terminals of that trial are not kept.
+ *
+ * @returns a fault where there is a cable already, no pole with a span, a loop, or no cable that fits
+ */
+export function stringLine(route: Route, wishes: LineWishes): Result<RowChange[]> {
+  const plant = openPlant(route);
+  if (route.cable.size > 0)
+    return fail(
+      "strung",
+      "The route has a cable already.",
+      [...route.cable.keys()][0] ?? "",
+      "String new spans by hand.",
+    );
+  const hubPoleId = wishes.hubPoleId || defaultHubPoleId(plant);
+  if (hubPoleId === null)
+    return fail("no-span", "There is no span to string.", "the route", "Bring in poles and spans first.");
+  const lines = lineTree(plant, hubPoleId);
+  if (!lines.ok) return lines;
+
+  const largest = largestCable(plant);
+  const strung = [...strandRows(plant, lines.value, wishes.strandTypeId), ...feedRows(plant, wishes)];
+  const typeOf = (cableId: string, fitting: ReadonlyMap<string, CableType>) =>
+    route.cableType.get(wishes.cableTypeId) ?? fitting.get(cableId) ?? largest;
+  const trial = [...strung, ...cableRows(plant, lines.value, () => largest)];
+  const asked = runLayout(routeWith(route, trial));
+  if (!asked.ok) return asked;
+  const fitting = new Map<string, CableType>();
+  for (const [cableId, openings] of asked.value.fibersAsked) {
+    const fit = smallestCableFor(plant, openings);
+    if (!fit && !wishes.cableTypeId) return tooManyFibers(openings);
+    if (fit) fitting.set(cableId, fit);
+  }
+  const rows = [...strung, ...cableRows(plant, lines.value, (cableId) => typeOf(cableId, fitting))];
+  const laid = runLayout(routeWith(route, rows));
+  if (!laid.ok) return laid;
+  const spliced = laid.value.rows.filter((row) => row.table === "feed" || isLateralUse(row));
+  return ok([...rows, ...spliced]);
+}
+
+function strandRows(plant: Plant, lines: readonly Line[], strandTypeId: string): RowChange[] {
+  const { stringingSagFrac, stringingDegC, strandHeightM, company } = plant.settings();
+  const sections: RowChange[] = [];
+  const spans: RowChange[] = [];
+  const poleIds = new Set<string>();
+  let number = 0;
+  for (const line of lines) {
+    do number += 1;
+    while (plant.row("strandSection", `section-${number}`));
+    const id = `section-${number}`;
+    const after = { id, name: line.name, strandTypeId, stringingSagFrac, stringingDegC };
+    sections.push({ table: "strandSection", id, before: null, after });
+    for (const step of line.steps) {
+      const before = plant.rowOf("span", step.spanId);
+      const strandSectionId = before.strandSectionId ?? id;
+      if (before.strandSectionId === null)
+        spans.push({ table: "span", id: before.id, before, after: { ...before, strandSectionId } });
+      poleIds.add(step.fromPoleId).add(step.toPoleId);
+    }
+  }
+  const used = new Set(spans.map((row) => row.table === "span" && row.after?.strandSectionId));
+  const attachments = [...poleIds]
+    .filter((poleId) => !hasOurStrand(plant, poleId))
+    .map((poleId): RowChange => {
+      const id = `${poleId}-strand`;
+      const after: Attachment = {
+        id,
+        poleId,
+        owner: company,
+        kind: "ourStrand",
+        heightM: strandHeightM,
+        voltageV: 0,
+        note: "",
+      };
+      return { table: "attachment", id, before: null, after };
+    });
+  return [...sections.filter((row) => used.has(row.id)), ...attachments, ...spans];
+}
+
+function hasOurStrand(plant: Plant, poleId: string): boolean {
+  return plant.where("attachment", "poleId", poleId).some((id) => plant.rowOf("attachment", id).kind === "ourStrand");
+}
+
+/** Cables parents first, each with its way; a closure comes before the laterals spliced at it. */
+function cableRows(plant: Plant, lines: readonly Line[], typeOf: (cableId: string) => CableType): RowChange[] {
+  const rows: RowChange[] = [];
+  const closureIds = new Map<string, string>();
+  lines.forEach((line, index) => {
+    const id = `cable-${index + 1}`;
+    const type = typeOf(id);
+    const parent = line.parent === null ? undefined : lines[line.parent];
+    const junctionId = line.steps[0]?.fromPoleId ?? "";
+    let fromClosureId: string | null = null;
+    if (parent) {
+      const key = `${line.parent} ${junctionId}`;
+      fromClosureId = closureIds.get(key) ?? `closure-${closureIds.size + 1}`;
+      if (!closureIds.has(key))
+        rows.push(closureRow(plant, fromClosureId, `cable-${(line.parent ?? 0) + 1}`, parent, junctionId));
+      closureIds.set(key, fromClosureId);
+    }
+    const after = { id, name: line.name, cableTypeId: type.id, fromClosureId, reelLengthM: type.reelLengthM };
+    rows.push({ table: "cable", id, before: null, after }, ...runRows(plant, id, line));
+  });
+  return rows;
+}
+
+function runRows(plant: Plant, cableId: string, line: Line): RowChange[] {
+  return line.steps.map((step, index) => {
+    const reversed = plant.rowOf("span", step.spanId).fromPoleId !== step.fromPoleId;
+    const after: CableRun = {
+      id: `${cableId}-run-${index + 1}`,
+      cableId,
+      spanId: step.spanId,
+      sequence: index + 1,
+      reversed,
+    };
+    return { table: "cableRun", id: after.id, before: null, after };
+  });
+}
+
+/** On the hub's side of the junction, twice the standoff from the pole: beyond where a terminal would hang. */
+function closureRow(plant: Plant, id: string, cableId: string, parent: Line, junctionId: string): RowChange {
+  const arriving = parent.steps.find((step) => step.toPoleId === junctionId);
+  const step = arriving ?? parent.steps[0];
+  const span = plant.rowOf("span", step?.spanId ?? "");
+  const fromPoleM = Math.min(2 * plant.settings().standoffM, span.lengthM / 2);
+  const offsetM = span.fromPoleId === junctionId ? fromPoleM : span.lengthM - fromPoleM;
+  const name = `C-${id.slice("closure-".length)}`;
+  const note = `laterals at pole ${plant.rowOf("pole", junctionId).tag}`;
+  return { table: "closure", id, before: null, after: { id, name, cableId, spanId: span.id, offsetM, note } };
+}
+
+function feedRows(plant: Plant, wishes: LineWishes): RowChange[] {
+  const id = wishes.feedId || "feed-1";
+  if (plant.row("feed", id)) return [];
+  const { opticalClassId } = wishes;
+  const { maxSplitCount } = plant.rowOf("opticalClass", opticalClassId);
+  const hubSplitCount = hubLegCount(maxSplitCount, largestSplit(plant));
+  const upstreamLossDb = hubLossDb(plant, hubSplitCount);
+  const after: Feed = { id, name: "Hub output 1", opticalClassId, hubSplitCount, upstreamLossDb, upstreamM: 0 };
+  return [{ table: "feed", id, before: null, after }];
+}
+
+/** Legs of the largest splitter in any terminal model. */
+function largestSplit(plant: Plant): number {
+  const models = plant.all("terminalModel").map((id) => plant.rowOf("terminalModel", id));
+  return Math.max(1, ...models.map((one) => plant.rowOf("splitterType", one.splitterTypeId).legCount));
+}
+
+function largestCable(plant: Plant): CableType {
+  const types = plant.all("cableType").map((id) => plant.rowOf("cableType", id));
+  const [first, ...others] = types;
+  if (!first) throw new Error("the catalogue has lost its cables");
+  return others.reduce((most, one) => (one.fiberCount > most.fiberCount ? one : most), first);
+}
+
+function isLateralUse(row: RowChange): boolean {
+  return row.table === "fiberUse" && row.after?.purpose === "lateral";
+}
+
+function tooManyFibers(openings: readonly number[]): Result<RowChange[]> {
+  const count = openings.reduce((sum, one) => sum + one, 0);
+  return fail(
+    "no-cable-fits",
+    `One line needs ${count} fibers and the spares of each tube; no cable of the catalogue has so many.`,
+    "cableType",
+    "Add a larger cable to the catalogue, name a cable, or split the route at a second hub.",
+  );
+}

@@ -1,0 +1,129 @@
+import { type FiberSegment, type LossEvent, marginToMaxDb, marginToMinDb, pathLossDb } from "../fiber/lossBudget.ts";
+import type { Drop } from "../model/tables.ts";
+import { dropCutM } from "./dropView.ts";
+import { type FiberTrace, fiberTrace } from "./fiberTrace.ts";
+import { defineQuery, defineSteadyQuery, type Plant } from "./plant.ts";
+import { portsOf } from "./terminalView.ts";
+
+/** Light at the living unit's end of a drop, or why nobody can tell. */
+export type PortLight =
+  | {
+      readonly kind: "known";
+      readonly feedId: string;
+      readonly opticalClassId: string;
+      /** Largest losses from the hub's output to the living unit, no repair margin, dB. */
+      readonly upDb: number;
+      readonly downDb: number;
+      /** Least of both ways, by the splitter's typical loss, dB: what an overload is judged by. */
+      readonly leastDb: number;
+      /** Living units one hub output can be split to on this way: hub splitter times the terminal's. */
+      readonly splitCount: number;
+      /** Fiber of the route and cable of the drop, m. */
+      readonly fiberM: number;
+      readonly dropM: number;
+      readonly spliceCount: number;
+      readonly connectionCount: number;
+    }
+  | { readonly kind: "unknown"; readonly why: string };
+
+/** Two mated pairs from the splitter on: the drop at the port and at the living unit. */
+const connectionCount = 2;
+
+/** Light of the port a drop hangs on, hub to living unit, both ways. */
+export const portLight = defineQuery("port-light", (plant, dropId): PortLight => {
+  const drop = plant.rowOf("drop", dropId);
+  const splitterId = splitterOfPort(plant, drop);
+  const terminalName = plant.rowOf("terminal", drop.terminalId).name;
+  if (splitterId === null)
+    return { kind: "unknown", why: `No splitter leg reaches port ${drop.port} of terminal ${terminalName}.` };
+  const useId = feedingUseId(plant, splitterId);
+  if (useId === null)
+    return {
+      kind: "unknown",
+      why: `No fiber feeds the splitter behind port ${drop.port} of terminal ${terminalName}.`,
+    };
+  const trace = fiberTrace(plant, useId);
+  return trace.kind === "unknown" ? trace : lossOf(plant, drop, splitterId, trace);
+});
+
+/**
+ * Light at the living unit's end of a drop against its class; the company's margin counts as lost against the upper
+ * limit only.
+ */
+export type LightVerdict = "none" | "tooWeak" | "tooStrong" | "good";
+
+/**
+ * How the light of a drop is judged; steady, because a coil taken out changes all light beyond it and hardly any
+ * verdict.
+ */
+export const lightVerdict = defineSteadyQuery("light-verdict", (plant, dropId): LightVerdict => {
+  const light = portLight(plant, dropId);
+  if (light.kind === "unknown") return "none";
+  const { minLossDb, maxLossDb } = plant.rowOf("opticalClass", light.opticalClassId);
+  if (marginToMaxDb(lossWithMarginDb(plant, light), maxLossDb) < 0) return "tooWeak";
+  return marginToMinDb(light.leastDb, minLossDb) < 0 ? "tooStrong" : "good";
+});
+
+/** The larger of both ways' losses with the company's margin, dB: what too little light is judged by. */
+export function lossWithMarginDb(plant: Plant, light: Extract<PortLight, { kind: "known" }>): number {
+  return Math.max(light.upDb, light.downDb) + plant.settings().marginDb;
+}
+
+/** The use whose fiber feeds a splitter, the lowest fiber where there are several; null where none does. */
+export const feedingUseId = defineQuery("feeding-use", (plant, splitterId): string | null => {
+  const uses = plant.where("fiberUse", "splitterId", splitterId).map((id) => plant.rowOf("fiberUse", id));
+  return uses.filter((one) => one.purpose === "terminal").sort((a, b) => a.fiber - b.fiber)[0]?.id ?? null;
+});
+
+/** The splitter whose leg lights the port of a drop; null where none reaches it. */
+export function splitterOfPort(plant: Plant, { terminalId, port }: Pick<Drop, "terminalId" | "port">): string | null {
+  return portsOf(plant, terminalId).find((one) => one.port === port)?.splitterId ?? null;
+}
+
+/** Ports of a terminal that hold no drop and have light, lowest first. */
+export const spareLitPorts = defineQuery("spare-lit-ports", (plant, terminalId): readonly number[] =>
+  portsOf(plant, terminalId)
+    .filter(
+      (one) => one.dropIds.length === 0 && one.splitterId !== null && feedingUseId(plant, one.splitterId) !== null,
+    )
+    .map((one) => one.port),
+);
+
+function lossOf(
+  plant: Plant,
+  drop: Drop,
+  splitterId: string,
+  trace: Extract<FiberTrace, { kind: "known" }>,
+): PortLight {
+  const feed = plant.rowOf("feed", trace.feedId);
+  const light = plant.rowOf("opticalClass", feed.opticalClassId);
+  const splitter = plant.rowOf("splitterType", plant.rowOf("splitter", splitterId).splitterTypeId);
+  const dropType = plant.rowOf("dropType", drop.dropTypeId);
+  const { spliceLossDb, connectionLossDb } = plant.settings();
+  const dropM = dropCutM(plant, drop.id);
+  const events: readonly LossEvent[] = [
+    { kind: "upstream of the route", lossDb: feed.upstreamLossDb, count: 1 },
+    { kind: "splices", lossDb: spliceLossDb, count: trace.spliceCount },
+    { kind: "connections", lossDb: connectionLossDb, count: connectionCount },
+  ];
+  const loss = (dbPerKm: number, splitterDb: number): number => {
+    const segments: readonly FiberSegment[] = [
+      { lengthM: trace.fiberM, dbPerKm },
+      { lengthM: dropM, dbPerKm: dropType.attenuationDbPerKm },
+    ];
+    return pathLossDb(segments, [...events, { kind: "splitter", lossDb: splitterDb, count: 1 }], 0);
+  };
+  return {
+    kind: "known",
+    feedId: feed.id,
+    opticalClassId: light.id,
+    upDb: loss(light.upDbPerKm, splitter.maxLossDb),
+    downDb: loss(light.downDbPerKm, splitter.maxLossDb),
+    leastDb: Math.min(loss(light.upDbPerKm, splitter.typicalLossDb), loss(light.downDbPerKm, splitter.typicalLossDb)),
+    splitCount: feed.hubSplitCount * splitter.legCount,
+    fiberM: trace.fiberM,
+    dropM,
+    spliceCount: trace.spliceCount,
+    connectionCount,
+  };
+}

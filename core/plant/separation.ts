@@ -1,0 +1,158 @@
+import type { ClearanceSurface } from "../model/catalogueRows.ts";
+import type { Attachment } from "../model/tables.ts";
+import { defineQuery, type Plant } from "./plant.ts";
+import { spanSag } from "./spanSag.ts";
+import { strandAtPole } from "./strandHeight.ts";
+
+/** Whose wire our strand must keep away from. */
+export type OtherParty = "supply" | "neutral" | "communication";
+
+/** What an attachment is to our strand; null for our own, and for what has no wire or no clearance of its own here. */
+export function partyOf({ kind, voltageV }: Attachment): OtherParty | null {
+  switch (kind) {
+    case "primary":
+    case "secondary":
+      return "supply";
+    case "equipment":
+      return voltageV > 0 ? "supply" : null;
+    case "neutral":
+      return "neutral";
+    case "communication":
+      return "communication";
+    case "ourStrand":
+    case "streetLight":
+    case "riser":
+      return null;
+  }
+}
+
+/** The clearance surface of a party at the pole or in the span. */
+export function separationSurface(party: OtherParty, where: "AtPole" | "InSpan"): ClearanceSurface {
+  return `${party}${where}`;
+}
+
+/** Our strand against one attachment of another party, at their pole. */
+export type PoleSeparation = {
+  readonly party: OtherParty;
+  /** Height of the other above our strand, m; negative where it is below. */
+  readonly aboveM: number;
+  /** Our attachment; null where our strand's height was assumed. */
+  readonly ourAttachmentId: string | null;
+};
+
+/**
+ * Our strand against an attachment of another party; null where the pole carries no strand of ours, or the other has
+ * no clearance here.
+ */
+export const poleSeparation = defineQuery("pole-separation", (plant, attachmentId): PoleSeparation | null => {
+  const other = plant.rowOf("attachment", attachmentId);
+  const party = partyOf(other);
+  if (party === null || !carriesStrand(plant, other.poleId)) return null;
+  const ours = nearestStrand(plant, other);
+  return { party, aboveM: other.heightM - ours.heightM, ourAttachmentId: ours.attachmentId };
+});
+
+/** Our strand against one wire of another party in a span. */
+type SpanSeparation = {
+  readonly party: OtherParty;
+  readonly fromAttachmentId: string;
+  readonly toAttachmentId: string;
+  /** True where our strand is the upper one. */
+  readonly weAreAbove: boolean;
+  /**
+   * Least vertical distance between the poles, the upper wire at its largest sag and the lower one at stringing, m;
+   * negative where they cross.
+   */
+  readonly leastM: number;
+  /** Where that is, m from the span's first pole. */
+  readonly atOffsetM: number;
+};
+
+export type SpanSeparations =
+  | { readonly kind: "known"; readonly wires: readonly SpanSeparation[] }
+  | { readonly kind: "unknown"; readonly why: string };
+
+/**
+ * Our strand against every wire of other parties in a span. Attachments of the same owner and kind at both poles make
+ * a wire, the lowest with the lowest. Another party's wire hangs at the company's assumed sag; supply and neutral are
+ * taken as the upper wire, communication by its height at the poles.
+ */
+export const spanSeparations = defineQuery("span-separations", (plant, spanId): SpanSeparations => {
+  const { fromPoleId, toPoleId, lengthM } = plant.rowOf("span", spanId);
+  const wires = wiresBetween(plant, fromPoleId, toPoleId);
+  const sag = spanSag(plant, spanId);
+  if (sag.kind === "unknown") return sag;
+  const otherSagM = plant.settings().otherWireSagFrac * lengthM;
+  const ours = { fromM: strandAtPole(plant, fromPoleId).heightM, toM: strandAtPole(plant, toPoleId).heightM };
+  const largestM = Math.max(sag.stringing.sagM, sag.hot.sagM, sag.iced.sagM);
+  return {
+    kind: "known",
+    wires: wires.map(({ party, from, to }) => {
+      const weAreAbove = party === "communication" && ours.fromM + ours.toM > from.heightM + to.heightM;
+      const gapsM = [from.heightM - ours.fromM, to.heightM - ours.toM];
+      const [fromM = 0, toM = 0] = weAreAbove ? gapsM.map((gap) => -gap) : gapsM;
+      const sagGapM = weAreAbove ? largestM - otherSagM : otherSagM - sag.stringing.sagM;
+      const least = leastGap(fromM, toM, sagGapM);
+      return {
+        party,
+        fromAttachmentId: from.id,
+        toAttachmentId: to.id,
+        weAreAbove,
+        leastM: least.gapM,
+        atOffsetM: least.part * lengthM,
+      };
+    }),
+  };
+});
+
+/** Whether any span at the pole carries strand of ours. */
+export function carriesStrand(plant: Plant, poleId: string): boolean {
+  return [...plant.where("span", "fromPoleId", poleId), ...plant.where("span", "toPoleId", poleId)].some(
+    (id) => plant.rowOf("span", id).strandSectionId !== null,
+  );
+}
+
+/** Of several strands on a pole the one that comes nearest to the other party's attachment. */
+function nearestStrand(plant: Plant, other: Attachment) {
+  const ours = plant
+    .whereAll("attachment", { poleId: other.poleId, kind: "ourStrand" })
+    .map((id) => plant.rowOf("attachment", id))
+    .sort((a, b) => Math.abs(other.heightM - a.heightM) - Math.abs(other.heightM - b.heightM))[0];
+  return ours ? { heightM: ours.heightM, attachmentId: ours.id } : strandAtPole(plant, other.poleId);
+}
+
+type Wire = { readonly party: OtherParty; readonly from: Attachment; readonly to: Attachment };
+
+function wiresBetween(plant: Plant, fromPoleId: string, toPoleId: string): Wire[] {
+  const far = attachmentsUpwards(plant, toPoleId);
+  const taken = new Set<string>();
+  const wires: Wire[] = [];
+  for (const from of attachmentsUpwards(plant, fromPoleId)) {
+    const party = partyOf(from);
+    if (party === null || from.kind === "equipment") continue;
+    const to = far.find((one) => !taken.has(one.id) && one.owner === from.owner && one.kind === from.kind);
+    if (!to) continue;
+    taken.add(to.id);
+    wires.push({ party, from, to });
+  }
+  return wires;
+}
+
+function attachmentsUpwards(plant: Plant, poleId: string): Attachment[] {
+  return plant
+    .where("attachment", "poleId", poleId)
+    .map((id) => plant.rowOf("attachment", id))
+    .sort((a, b) => a.heightM - b.heightM || (a.id < b.id ? -1 : 1));
+}
+
+/**
+ * Least of gap(t) = from + (to - from) t - 4 sag t (1 - t) over the span, t from 0 to 1.
+ *
+ * @param sagGapM  sag of the upper wire less sag of the lower one, m
+ */
+function leastGap(fromM: number, toM: number, sagGapM: number): { readonly gapM: number; readonly part: number } {
+  const gap = (part: number) => fromM + (toM - fromM) * part - 4 * sagGapM * part * (1 - part);
+  const turning = sagGapM > 0 ? 0.5 - (toM - fromM) / (8 * sagGapM) : 0;
+  const parts = [Math.min(Math.max(turning, 0), 1), 0, 1];
+  return parts.map((part) => ({ gapM: gap(part), part })).reduce((a, b) => (b.gapM < a.gapM ? b : a));
+}

@@ -1,0 +1,35 @@
+import { clearanceLimitFor } from "../plant/clearance.ts";
+import { companySetting, type Rule } from "./rule.ts";
+
+const separations = [
+  { surface: "supplyAtPole", words: "supply at the pole" },
+  { surface: "supplyInSpan", words: "supply in the span" },
+  { surface: "neutralAtPole", words: "neutral at the pole" },
+  { surface: "neutralInSpan", words: "neutral in the span" },
+  { surface: "communicationAtPole", words: "communication at the pole" },
+  { surface: "communicationInSpan", words: "communication in the span" },
+] as const;
+
+export const clearanceSetIncomplete: Rule = {
+  id: "clearance-set-incomplete",
+  title: "The clearance set has a limit for every separation",
+  severity: "warning",
+  basis: companySetting("clearanceSetId"),
+  each: "settings",
+  *check(plant, id) {
+    const set = plant.rowOf("clearanceSet", plant.settings().clearanceSetId);
+    const missing = separations.filter(({ surface }) => !clearanceLimitFor(plant, surface)).map(({ words }) => words);
+    if (missing.length === 0) return;
+    yield {
+      subjects: [
+        { table: "settings", id },
+        { table: "clearanceSet", id: set.id },
+      ],
+      message: `The clearance set ${set.name} has no limit against ${missing.join(", ")}: those separations are not checked.`,
+      measured: null,
+      limit: null,
+      unit: "",
+      fixes: [],
+    };
+  },
+};

@@ -1,0 +1,35 @@
+import { clearanceLimitFor } from "../plant/clearance.ts";
+import { poleSeparation } from "../plant/separation.ts";
+import { strandHeightFix } from "./attachmentFix.ts";
+import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
+import { isUnder } from "./withinLimit.ts";
+
+export const communicationSeparationAtPole: Rule = {
+  id: "communication-separation-at-pole",
+  title: "Our strand keeps away from other communication at the pole",
+  severity: "warning",
+  basis: { ...routeItself, document: "clearance set of the settings" },
+  each: "attachment",
+  *check(plant, id) {
+    const separation = poleSeparation(plant, id);
+    if (separation?.party !== "communication") return;
+    const limit = clearanceLimitFor(plant, "communicationAtPole");
+    const measured = Math.abs(separation.aboveM);
+    if (!limit || !isUnder(measured, limit.limitM)) return;
+    const { poleId, owner, heightM } = plant.rowOf("attachment", id);
+    const assumed = separation.ourAttachmentId === null ? ", our height assumed" : "";
+    const clearM = separation.aboveM > 0 ? heightM - limit.limitM : heightM + limit.limitM;
+    yield {
+      subjects: [
+        { table: "attachment", id },
+        { table: "pole", id: poleId },
+      ],
+      message: `At pole ${plant.rowOf("pole", poleId).tag} our strand is too close to the communication of ${owner || "an unknown owner"}${assumed}.`,
+      measured,
+      limit: limit.limitM,
+      unit: "m",
+      fixes: strandHeightFix(separation.ourAttachmentId, clearM),
+      basis: catalogueBasis(limit),
+    };
+  },
+};

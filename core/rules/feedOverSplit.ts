@@ -1,0 +1,22 @@
+import { type Rule, routeItself } from "./rule.ts";
+
+export const feedOverSplit: Rule = {
+  id: "feed-over-split",
+  title: "A hub output lights no more fibers than its hub splitter has legs",
+  severity: "error",
+  basis: routeItself,
+  each: "feed",
+  *check(plant, id) {
+    const { name, hubSplitCount } = plant.rowOf("feed", id);
+    const lit = plant.where("fiberUse", "feedId", id).length;
+    if (lit <= hubSplitCount) return;
+    yield {
+      subjects: [{ table: "feed", id }],
+      message: `${name} lights more fibers than its hub splitter has legs.`,
+      measured: lit,
+      limit: hubSplitCount,
+      unit: "",
+      fixes: [],
+    };
+  },
+};

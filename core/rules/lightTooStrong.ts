@@ -1,0 +1,30 @@
+import { lightVerdict, portLight } from "../plant/portLight.ts";
+import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
+
+export const lightTooStrong: Rule = {
+  id: "light-too-strong",
+  title: "The way to the living unit loses enough light not to overload a receiver",
+  severity: "error",
+  basis: { ...routeItself, document: "optical class of the feed" },
+  each: "drop",
+  *check(plant, id) {
+    if (lightVerdict(plant, id) !== "tooStrong") return;
+    const light = portLight(plant, id);
+    if (light.kind === "unknown") return;
+    const { minLossDb, system, name, ...source } = plant.rowOf("opticalClass", light.opticalClassId);
+    const { terminalId, port, livingUnitId } = plant.rowOf("drop", id);
+    yield {
+      subjects: [
+        { table: "drop", id },
+        { table: "terminal", id: terminalId },
+        { table: "livingUnit", id: livingUnitId },
+      ],
+      message: `${plant.rowOf("livingUnit", livingUnitId).address}, port ${port} of terminal ${plant.rowOf("terminal", terminalId).name}, gets more light than ${system} ${name} allows.`,
+      measured: light.leastDb,
+      limit: minLossDb,
+      unit: "dB",
+      fixes: [],
+      basis: catalogueBasis(source),
+    };
+  },
+};

@@ -1,0 +1,32 @@
+import { lightVerdict, lossWithMarginDb, portLight } from "../plant/portLight.ts";
+import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
+
+export const lightTooWeak: Rule = {
+  id: "light-too-weak",
+  title: "Loss to the living unit, with the company's margin, stays within the class",
+  severity: "error",
+  basis: { ...routeItself, document: "optical class of the feed" },
+  each: "drop",
+  *check(plant, id) {
+    if (lightVerdict(plant, id) !== "tooWeak") return;
+    const light = portLight(plant, id);
+    if (light.kind === "unknown") return;
+    const { maxLossDb, system, name, ...source } = plant.rowOf("opticalClass", light.opticalClassId);
+    const measured = lossWithMarginDb(plant, light);
+    const { terminalId, port, livingUnitId } = plant.rowOf("drop", id);
+    const way = light.upDb >= light.downDb ? "up" : "down";
+    yield {
+      subjects: [
+        { table: "drop", id },
+        { table: "terminal", id: terminalId },
+        { table: "livingUnit", id: livingUnitId },
+      ],
+      message: `${plant.rowOf("livingUnit", livingUnitId).address}, port ${port} of terminal ${plant.rowOf("terminal", terminalId).name}, loses more light on the way ${way} than ${system} ${name} allows.`,
+      measured,
+      limit: maxLossDb,
+      unit: "dB",
+      fixes: [],
+      basis: catalogueBasis(source),
+    };
+  },
+};

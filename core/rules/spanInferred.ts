@@ -1,0 +1,21 @@
+import { spanName } from "../plant/names.ts";
+import { type Rule, routeItself } from "./rule.ts";
+
+export const spanInferred: Rule = {
+  id: "span-inferred",
+  title: "A person has looked at every inferred span",
+  severity: "note",
+  basis: routeItself,
+  each: "span",
+  *check(plant, id) {
+    if (plant.rowOf("span", id).origin !== "inferred") return;
+    yield {
+      subjects: [{ table: "span", id }],
+      message: `Span ${spanName(plant, id)} was inferred from where the poles stand and waits for a look.`,
+      measured: null,
+      limit: null,
+      unit: "",
+      fixes: [{ label: "Confirm the span", command: "span.confirm", input: { spanId: id } }],
+    };
+  },
+};

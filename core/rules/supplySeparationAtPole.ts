@@ -1,0 +1,33 @@
+import { clearanceLimitFor } from "../plant/clearance.ts";
+import { poleSeparation, separationSurface } from "../plant/separation.ts";
+import { strandHeightFix } from "./attachmentFix.ts";
+import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
+import { isUnder } from "./withinLimit.ts";
+
+export const supplySeparationAtPole: Rule = {
+  id: "supply-separation-at-pole",
+  title: "Our strand hangs below supply and neutral at the pole",
+  severity: "error",
+  basis: { ...routeItself, document: "clearance set of the settings" },
+  each: "attachment",
+  *check(plant, id) {
+    const separation = poleSeparation(plant, id);
+    if (!separation || separation.party === "communication") return;
+    const limit = clearanceLimitFor(plant, separationSurface(separation.party, "AtPole"));
+    if (!limit || !isUnder(separation.aboveM, limit.limitM)) return;
+    const { poleId, owner, kind, heightM } = plant.rowOf("attachment", id);
+    const assumed = separation.ourAttachmentId === null ? ", our height assumed" : "";
+    yield {
+      subjects: [
+        { table: "attachment", id },
+        { table: "pole", id: poleId },
+      ],
+      message: `At pole ${plant.rowOf("pole", poleId).tag} our strand is not far enough below the ${kind} of ${owner || "an unknown owner"}${assumed}.`,
+      measured: separation.aboveM,
+      limit: limit.limitM,
+      unit: "m",
+      fixes: strandHeightFix(separation.ourAttachmentId, heightM - limit.limitM),
+      basis: catalogueBasis(limit),
+    };
+  },
+};

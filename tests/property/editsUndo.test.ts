@@ -1,0 +1,253 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { applyChange, invert } from "../../core/edits/change.ts";
+import { commandRegister } from "../../core/edits/register.ts";
+import { references } from "../../core/model/references.ts";
+import type { Route } from "../../core/model/route.ts";
+import { type TableName, tableNames } from "../../core/model/tables.ts";
+import { bareTown, strungTown } from "../fixtures/layout/townRoute.ts";
+import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
+
+const waiver = { ruleId: "spare-ports", subjects: "terminal-1", reason: "agreed", by: "Ann", atIso: "2030-01-01" };
+
+/** The small route with something for every command to work on, a bare town, and a strung one. */
+const routes = [
+  roundedOut(),
+  bareTown({ poleCount: 4, laterals: [{ atPole: 2, poleCount: 2 }] }),
+  strungTown({ poleCount: 4, laterals: [{ atPole: 2, poleCount: 2 }] }),
+];
+
+function roundedOut(): Route {
+  const storage = { id: "storage-1", cableId: "cable-1", spanId: "span-1", offsetM: 20, storedM: 30 };
+  const unit = { eastM: 20, northM: 20, kind: "home" as const, building: "", attachHeightM: null, note: "" };
+  const closure = { id: "closure-1", name: "C-1", cableId: "cable-1", spanId: "span-3", offsetM: 30, note: "" };
+  let route = changed(smallRoute(), "span", "span-1", { origin: "inferred" });
+  route = withRows(route, "slack", [{ ...storage, kind: "storage", terminalId: null }], "closure", [closure]);
+  route = withRows(route, "waiver", [{ id: "waiver-1", ...waiver }]);
+  return withRows(
+    route,
+    "livingUnit",
+    ["unit-1a", "unit-1b", "unit-1c"].map((id) => ({ id, address: id, ...unit })),
+  );
+}
+
+/** An id of a row of a table in any of the routes; now and then one that is nowhere. */
+function known(table: TableName): fc.Arbitrary<string> {
+  const ids = [...new Set(routes.flatMap((route) => [...route[table].keys()]))];
+  return fc.oneof({ weight: 12, arbitrary: fc.constantFrom(...ids) }, { weight: 1, arbitrary: fc.constant("nowhere") });
+}
+
+const fresh = fc.constantFrom("new-1", "new-2", "terminal-1", "pole-1");
+const word = fc.constantFrom("", "Main St", "7");
+const tag = fc.constantFrom("A", "B 2", "T-4");
+const place = { eastM: fc.integer({ min: -200, max: 300 }), northM: fc.integer({ min: -200, max: 300 }) };
+const along = fc.integer({ min: 1, max: 60 });
+const size = fc.integer({ min: 1, max: 20 });
+const no = fc.constant(null);
+const yes = fc.boolean();
+
+const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
+  "settings.set": fc.record({
+    values: fc.record({ standoffM: size, dropTypeId: known("dropType") }, { requiredKeys: [] }),
+  }),
+  "pole.add": fc.record({
+    poleId: fresh,
+    tag,
+    ...place,
+    groundM: no,
+    aboveGroundM: no,
+    poleClass: word,
+    owner: word,
+    line: word,
+    order: size,
+    terminalAllowed: yes,
+    note: word,
+  }),
+  "pole.move": fc.record({ poleId: known("pole"), ...place }),
+  "pole.rename": fc.record({ poleId: known("pole"), tag }),
+  "span.add": fc.record({
+    spanId: fresh,
+    fromPoleId: known("pole"),
+    toPoleId: known("pole"),
+    lengthM: fc.option(along),
+    strandSectionId: fc.option(known("strandSection")),
+    origin: fc.constantFrom("drawn", "inferred"),
+    note: word,
+  }),
+  "span.confirm": fc.record({ spanId: known("span") }),
+  "attachment.add": fc.record({
+    attachmentId: fresh,
+    poleId: known("pole"),
+    owner: word,
+    kind: fc.constantFrom("neutral", "ourStrand"),
+    heightM: size,
+    voltageV: size,
+    note: word,
+  }),
+  "attachment.set": fc.record({ attachmentId: known("attachment"), heightM: size }),
+  "crossing.add": fc.record({
+    crossingId: fresh,
+    spanId: known("span"),
+    name: word,
+    surface: fc.constantFrom("road", "rail"),
+    offsetM: along,
+    widthM: size,
+    surfaceM: no,
+  }),
+  "crossing.set": fc.record({
+    crossingId: known("crossing"),
+    values: fc.record({ widthM: size, name: word }, { requiredKeys: [] }),
+  }),
+  "unit.add": fc.record({
+    livingUnitId: fresh,
+    address: tag,
+    ...place,
+    kind: fc.constantFrom("home", "lot"),
+    building: word,
+    attachHeightM: no,
+    note: word,
+  }),
+  "line.string": fc.record({
+    strandTypeId: known("strandType"),
+    cableTypeId: fc.oneof(known("cableType"), fc.constant("")),
+    hubPoleId: fc.oneof(known("pole"), fc.constant("")),
+    opticalClassId: known("opticalClass"),
+  }),
+  "terminal.hang": fc.record({
+    terminalId: fresh,
+    spanId: known("span"),
+    poleId: known("pole"),
+    terminalModelId: known("terminalModel"),
+  }),
+  "terminal.move": fc.record({ terminalId: known("terminal"), spanId: known("span"), offsetM: along }),
+  "terminal.turn": fc.record({ terminalId: known("terminal") }),
+  "terminal.remove": fc.record({ terminalId: known("terminal") }),
+  "terminal.resize": fc.record({ terminalId: known("terminal"), terminalModelId: known("terminalModel") }),
+  "terminal.rename": fc.record({ terminalId: known("terminal"), name: tag }),
+  "terminal.pin": fc.record({ terminalId: known("terminal"), pinned: yes }),
+  "slack.add": fc.record({
+    slackId: fresh,
+    cableId: known("cable"),
+    spanId: known("span"),
+    offsetM: along,
+    storedM: size,
+    kind: fc.constantFrom("access", "storage"),
+    terminalId: fc.option(known("terminal")),
+  }),
+  "slack.set": fc.record({ slackId: known("slack"), storedM: size }),
+  "slack.move": fc.record({ slackId: known("slack"), spanId: known("span"), offsetM: along }),
+  "slack.remove": fc.record({ slackId: known("slack") }),
+  "closure.add": fc.record({
+    closureId: fresh,
+    name: tag,
+    cableId: known("cable"),
+    spanId: known("span"),
+    offsetM: along,
+    note: word,
+  }),
+  "drop.add": fc.record({
+    dropId: fresh,
+    terminalId: known("terminal"),
+    port: size,
+    livingUnitId: known("livingUnit"),
+  }),
+  "drop.move": fc.record({ dropId: known("drop"), terminalId: known("terminal"), port: size }),
+  "drop.remove": fc.record({ dropId: known("drop") }),
+  "drop.pin": fc.record({ dropId: known("drop"), pinned: yes }),
+  "fiber.give": fc.record({
+    fiberUseId: fc.oneof(fresh, known("fiberUse")),
+    cableId: known("cable"),
+    fiber: fc.integer({ min: 1, max: 60 }),
+    terminalId: known("terminal"),
+    splitterId: known("splitter"),
+    feedId: fc.option(known("feed")),
+  }),
+  "fiber.free": fc.record({ fiberUseId: known("fiberUse") }),
+  "cable.resize": fc.record({ cableId: known("cable"), cableTypeId: known("cableType") }),
+  "finding.waive": fc.record({
+    waiverId: fresh,
+    ruleId: fc.constantFrom("spare-ports", "unit-without-port"),
+    subjects: fc.constantFrom("terminal-1", "unit-1"),
+    reason: tag,
+    by: tag,
+    atIso: tag,
+  }),
+  "waiver.remove": fc.record({ waiverId: known("waiver") }),
+  "revision.issue": fc.record({
+    revisionId: fresh,
+    letter: tag,
+    dateIso: tag,
+    by: word,
+    checkedBy: word,
+    reason: word,
+  }),
+  "row.remove": fc
+    .constantFrom(...tableNames)
+    .chain((table) =>
+      routes.some((route) => route[table].size > 0)
+        ? fc.record({ table: fc.constant(table), id: known(table) })
+        : fc.constant({ table, id: "nowhere" }),
+    ),
+  "layout.run": fc.record({ cables: fc.array(known("cable"), { maxLength: 2 }) }, { requiredKeys: [] }),
+};
+
+test("every command of the register is tried, and no other", () => {
+  expect(Object.keys(inputs).sort()).toEqual(commandRegister.map((one) => one.id).sort());
+});
+
+describe("undoing puts every row back, redoing brings the edit again, a refusal changes nothing", () => {
+  test.each(commandRegister)("$id", (command) => {
+    const seen = { granted: 0, refused: 0 };
+    const input = inputs[command.id];
+    if (!input) throw new Error(`no inputs for ${command.id}`);
+    fc.assert(
+      fc.property(fc.constantFrom(...routes), input, (route, given) => {
+        const before = textOf(route);
+        const asked = command.ask(route, given);
+        expect(textOf(route)).toBe(before);
+        if (!asked.ok) {
+          seen.refused += 1;
+          for (const words of Object.values(asked.fault)) expect(words).not.toBe("");
+          return;
+        }
+        seen.granted += 1;
+        const change = { ...asked.value, author: "Ann", atIso: "2030-01-01" };
+        const done = applied(route, change);
+        expect(strays(done)).toEqual([]);
+        const undone = applied(done, invert(change));
+        expect(sorted(undone)).toEqual(sorted(route));
+        expect(sorted(applied(undone, invert(invert(change))))).toEqual(sorted(done));
+      }),
+      { numRuns: 120, seed: 7 },
+    );
+    expect(seen.granted, "no generated request was granted").toBeGreaterThan(0);
+  });
+});
+
+function applied(route: Route, change: Parameters<typeof applyChange>[1]): Route {
+  const done = applyChange(route, change);
+  if (!done.ok) throw new Error(`${done.fault.what} ${done.fault.where}`);
+  return done.value;
+}
+
+/** References of a route that lead nowhere. */
+function strays(route: Route): string[] {
+  return tableNames.flatMap((table) =>
+    Object.entries<TableName>(references[table]).flatMap(([column, target]) =>
+      [...route[table].values()].flatMap((row) => {
+        const id: unknown = Reflect.get(row, column);
+        return typeof id === "string" && !route[target].has(id) ? [`${table} ${row.id} ${column}`] : [];
+      }),
+    ),
+  );
+}
+
+function sorted(route: Route): object {
+  return Object.fromEntries(
+    tableNames.map((name) => [name, Object.fromEntries([...route[name]].sort(([a], [b]) => (a < b ? -1 : 1)))]),
+  );
+}
+
+function textOf(route: Route): string {
+  return JSON.stringify(tableNames.map((name) => [...route[name]]));
+}

@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { assignPorts } from "../../../core/layout/assignPorts.ts";
+import type { LivingUnit } from "../../../core/model/tables.ts";
+import { openPlant } from "../../../core/plant/plant.ts";
+import { smallRoute } from "../../fixtures/route/buildRoute.ts";
+
+const plant = openPlant(smallRoute());
+const at = { eastM: 0, northM: 0 };
+
+function unit(id: string, eastM: number, northM: number): LivingUnit {
+  return { id, address: id, eastM, northM, kind: "home", building: "", attachHeightM: null, note: "" };
+}
+
+function ports(units: readonly LivingUnit[], taken: readonly number[] = [], bearingRad = 0): Record<string, number> {
+  const given = assignPorts(plant, "terminal-4", at, bearingRad, units, new Set(taken));
+  return Object.fromEntries(given.map((one) => [one.livingUnitId, one.port]));
+}
+
+test("drops leave the face from left to right as their units lie along the strand", () => {
+  expect(ports([unit("ahead", 30, 10), unit("behind", -30, -10), unit("beside", 2, 20)])).toEqual({
+    behind: 1,
+    beside: 2,
+    ahead: 3,
+  });
+});
+
+test("the same units seen along a strand that runs the other way come in the other order", () => {
+  expect(ports([unit("west", -30, 10), unit("east", 30, 10)], [], Math.PI)).toEqual({ east: 1, west: 2 });
+});
+
+test("of two units at one angle the nearer comes first", () => {
+  expect(ports([unit("far", 0, 40), unit("near", 0, 20)])).toEqual({ near: 1, far: 2 });
+});
+
+test("ports of decided drops are passed over and spares stay at the end", () => {
+  expect(ports([unit("a", -10, 5), unit("b", 10, 5)], [1])).toEqual({ a: 2, b: 3 });
+});
+
+test("a face of two ranks is filled along both ranks together", () => {
+  const units = [-40, -20, 20, 40].map((eastM) => unit(`at ${eastM}`, eastM, 10));
+  const given = assignPorts(plant, "terminal-8", at, 0, [...units, unit("beside", 0, 10)], new Set());
+  expect(given.map((one) => one.port)).toEqual([1, 5, 2, 3, 4]);
+});

@@ -1,0 +1,24 @@
+import { describe, expect, it } from "vitest";
+import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { findingsOf } from "../../fixtures/route/checkRoute.ts";
+import { faultyRoute } from "../../fixtures/route/faultyRoutes.ts";
+
+describe("strand-tension", () => {
+  it("strand pulled over its part of the breaking strength is found in every span", () => {
+    expect(findingsOf(faultyRoute("strand-tension"), "strand-tension")).toMatchObject([
+      {
+        message: "In span P1 to P2 the strand is pulled too hard under the load of Heavy.",
+        measured: expect.closeTo(5820.9, 1),
+        limit: 3600,
+      },
+      {},
+      {},
+    ]);
+  });
+
+  it("strand that just holds the district load is quiet", () => {
+    expect(
+      findingsOf(changed(smallRoute(), "strandType", "strand-quarter", { breakingN: 5821 / 0.6 }), "strand-tension"),
+    ).toEqual([]);
+  });
+});
