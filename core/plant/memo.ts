@@ -30,15 +30,16 @@ type Cell = {
   readonly name: CellName;
   value: unknown;
   fresh: boolean;
-  readonly readers: Set<Cell>;
+  /** Most cells have none, and a set for each would be half the memory of a long route. */
+  readers: Set<Cell> | null;
   reads: readonly Cell[];
   /** Set on a steady cell: how to compute it again. */
   again: (() => unknown) | null;
-  /** The computation that noted this cell last, so that it is not noted twice in a row. */
-  notedBy: Computation | null;
+  /** Number of the computation that noted this cell last, so that it is not noted twice in a row. */
+  notedBy: number;
 };
 
-type Computation = { readonly of: Cell; readonly reads: Cell[] };
+type Computation = { readonly number: number; readonly of: Cell; readonly reads: Cell[] };
 
 /** Steady cells that may have changed, with their values as they were before the edit. */
 type Doubtful = Map<Cell, unknown>;
@@ -49,6 +50,7 @@ const noReads: readonly Cell[] = [];
 export function openMemo(): Memo {
   const spaces = new Map<string, Map<string, Cell>>();
   const computing: Computation[] = [];
+  let computedCount = 0;
 
   const cellOf = (space: string, key: string): Cell => {
     let cells = spaces.get(space);
@@ -62,10 +64,10 @@ export function openMemo(): Memo {
         name: [space, key],
         value: undefined,
         fresh: false,
-        readers: new Set(),
+        readers: null,
         reads: noReads,
         again: null,
-        notedBy: null,
+        notedBy: 0,
       };
       cells.set(key, cell);
     }
@@ -76,13 +78,14 @@ export function openMemo(): Memo {
   };
   const note = (cell: Cell): void => {
     const reader = computing.at(-1);
-    if (!reader || cell.notedBy === reader) return;
-    cell.notedBy = reader;
+    if (!reader || cell.notedBy === reader.number) return;
+    cell.notedBy = reader.number;
     reader.reads.push(cell);
   };
   const compute = <T>(cell: Cell, work: () => T, steady: boolean): T => {
     if (computing.some((one) => one.of === cell)) throw new Error(`the figure ${cell.name.join(" ")} leans on itself`);
-    const computation: Computation = { of: cell, reads: [] };
+    computedCount += 1;
+    const computation: Computation = { number: computedCount, of: cell, reads: [] };
     computing.push(computation);
     try {
       const value = work();
@@ -90,7 +93,10 @@ export function openMemo(): Memo {
       cell.fresh = true;
       cell.again = steady ? work : null;
       cell.reads = computation.reads;
-      for (const read of cell.reads) read.readers.add(cell);
+      for (const read of cell.reads) {
+        read.readers ??= new Set();
+        read.readers.add(cell);
+      }
       return value;
     } finally {
       computing.pop();
@@ -105,11 +111,11 @@ export function openMemo(): Memo {
   const drop = (first: Cell, dropped: CellName[], doubtful: Doubtful): void => {
     const pending = [first];
     for (let next = pending.pop(); next; next = pending.pop()) {
-      const readers = [...next.readers];
-      next.readers.clear();
+      const readers = next.readers ?? noReads;
+      next.readers = null;
       for (const reader of readers) {
         reader.fresh = false;
-        for (const read of reader.reads) read.readers.delete(reader);
+        for (const read of reader.reads) read.readers?.delete(reader);
         reader.reads = noReads;
         if (reader.again !== null) {
           if (!doubtful.has(reader)) doubtful.set(reader, reader.value);
@@ -145,7 +151,7 @@ export function openMemo(): Memo {
       }
       for (const [cell, before] of doubtful) {
         doubtful.delete(cell);
-        if (cell.readers.size === 0 && !cell.fresh) forget(cell);
+        if (!cell.readers?.size && !cell.fresh) forget(cell);
         else if (isAnother(cell, before)) drop(cell, dropped, doubtful);
       }
       return dropped;

@@ -37,6 +37,8 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "lucide-react",
     "flatbush",
     "@fontsource/inter",
+    "@fontsource/barlow-condensed",
+    "@fontsource/ibm-plex-sans-condensed",
     "vite",
     "@vitejs/plugin-react",
   ],
