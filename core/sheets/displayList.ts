@@ -1,51 +1,62 @@
-/** Layers a drawing is split into; writers turn them into the format's own layers. */
+/** Layers a drawing is split into, in the order they are painted; writers turn them into the format's own layers. */
 export const layers = [
-  "border",
-  "poles",
-  "strand",
-  "cable",
-  "terminals",
-  "slack",
   "crossings",
   "others",
-  "units",
   "drops",
+  "units",
+  "cable",
+  "strand",
+  "slack",
+  "terminals",
+  "poles",
   "dimensions",
-  "text",
   "findings",
+  "frame",
+  "tables",
+  "text",
 ] as const;
 export type Layer = (typeof layers)[number];
 
 /** Line weights on paper, mm. */
-export const pensMm = { fine: 0.18, thin: 0.25, medium: 0.35, thick: 0.5 } as const;
+export const pensMm = { fine: 0.13, thin: 0.18, medium: 0.25, bold: 0.35, thick: 0.5 } as const;
 export type Pen = keyof typeof pensMm;
 
-/** Faces: narrow for labels along the strand, plain for tables and notes. */
-export type Face = "narrow" | "plain" | "plainBold";
+/**
+ * Faces: narrow for labels along the strand, plain for tables and notes. Characters that a face lacks are drawn from the
+ * symbols face.
+ */
+export const faces = ["narrow", "narrowBold", "plain", "plainBold"] as const;
+export type Face = (typeof faces)[number];
+
+/** Grey from 0 black to 1 white, or red, green and blue from 0 to 1; null draws no fill. */
+export type Fill = number | readonly [red: number, green: number, blue: number] | null;
+
+/** A place on the sheet: mm right and up from its lower left corner. */
+export type PaperPoint = readonly [xMm: number, yMm: number];
 
 type Placed = { readonly layer: Layer };
 
-/** A polyline in paper mm, y up from the sheet's lower left corner. */
+/** A polyline or, closed, a polygon. */
 export type LineMark = Placed & {
   readonly kind: "line";
-  readonly pointsMm: readonly (readonly [number, number])[];
-  readonly pen: Pen;
+  readonly pointsMm: readonly PaperPoint[];
+  /** null draws no outline. */
+  readonly pen: Pen | null;
   /** Lengths of dash and gap, mm; empty for a full line. */
   readonly dashMm: readonly number[];
   readonly closed: boolean;
-  /** Grey of the fill, 0 black to 1 white; null for none. */
-  readonly fill: number | null;
+  readonly fill: Fill;
 };
 
 /** Part of a circle, counter-clockwise from startRad to endRad; a whole circle where they differ by a full turn. */
 export type ArcMark = Placed & {
   readonly kind: "arc";
-  readonly centreMm: readonly [number, number];
+  readonly centreMm: PaperPoint;
   readonly radiusMm: number;
   readonly startRad: number;
   readonly endRad: number;
-  readonly pen: Pen;
-  readonly fill: number | null;
+  readonly pen: Pen | null;
+  readonly fill: Fill;
 };
 
 /** One line of text. */
@@ -53,24 +64,36 @@ export type TextMark = Placed & {
   readonly kind: "text";
   readonly text: string;
   /** The anchor: on the base line, at the side `align` tells. */
-  readonly atMm: readonly [number, number];
+  readonly atMm: PaperPoint;
   /** Height of a capital letter, mm. */
   readonly heightMm: number;
   readonly face: Face;
-  readonly align: "left" | "middle" | "right";
+  readonly align: Align;
   /** Turned counter-clockwise, rad. */
   readonly turnRad: number;
+  /** Grey from 0 black to 1 white. */
+  readonly grey: number;
 };
+export type Align = "left" | "middle" | "right";
 
 export type Mark = LineMark | ArcMark | TextMark;
+
+export type SheetSizeMm = { readonly width: number; readonly height: number };
+
+/** A rectangle of the sheet that leads to another sheet. */
+export type SheetLink = {
+  readonly boxMm: readonly [x: number, y: number, width: number, height: number];
+  readonly to: string;
+};
 
 /** One sheet of paper with what is drawn on it. */
 export type Sheet = {
   /** Sheet number as printed, such as "5". */
   readonly number: string;
   readonly title: string;
-  readonly sizeMm: { readonly width: number; readonly height: number };
+  readonly sizeMm: SheetSizeMm;
   readonly marks: readonly Mark[];
+  readonly links: readonly SheetLink[];
 };
 
 /** A drawing set: sheets in order and what the file says of itself. */
@@ -78,8 +101,7 @@ export type DrawingSet = {
   readonly title: string;
   readonly subject: string;
   readonly author: string;
+  /** Date of the revision drawn, as its row tells it; empty where there is none. */
+  readonly dateIso: string;
   readonly sheets: readonly Sheet[];
 };
-
-/** Turns a drawing set into one format's bytes or text. Same set, same output. */
-export type SheetWriter<Out> = (set: DrawingSet) => Out;

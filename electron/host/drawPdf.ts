@@ -1,7 +1,7 @@
-import { writeFileSync } from "node:fs";
-import { fail, ok, type Result } from "../../core/model/result.ts";
+import { ok, type Result } from "../../core/model/result.ts";
 import type { RunJob } from "./jobs.ts";
 import type { Session } from "./session.ts";
+import { writeOut } from "./writeOut.ts";
 
 export type Drawn = { readonly path: string; readonly sheetCount: number; readonly byteCount: number };
 
@@ -11,19 +11,9 @@ export type Drawn = { readonly path: string; readonly sheetCount: number; readon
  * @param out  where to; null puts it beside the route file under the same name
  */
 export async function drawPdf(session: Session, runJob: RunJob, out: string | null): Promise<Result<Drawn>> {
-  const path = out ?? `${session.path.replace(/\.strand$/, "")}.pdf`;
+  const beside = `${session.path.replace(/\.strand$/, "")}.pdf`;
   const takes = { route: session.route(), findings: session.findings() };
   const { pdf, sheetCount } = await runJob("pdf", takes, () => {}, new AbortController().signal);
-  try {
-    writeFileSync(path, pdf);
-  } catch (error) {
-    const words = error instanceof Error ? error.message : String(error);
-    return fail(
-      "cannot-write",
-      `The drawing set cannot be written: ${words}.`,
-      path,
-      "Choose another place with --out.",
-    );
-  }
-  return ok({ path, sheetCount, byteCount: pdf.byteLength });
+  const written = writeOut(out ?? beside, pdf);
+  return written.ok ? ok({ ...written.value, sheetCount }) : written;
 }

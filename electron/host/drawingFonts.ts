@@ -43,7 +43,9 @@ export function readFont(path: string): Buffer {
   const file = readFileSync(path);
   if (file.readUInt32BE(0) !== woffSignature) return file;
   const tableCount = file.readUInt16BE(12);
-  const tables = Array.from({ length: tableCount }, (_, index) => unpackTable(file, woffEntry.first + index * woffEntry.size));
+  const tables = Array.from({ length: tableCount }, (_, index) =>
+    unpackTable(file, woffEntry.first + index * woffEntry.size),
+  );
   const head = Buffer.alloc(sfntEntry.first + tableCount * sfntEntry.size);
   file.copy(head, 0, 4, 8);
   const log = Math.floor(Math.log2(tableCount));

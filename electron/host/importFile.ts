@@ -73,10 +73,11 @@ export function importReply(kind: ImportChoices["kind"], { plan, table, problem 
 
 function badRowsFault(table: Table, bad: readonly BadRow[]): Fault {
   const first = bad[0];
-  const rest = bad.length > 1 ? `; ${bad.length - 1} more rows besides` : "";
+  const rowCount = new Set(bad.map((one) => one.line)).size;
+  const count = rowCount > 1 ? `${rowCount} rows cannot be taken; the first` : "A row cannot be taken";
   return {
     code: "bad-rows",
-    what: `The file has rows that cannot be taken: ${first?.what ?? ""}${rest}`,
+    what: `${count}: ${first?.what ?? ""}`,
     where: first
       ? `${first.file}, ${table.lineWord} ${first.line}${first.column ? `, ${first.column}` : ""}`
       : table.name,

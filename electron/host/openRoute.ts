@@ -1,4 +1,7 @@
-import type { Result } from "../../core/model/result.ts";
+import { applyChange } from "../../core/edits/change.ts";
+import { findCommand } from "../../core/edits/register.ts";
+import { fail, type Result } from "../../core/model/result.ts";
+import type { Route } from "../../core/model/route.ts";
 import type { Settings } from "../../core/model/tables.ts";
 import { createRouteFile } from "../../db/createRouteFile.ts";
 import { openRouteFile } from "../../db/openRouteFile.ts";
@@ -11,15 +14,24 @@ export function openRoute(path: string, stamp: Stamp, nativeFolder?: string): Re
   return file.ok ? openSession(file.value, stamp) : file;
 }
 
-/** Makes a route file with the catalogues and the default settings, and opens it for work. */
-export function createRoute(
-  path: string,
-  assetsFolder: string,
-  values: Pick<Settings, "routeName"> & Partial<Settings>,
-  stamp: Stamp,
-): Result<Session> {
-  const file = createRouteFile(path, newRoute(assetsFolder, values), opening(stamp));
+/** Settings a new route starts with, as a person gave them; the settings edit holds them to their schema. */
+export type FirstSettings = Pick<Settings, "routeName"> & { readonly [K in keyof Settings]?: unknown };
+
+/** Makes a route file with the catalogues and the settings given, and opens it for work; no file where a setting is wrong. */
+export function createRoute(path: string, assetsFolder: string, values: FirstSettings, stamp: Stamp): Result<Session> {
+  if (!path.endsWith(".strand"))
+    return fail("bad-name", "A route file's name ends in .strand.", path, `Name it ${path}.strand.`);
+  const route = withSettings(newRoute(assetsFolder, { routeName: values.routeName }), values);
+  if (!route.ok) return route;
+  const file = createRouteFile(path, route.value, opening(stamp));
   return file.ok ? openSession(file.value, stamp) : file;
+}
+
+function withSettings(route: Route, values: FirstSettings): Result<Route> {
+  const command = findCommand("settings.set");
+  if (!command) throw new Error("the edit that sets settings is not registered");
+  const asked = command.ask(route, { values });
+  return asked.ok ? applyChange(route, asked.value) : asked;
 }
 
 /** Opens a route file, works on it and closes it, whatever the work comes to. */

@@ -18,6 +18,16 @@ export function places(bundleUrl: string) {
   };
 }
 
+/**
+ * The folder a person stands in. npm runs a script in the program's folder and tells elsewhere where it was called from.
+ *
+ * @param script  name of the npm script this process may be
+ */
+export function folderOfCaller(environment: NodeJS.ProcessEnv, script: string): string {
+  const { npm_lifecycle_event: running, INIT_CWD: calledFrom } = environment;
+  return running === script && calledFrom ? calledFrom : process.cwd();
+}
+
 /** The person at this machine, and its clock. */
 export function stampNow(): Stamp {
   return { author: userInfo().username, nowIso: () => new Date().toISOString() };

@@ -26,7 +26,7 @@ export type Session = {
   readonly history: () => HistoryState;
   /** Runs a command by name. */
   readonly run: (commandId: string, input: unknown) => Result<EditReply>;
-  /** Takes rows somebody worked out, such as an import, as one edit. */
+  /** Takes rows somebody worked out, such as an import, as one edit; no rows are no edit. */
   readonly take: (label: string, rows: readonly RowChange[]) => Result<EditReply>;
   readonly undo: () => Result<EditReply>;
   readonly redo: () => Result<EditReply>;
@@ -55,6 +55,7 @@ export function openSession(file: RouteFile, stamp: Stamp): Result<Session> {
   };
 
   const take = (label: string, rows: readonly RowChange[]): Result<EditReply> => {
+    if (rows.length === 0) return ok({ label, rows, history: history(), gone: [], found: [] });
     const change = { label, rows, ...signed() };
     const next = applyChange(route, change);
     if (!next.ok) return next;

@@ -8,7 +8,7 @@ import { addLayers, addPageLabels, type LowFont, openFont } from "./writePdfObje
 
 const pointsPerMm = 72 / 25.4;
 
-export type PdfOptions = {
+type PdfOptions = {
   /** Stops the work before its next sheet; the promise is then rejected with the signal's reason. */
   readonly signal?: AbortSignal;
   /** Told after each sheet how many are written. */

@@ -1,0 +1,150 @@
+import type { Hardware } from "../model/tables.ts";
+import { sheathLength } from "../plant/cablePath.ts";
+import { dropCutM } from "../plant/dropView.ts";
+import type { Plant } from "../plant/plant.ts";
+import { byName, byText } from "./sorting.ts";
+
+/** One line of the bill: what, what it is counted by, and how much of it the route takes before any allowance. */
+export type BillLine = {
+  readonly group: "Strand and cable" | "Terminals" | "Drops" | "Hardware";
+  readonly item: string;
+  readonly counted: string;
+  /** Metres where `unit` is "length", else a count. */
+  readonly quantity: number;
+  readonly unit: "length" | string;
+  /** Part added for waste and spares; 0 for what is bought to the piece. */
+  readonly allowanceFrac: number;
+};
+
+/** Bill of materials of the route as drawn. */
+export function billOf(plant: Plant): readonly BillLine[] {
+  const allowanceFrac = plant.settings().billAllowanceFrac;
+  return [
+    ...strandLines(plant, allowanceFrac),
+    ...cableLines(plant, allowanceFrac),
+    ...terminalLines(plant),
+    ...dropLines(plant, allowanceFrac),
+    ...hardwareLines(plant, allowanceFrac),
+  ];
+}
+
+function strandLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
+  const lengths = new Map<string, number>();
+  for (const span of plant.route().span.values()) {
+    if (span.strandSectionId === null) continue;
+    const type = plant.rowOf("strandSection", span.strandSectionId).strandTypeId;
+    lengths.set(type, (lengths.get(type) ?? 0) + span.lengthM);
+  }
+  return namedLines([...lengths].map(([id, quantity]) => ({ name: plant.rowOf("strandType", id).name, quantity }))).map(
+    (one) => ({
+      group: "Strand and cable",
+      item: `Strand ${one.name}`,
+      counted: "length of the spans",
+      quantity: one.quantity,
+      unit: "length",
+      allowanceFrac,
+    }),
+  );
+}
+
+function cableLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
+  return plant
+    .all("cable")
+    .map((id) => plant.rowOf("cable", id))
+    .sort((a, b) => byName(a.name, b.name) || byText(a.id, b.id))
+    .map((cable) => ({
+      group: "Strand and cable",
+      item: `Cable ${cable.name}: ${plant.rowOf("cableType", cable.cableTypeId).name}`,
+      counted: "spans and coils",
+      quantity: sheathLength(plant, cable.id).totalM,
+      unit: "length",
+      allowanceFrac,
+    }));
+}
+
+function terminalLines(plant: Plant): readonly BillLine[] {
+  const models = countBy([...plant.route().terminal.values()].map((one) => one.terminalModelId));
+  const named = namedLines(
+    [...models].map(([id, quantity]) => ({ name: plant.rowOf("terminalModel", id).name, quantity })),
+  );
+  return named.map(({ name, quantity }) => ({
+    group: "Terminals",
+    item: name,
+    counted: "with splitters inside",
+    quantity,
+    unit: "piece",
+    allowanceFrac: 0,
+  }));
+}
+
+function dropLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
+  const lengths = new Map<string, { count: number; lengthM: number }>();
+  for (const drop of plant.route().drop.values()) {
+    const sum = lengths.get(drop.dropTypeId) ?? { count: 0, lengthM: 0 };
+    lengths.set(drop.dropTypeId, { count: sum.count + 1, lengthM: sum.lengthM + dropCutM(plant, drop.id) });
+  }
+  return [...lengths]
+    .map(([id, sum]) => ({ name: plant.rowOf("dropType", id).name, ...sum }))
+    .sort((a, b) => byName(a.name, b.name))
+    .map((one) => ({
+      group: "Drops",
+      item: one.name,
+      counted: `cut lengths of ${one.count} drops`,
+      quantity: one.lengthM,
+      unit: "length",
+      allowanceFrac,
+    }));
+}
+
+const perWords: Readonly<Record<Hardware["per"], string>> = {
+  pole: "pole with our strand",
+  terminal: "terminal",
+  drop: "drop",
+  coil: "coil",
+  closure: "closure",
+  deadEnd: "strand end",
+  strandM: "length of strand",
+  cableM: "length of cable",
+};
+
+function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
+  const route = plant.route();
+  const strung = [...route.span.values()].filter((one) => one.strandSectionId !== null);
+  const counts: Readonly<Record<Hardware["per"], number>> = {
+    pole: new Set(strung.flatMap((one) => [one.fromPoleId, one.toPoleId])).size,
+    terminal: route.terminal.size,
+    drop: route.drop.size,
+    coil: route.slack.size,
+    closure: route.closure.size,
+    deadEnd: 2 * new Set(strung.map((one) => one.strandSectionId)).size,
+    strandM: strung.reduce((sum, one) => sum + one.lengthM, 0),
+    cableM: [...route.cable.keys()].reduce((sum, id) => sum + sheathLength(plant, id).spansM, 0),
+  };
+  const order = Object.keys(perWords);
+  return [...route.hardware.values()]
+    .sort((a, b) => order.indexOf(a.per) - order.indexOf(b.per) || byName(a.name, b.name) || byText(a.id, b.id))
+    .filter((one) => counts[one.per] > 0)
+    .map((one) => ({
+      group: "Hardware",
+      item: one.name,
+      counted: countedBy(one),
+      quantity: one.quantity * counts[one.per],
+      unit: one.unit === "m" ? "length" : one.unit,
+      allowanceFrac,
+    }));
+}
+
+function countedBy({ quantity, unit, per }: Hardware): string {
+  if (per === "strandM" || per === "cableM") return `${quantity} times the ${perWords[per]}`;
+  return unit === "piece" ? `${quantity} for each ${perWords[per]}` : `${quantity} ${unit} for each ${perWords[per]}`;
+}
+
+function namedLines<T extends { readonly name: string }>(lines: readonly T[]): readonly T[] {
+  return [...lines].sort((a, b) => byName(a.name, b.name));
+}
+
+function countBy(keys: readonly string[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return counts;
+}

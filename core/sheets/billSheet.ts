@@ -1,0 +1,51 @@
+import type { Plant } from "../plant/plant.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+import { type BillLine, billOf } from "./bill.ts";
+import type { Draft } from "./book.ts";
+import { drawingBox } from "./paper.ts";
+import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
+import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
+
+const columns: readonly Column[] = [
+  { heading: "Item", share: 90 },
+  { heading: "Counted by", share: 90 },
+  { heading: "Quantity", share: 26, align: "right" },
+  { heading: "Allowance", unit: "%", share: 22, align: "right" },
+  { heading: "To order", share: 26, align: "right" },
+  { heading: "Unit", share: 20 },
+];
+
+/** Bill of materials: quantities from the drawing, with the company's allowance. */
+export function billDrafts(plant: Plant): readonly Draft[] {
+  const system = plant.settings().unitSystem;
+  const pages = pageRows(columns, billRows(billOf(plant), system), drawingBox);
+  return pages.map((rows, index) => ({
+    key: `bill ${index + 1}`,
+    kind: "bill",
+    title: pages.length === 1 ? "Bill of materials" : `Bill of materials, ${index + 1} of ${pages.length}`,
+    scale: "none",
+    draw: () => ({ marks: drawTable(columns, rows, drawingBox).marks }),
+  }));
+}
+
+function billRows(lines: readonly BillLine[], system: UnitSystem): readonly TableRow[] {
+  const groups = [...new Set(lines.map((one) => one.group))];
+  return groups.flatMap((group): TableRow[] => [
+    { group },
+    ...lines.filter((one) => one.group === group).map((one) => ({ cells: billCells(one, system) })),
+  ]);
+}
+
+function billCells(line: BillLine, system: UnitSystem): readonly string[] {
+  const isLength = line.unit === "length";
+  const amount = (quantity: number) => (isLength ? lengthToBuy(quantity, system) : grouped(Math.ceil(quantity - 1e-6)));
+  const percent = Math.round(line.allowanceFrac * 1000) / 10;
+  return [
+    line.item,
+    line.counted,
+    amount(line.quantity),
+    percent === 0 ? "" : String(percent),
+    amount(line.quantity * (1 + line.allowanceFrac)),
+    isLength ? lengthUnit(system) : line.unit,
+  ];
+}

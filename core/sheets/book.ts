@@ -1,0 +1,44 @@
+import type { Finding } from "../rules/finding.ts";
+import type { Mark, SheetLink } from "./displayList.ts";
+
+/** Kinds of sheets, in the order they are bound. */
+export const sheetKinds = ["cover", "plan", "terminal", "schedule", "bill", "findings"] as const;
+export type SheetKind = (typeof sheetKinds)[number];
+
+/** What a composer draws inside the frame. */
+export type Drawn = { readonly marks: readonly Mark[]; readonly links?: readonly SheetLink[] };
+
+/** A sheet to be drawn once every sheet has its number. */
+export type Draft = {
+  /** Unique in the set; other sheets refer to it by this. */
+  readonly key: string;
+  /** Further keys that lead to it, such as those of strips that share it. */
+  readonly otherKeys?: readonly string[];
+  readonly kind: SheetKind;
+  readonly title: string;
+  /** What the title block says of the scale. */
+  readonly scale: string;
+  readonly draw: (book: Book) => Drawn;
+};
+
+/** What a sheet may know of the whole set. */
+export type Book = {
+  /** Number of the sheet with this key; undefined where it is not in the set. */
+  readonly numberOf: (key: string) => string | undefined;
+  readonly sheets: readonly {
+    readonly key: string;
+    readonly kind: SheetKind;
+    readonly number: string;
+    readonly title: string;
+    readonly scale: string;
+  }[];
+  /** Findings nobody waived, with the numbers they are listed under. */
+  readonly openFindings: readonly NumberedFinding[];
+};
+
+export type NumberedFinding = { readonly number: number; readonly finding: Finding };
+
+/** Key of the sheet that shows a terminal. */
+export function terminalKey(terminalId: string): string {
+  return `terminal ${terminalId}`;
+}

@@ -1,0 +1,104 @@
+import type { Plant } from "../plant/plant.ts";
+import type { Finding } from "../rules/finding.ts";
+import type { Basis } from "../rules/rule.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+import type { Draft, NumberedFinding } from "./book.ts";
+import { smallMm, words } from "./marks.ts";
+import { drawingBox } from "./paper.ts";
+import { figureText } from "./quantityText.ts";
+import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
+
+const columns: readonly Column[] = [
+  { heading: "No.", share: 10, align: "right" },
+  { heading: "Severity", share: 18 },
+  { heading: "Finding", share: 150, wraps: true },
+  { heading: "Measured", share: 26, align: "right" },
+  { heading: "Limit", share: 26, align: "right" },
+  { heading: "Basis of the limit", share: 104, wraps: true },
+  { heading: "Source", share: 32, wraps: true },
+];
+
+const markWords: Readonly<Record<Basis["mark"], string>> = {
+  seen: "seen",
+  memory: "from memory, unverified",
+  practice: "practice",
+  computed: "computed",
+};
+
+const severityWords: Readonly<Record<Finding["severity"], string>> = {
+  error: "◆ error",
+  warning: "△ warning",
+  note: "○ note",
+};
+
+const footMm = 8;
+
+/** Open findings by weight, then what was waived, by whom and why. */
+export function findingDrafts(
+  plant: Plant,
+  findings: readonly Finding[],
+  open: readonly NumberedFinding[],
+): readonly Draft[] {
+  const system = plant.settings().unitSystem;
+  const rows = [...openRows(open, system), ...waivedRows(plant, findings, system)];
+  const box = { ...drawingBox, bottom: drawingBox.bottom + footMm };
+  const pages = pageRows(columns, rows, box);
+  return pages.map((page, index) => ({
+    key: `findings ${index + 1}`,
+    kind: "findings",
+    title: pages.length === 1 ? "Findings and waivers" : `Findings and waivers, ${index + 1} of ${pages.length}`,
+    scale: "none",
+    draw: () => ({
+      marks: [
+        ...drawTable(columns, page, box).marks,
+        words(
+          "A limit read from memory is unverified until someone has read it in the document named. What is not listed here passed the checks that could be made; it is not thereby proven.",
+          [drawingBox.left, drawingBox.bottom],
+          { heightMm: smallMm, grey: 0.2 },
+        ),
+      ],
+    }),
+  }));
+}
+
+function openRows(open: readonly NumberedFinding[], system: UnitSystem): readonly TableRow[] {
+  if (open.length === 0) return [{ group: "No open findings" }];
+  const count = (severity: Finding["severity"]) => open.filter((one) => one.finding.severity === severity).length;
+  const summary = `Open findings: ${count("error")} errors, ${count("warning")} warnings, ${count("note")} notes`;
+  return [
+    { group: summary },
+    ...open.map(({ number, finding }) => ({ cells: cellsOf(String(number), finding, finding.message, system) })),
+  ];
+}
+
+function waivedRows(plant: Plant, findings: readonly Finding[], system: UnitSystem): readonly TableRow[] {
+  const waived = findings.flatMap((finding) => {
+    const waiver = finding.waiverId === null ? undefined : plant.row("waiver", finding.waiverId);
+    return waiver ? [{ finding, waiver }] : [];
+  });
+  if (waived.length === 0) return [{ group: "No waivers" }];
+  return [
+    { group: `Waived: ${waived.length}` },
+    ...waived.map(({ finding, waiver }) => ({
+      cells: cellsOf(
+        "",
+        finding,
+        `${finding.message} Waived by ${waiver.by}, ${waiver.atIso.slice(0, 10)}: ${waiver.reason}`,
+        system,
+      ),
+    })),
+  ];
+}
+
+function cellsOf(number: string, finding: Finding, message: string, system: UnitSystem): readonly string[] {
+  const { basis, unit } = finding;
+  return [
+    number,
+    severityWords[finding.severity],
+    message,
+    figureText(finding.measured, unit, system),
+    figureText(finding.limit, unit, system),
+    [basis.document, basis.clause, basis.edition].filter((one) => one !== "").join("; "),
+    markWords[basis.mark],
+  ];
+}

@@ -1,0 +1,156 @@
+import type { Mark, PaperPoint } from "./displayList.ts";
+import { dimension } from "./furniture.ts";
+import { area, stroke, words } from "./marks.ts";
+import { panelHead, underHead } from "./panel.ts";
+import type { PaperBox } from "./paper.ts";
+import {
+  closureSymbol,
+  coilSymbol,
+  findingSymbol,
+  houseSymbol,
+  type PortTick,
+  poleSymbol,
+  terminalBar,
+  terminalBarMm,
+} from "./symbols.ts";
+
+type Entry = { readonly text: string; readonly draw: (centre: PaperPoint) => readonly Mark[] };
+
+const columnCount = 2;
+const symbolMm = 20;
+
+/** Every symbol of the plan with its meaning. */
+export function legend(box: PaperBox): readonly Mark[] {
+  const body = underHead(box);
+  const rowCount = Math.ceil(entries.length / columnCount);
+  const rowMm = (body.top - body.bottom) / rowCount;
+  const columnMm = (body.right - body.left) / columnCount;
+  const marks = entries.flatMap((entry, index) => {
+    const left = body.left + Math.floor(index / rowCount) * columnMm;
+    const y = body.top - ((index % rowCount) + 0.5) * rowMm;
+    return [
+      ...entry.draw([left + symbolMm / 2, y]),
+      words(entry.text, [left + symbolMm + 3, y - 1.1], { heightMm: 2.2 }),
+    ];
+  });
+  return [...panelHead("Legend", box), ...marks];
+}
+
+const sampleTicks: readonly PortTick[] = Array.from({ length: 8 }, (_, index) => ({
+  rank: Math.floor(index / 4),
+  along: index % 4,
+  used: index < 5,
+}));
+
+function terminal([x, y]: PaperPoint): readonly Mark[] {
+  const { width, height } = terminalBarMm(sampleTicks);
+  return terminalBar(sampleTicks, [x - width / 2, y - height / 2]);
+}
+
+function crossing([x, y]: PaperPoint): readonly Mark[] {
+  const outline: readonly PaperPoint[] = [
+    [x - 3, y - 3],
+    [x + 3, y - 3],
+    [x + 3, y + 3],
+    [x - 3, y + 3],
+  ];
+  return [
+    area("crossings", null, outline, { fill: 0.92 }),
+    ...[-3, 3].map((dx) =>
+      stroke(
+        "crossings",
+        "thin",
+        [
+          [x + dx, y - 3],
+          [x + dx, y + 3],
+        ],
+        { dashMm: [2.4, 1] },
+      ),
+    ),
+    stroke("strand", "thick", [
+      [x - 9, y],
+      [x + 9, y],
+    ]),
+  ];
+}
+
+const entries: readonly Entry[] = [
+  { text: "Pole", draw: (at) => poleSymbol(at, 0) },
+  { text: "Pole with two other parties on it", draw: (at) => poleSymbol([at[0], at[1] - 0.8], 2) },
+  {
+    text: "Strand, with two cables lashed to it",
+    draw: ([x, y]) => [
+      stroke("strand", "thick", [
+        [x - 9, y + 0.8],
+        [x + 9, y + 0.8],
+      ]),
+      stroke("cable", "thin", [
+        [x - 9, y - 0.35],
+        [x + 9, y - 0.35],
+      ]),
+      stroke("cable", "thin", [
+        [x - 9, y - 1.5],
+        [x + 9, y - 1.5],
+      ]),
+    ],
+  },
+  { text: "Terminal: filled port used, hollow port spare", draw: terminal },
+  { text: "Terminal from the pole's centre line", draw: ([x, y]) => dimension([x - 4, y - 3.4], [x + 4, y - 3.4], 4) },
+  { text: "Cable coil, with its length", draw: coilSymbol },
+  { text: "Splice closure", draw: closureSymbol },
+  {
+    text: "House; a dot for each unit over one",
+    draw: (at) => [
+      ...houseSymbol(at, 6.4, 2, false),
+      words("128", [at[0], at[1] - 1.85], { face: "narrow", heightMm: 2, align: "middle" }),
+    ],
+  },
+  { text: "House beyond the edge of the sheet", draw: (at) => houseSymbol(at, 6.4, 1, true) },
+  {
+    text: "Drop, from its port to the house",
+    draw: ([x, y]) => [
+      stroke("drops", "fine", [
+        [x - 9, y - 1],
+        [x + 9, y + 1],
+      ]),
+    ],
+  },
+  { text: "Crossing, with the least clearance found", draw: crossing },
+  {
+    text: "Match line",
+    draw: ([x, y]) => [
+      stroke(
+        "frame",
+        "bold",
+        [
+          [x - 10, y],
+          [x + 10, y],
+        ],
+        { dashMm: [7, 1.6, 1.2, 1.6] },
+      ),
+    ],
+  },
+  {
+    text: "Finding: error, warning, note; see the list",
+    draw: ([x, y]) => [
+      ...findingSymbol("error", [x - 6, y]),
+      ...findingSymbol("warning", [x, y]),
+      ...findingSymbol("note", [x + 6, y]),
+    ],
+  },
+  {
+    text: "Line that goes on, on the sheet named",
+    draw: ([x, y]) => [
+      stroke("strand", "thick", [
+        [x - 8, y],
+        [x + 6, y],
+      ]),
+      stroke("frame", "thin", [
+        [x + 6, y + 2],
+        [x + 6.7, y + 0.5],
+        [x + 5.3, y - 0.5],
+        [x + 6, y - 2],
+      ]),
+    ],
+  },
+];

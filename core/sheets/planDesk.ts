@@ -1,0 +1,98 @@
+import type { Plant } from "../plant/plant.ts";
+import type { Mark, PaperPoint } from "./displayList.ts";
+import { drawLabel, type LabelLine } from "./labels.ts";
+import { cornersOf } from "./orientedBox.ts";
+import type { PaperBox } from "./paper.ts";
+import { type Candidate, openPlacer, type Placer } from "./placer.ts";
+import { alongStep, type StripStep } from "./stripStep.ts";
+import type { Strip } from "./strips.ts";
+import { toPaper } from "./view.ts";
+
+/** The part of a span that a strip shows, on paper. */
+export type PaperStep = {
+  readonly step: StripStep;
+  readonly from: PaperPoint;
+  readonly to: PaperPoint;
+  /** Direction of the light on paper, rad. */
+  readonly turnRad: number;
+};
+
+/** A strip being drawn: its paper, what is taken on it, and what is drawn so far. */
+export type PlanDesk = {
+  readonly plant: Plant;
+  readonly strip: Strip;
+  readonly box: PaperBox;
+  readonly placer: Placer;
+  readonly steps: readonly PaperStep[];
+  /** Where the drop on each port starts, by terminal and port; filled as terminals are drawn. */
+  readonly ticks: Map<string, PaperPoint>;
+  readonly draw: (marks: readonly Mark[]) => void;
+  /** A label to be placed after all symbols; lower rank first. */
+  readonly label: (
+    rank: number,
+    lines: readonly LabelLine[],
+    anchor: PaperPoint,
+    candidates: readonly Candidate[],
+  ) => void;
+  readonly drawWaitingLabels: () => void;
+  readonly omittedCount: () => number;
+  readonly marks: () => readonly Mark[];
+};
+
+/** An empty sheet for a strip. */
+export function openPlanDesk(plant: Plant, strip: Strip, box: PaperBox): PlanDesk {
+  const drawn: Mark[] = [];
+  const placer = openPlacer([box.left, box.bottom, box.right, box.top]);
+  let waiting: { rank: number; lines: readonly LabelLine[]; anchor: PaperPoint; candidates: readonly Candidate[] }[] =
+    [];
+  let omitted = 0;
+  return {
+    plant,
+    strip,
+    box,
+    placer,
+    steps: strip.steps.map((step) => paperStep(plant, strip, step)),
+    ticks: new Map(),
+    draw: (marks) => {
+      drawn.push(...marks);
+    },
+    label: (rank, lines, anchor, candidates) => {
+      waiting.push({ rank, lines, anchor, candidates });
+    },
+    drawWaitingLabels() {
+      for (const { lines, anchor, candidates } of [...waiting].sort((a, b) => a.rank - b.rank)) {
+        const marks = drawLabel(placer, lines, anchor, candidates);
+        if (marks) drawn.push(...marks);
+        else omitted += 1;
+      }
+      waiting = [];
+    },
+    omittedCount: () => omitted,
+    marks: () => drawn,
+  };
+}
+
+function paperStep(plant: Plant, strip: Strip, step: StripStep): PaperStep {
+  const from = toPaper(strip.view, alongStep(plant, step, step.startFrac));
+  const to = toPaper(strip.view, alongStep(plant, step, step.endFrac));
+  const [start, end] = [toPaper(strip.view, alongStep(plant, step, 0)), toPaper(strip.view, alongStep(plant, step, 1))];
+  return { step, from, to, turnRad: Math.atan2(end[1] - start[1], end[0] - start[0]) };
+}
+
+/** Takes a square of paper round a point, so that no label covers a symbol. */
+export function blockSquare(placer: Placer, centre: PaperPoint, sideMm: number): void {
+  placer.block(cornersOf({ centre, width: sideMm, height: sideMm, turnRad: 0 }));
+}
+
+/** A direction in which words may be read: turned by half a turn where they would stand on their head. */
+export function readableRad(turnRad: number): number {
+  const turn = Math.atan2(Math.sin(turnRad), Math.cos(turnRad));
+  if (turn > Math.PI / 2 + 1e-9) return turn - Math.PI;
+  return turn <= -Math.PI / 2 + 1e-9 ? turn + Math.PI : turn;
+}
+
+/** A point moved along a direction and across it (to its left), mm. */
+export function shifted([x, y]: PaperPoint, turnRad: number, alongMm: number, leftMm: number): PaperPoint {
+  const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)];
+  return [x + alongMm * cos - leftMm * sin, y + alongMm * sin + leftMm * cos];
+}

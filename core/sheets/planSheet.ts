@@ -1,0 +1,142 @@
+import { cablesInSpan } from "../plant/cablePath.ts";
+import type { Plant } from "../plant/plant.ts";
+import type { Book, Draft, Drawn, NumberedFinding } from "./book.ts";
+import type { Mark, SheetLink } from "./displayList.ts";
+import { northArrow, scaleBar } from "./furniture.ts";
+import { rectangle, smallMm, stroke, words } from "./marks.ts";
+import { textWidthMm } from "./measureText.ts";
+import { drawingBox, type PaperBox } from "./paper.ts";
+import { drawBranches } from "./planBranches.ts";
+import { drawCrossings } from "./planCrossings.ts";
+import { openPlanDesk, type PlanDesk } from "./planDesk.ts";
+import { drawFindings } from "./planFindings.ts";
+import { drawHung } from "./planHung.ts";
+import { drawLine, drawPoles, drawSpanLengths } from "./planLine.ts";
+import { drawMatchLines } from "./planMatchLines.ts";
+import type { PlanRow } from "./planRows.ts";
+import { drawUnits } from "./planUnits.ts";
+import { stationText } from "./quantityText.ts";
+import type { Strip } from "./strips.ts";
+
+/** What the strips are drawn on: the drawing space without the row of the scale bar. */
+export const stripBox: PaperBox = { ...drawingBox, bottom: drawingBox.bottom + 8 };
+
+/** What the strips of one set know of each other. */
+type StripContext = {
+  /** Open findings by the key of the strip nearest to them. */
+  readonly byStrip: ReadonlyMap<string, readonly NumberedFinding[]>;
+  /** Key of the strip that shows a span. */
+  readonly stripOfSpan: ReadonlyMap<string, string>;
+};
+
+/** One sheet of the strand plan, with one strip or two. */
+export function planDraft(plant: Plant, rows: readonly PlanRow[], context: StripContext): Draft {
+  const [key = "", ...otherKeys] = rows.map((row) => row.strip.key);
+  return {
+    key,
+    otherKeys,
+    kind: "plan",
+    title: planTitle(plant, rows),
+    scale: rows[0]?.strip.view.scale.text ?? "",
+    draw: (book) => drawPlan(plant, rows, context, book),
+  };
+}
+
+function planTitle(plant: Plant, rows: readonly PlanRow[]): string {
+  const parts: { name: string; startM: number; endM: number }[] = [];
+  for (const { strip } of rows) {
+    const name = strip.cableId === null ? "poles without cable" : plant.rowOf("cable", strip.cableId).name;
+    const last = parts.at(-1);
+    if (last?.name === name && Math.abs(last.endM - strip.startM) < 0.01) last.endM = strip.endM;
+    else parts.push({ name, startM: strip.startM, endM: strip.endM });
+  }
+  const system = plant.settings().unitSystem;
+  const text = parts.map(
+    (one) => `${one.name}, ${stationText(one.startM, system)} to ${stationText(one.endM, system)}`,
+  );
+  return `Strand plan, ${text.join("; ")}`;
+}
+
+function drawPlan(plant: Plant, rows: readonly PlanRow[], context: StripContext, book: Book): Drawn {
+  const links: SheetLink[] = [];
+  const desks = rows.map((row) => drawStrip(plant, row, context, book, links));
+  const between = rows.slice(0, -1).map(({ box }) => {
+    const y = box.bottom - 2.5;
+    return stroke("frame", "fine", [
+      [drawingBox.left, y],
+      [drawingBox.right, y],
+    ]);
+  });
+  const omittedCount = desks.reduce((sum, desk) => sum + desk.omittedCount(), 0);
+  return { marks: [...desks.flatMap((desk) => desk.marks()), ...between, ...foot(plant, rows, omittedCount)], links };
+}
+
+function drawStrip(
+  plant: Plant,
+  { strip, box }: PlanRow,
+  context: StripContext,
+  book: Book,
+  links: SheetLink[],
+): PlanDesk {
+  const desk = openPlanDesk(plant, strip, box);
+  drawHeading(desk);
+  drawLine(desk);
+  drawMatchLines(desk, book, links);
+  drawPoles(desk);
+  drawHung(desk, book, links);
+  drawBranches(desk, context.stripOfSpan, book);
+  drawUnits(desk);
+  drawCrossings(desk);
+  drawSpanLengths(desk);
+  desk.drawWaitingLabels();
+  drawFindings(desk, context.byStrip.get(strip.key) ?? []);
+  return desk;
+}
+
+const headingMm = 2.6;
+
+/** What is lashed and on what, at the strip's upper left, and its north at the upper right. */
+function drawHeading(desk: PlanDesk): void {
+  const { plant, strip, box } = desk;
+  const text = headingText(plant, strip);
+  const width = textWidthMm(text, "plainBold", headingMm);
+  const y = box.top - headingMm - 0.6;
+  desk.draw([words(text, [box.left, y], { face: "plainBold", heightMm: headingMm })]);
+  desk.draw(northArrow([box.right - 8, box.top - 8.5], strip.view.turnRad));
+  desk.placer.block(rectangle("frame", null, [box.left, y - 1], width, headingMm + 2).pointsMm);
+  desk.placer.block(rectangle("frame", null, [box.right - 18, box.top - 18.5], 18, 18.5).pointsMm);
+}
+
+function headingText(plant: Plant, strip: Strip): string {
+  const cables = [...new Set(strip.steps.flatMap((step) => cablesInSpan(plant, step.spanId)))].sort();
+  const strands = new Set(
+    strip.steps.flatMap((step) => {
+      const section = plant.rowOf("span", step.spanId).strandSectionId;
+      return section === null
+        ? []
+        : [plant.rowOf("strandType", plant.rowOf("strandSection", section).strandTypeId).name];
+    }),
+  );
+  const cableWords = cables.map((id) => {
+    const cable = plant.rowOf("cable", id);
+    return `${cable.name}: ${plant.rowOf("cableType", cable.cableTypeId).name}`;
+  });
+  const strandWords = strands.size === 0 ? "no strand yet" : `strand ${[...strands].sort().join(", ")}`;
+  return [...(cableWords.length === 0 ? ["no cable yet"] : cableWords), strandWords].join("   ·   ");
+}
+
+function foot(plant: Plant, rows: readonly PlanRow[], omittedCount: number): readonly Mark[] {
+  const scale = rows[0]?.strip.view.scale;
+  if (!scale) return [];
+  const { left, right, bottom } = drawingBox;
+  const notes = [
+    "Terminals, coils and houses are drawn larger than scale; a terminal's hangers stand at its true place.",
+    ...(omittedCount > 0 ? [`${omittedCount} labels found no room on this sheet; the schedules have them.`] : []),
+  ];
+  const barLeft = right - 58;
+  return [
+    ...scaleBar([barLeft, bottom - 1], scale, plant.settings().unitSystem),
+    words(scale.text, [barLeft - 4, bottom - 1], { face: "plain", heightMm: smallMm, align: "right" }),
+    ...notes.map((text, index) => words(text, [left, bottom - 1 + index * 3.3], { heightMm: smallMm, grey: 0.3 })),
+  ];
+}

@@ -1,0 +1,85 @@
+import type { LivingUnit } from "../model/tables.ts";
+import type { PaperPoint } from "./displayList.ts";
+import { smallMm, stroke, words } from "./marks.ts";
+import { textWidthMm } from "./measureText.ts";
+import type { PlanDesk } from "./planDesk.ts";
+import { tickKey } from "./planHung.ts";
+import { houseRoofMm, houseSymbol, houseWallMm } from "./symbols.ts";
+import { toPaper } from "./view.ts";
+
+/** Units that stand under one roof. */
+type House = { readonly number: string; readonly at: PaperPoint; readonly unitIds: readonly string[] };
+
+/** Houses with their numbers and the drops that reach them. */
+export function drawUnits(desk: PlanDesk): void {
+  for (const house of housesOf(desk)) {
+    const width = Math.max(4.6, textWidthMm(house.number, "narrow", smallMm) + 1.8);
+    const height = houseRoofMm + houseWallMm;
+    const { at, beyond } = onSheet(desk, house.at, width, height);
+    const placed = desk.placer.place({ width, height, anchor: at, candidates: nearby(at) });
+    if (!placed) continue;
+    const { centre } = placed.box;
+    if (Math.hypot(centre[0] - at[0], centre[1] - at[1]) > 3) desk.draw([stroke("units", "fine", [centre, at])]);
+    desk.draw(houseSymbol(centre, width, house.unitIds.length, beyond));
+    const base = centre[1] - height / 2 + 0.55;
+    desk.draw([words(house.number, [centre[0], base], { face: "narrow", heightMm: smallMm, align: "middle" })]);
+    for (const unitId of house.unitIds) drawDrops(desk, unitId, centre);
+  }
+}
+
+function drawDrops(desk: PlanDesk, unitId: string, to: PaperPoint): void {
+  for (const dropId of desk.plant.where("drop", "livingUnitId", unitId)) {
+    const drop = desk.plant.rowOf("drop", dropId);
+    const from = desk.ticks.get(tickKey(drop.terminalId, drop.port));
+    if (!from) continue;
+    desk.draw([stroke("drops", "fine", [from, to])]);
+    desk.placer.line(from, to, 1.2);
+  }
+}
+
+function housesOf(desk: PlanDesk): readonly House[] {
+  const groups = new Map<string, LivingUnit[]>();
+  for (const id of desk.strip.unitIds) {
+    const unit = desk.plant.rowOf("livingUnit", id);
+    const key = unit.building === "" ? `${unit.eastM.toFixed(1)} ${unit.northM.toFixed(1)}` : unit.building;
+    groups.set(key, [...(groups.get(key) ?? []), unit]);
+  }
+  return [...groups.values()].flatMap((units) => {
+    const [first] = units;
+    if (!first) return [];
+    return [
+      { number: houseNumber(first.address), at: toPaper(desk.strip.view, first), unitIds: units.map((one) => one.id) },
+    ];
+  });
+}
+
+/** The number of a house as its address starts with it; else its first word. */
+export function houseNumber(address: string): string {
+  return /^\d+[A-Za-z]?(?:[-/]\d+)?\b/.exec(address)?.[0] ?? (address.split(/[\s,]/)[0] ?? "").slice(0, 8);
+}
+
+function nearby([x, y]: PaperPoint) {
+  const ring = (radius: number, cost: number) =>
+    Array.from({ length: 12 }, (_, step) => {
+      const turn = (step * Math.PI) / 6 + Math.PI / 2;
+      return { centre: [x + radius * Math.cos(turn), y + radius * Math.sin(turn)] as const, turnRad: 0, cost };
+    });
+  return [
+    { centre: [x, y] as const, turnRad: 0, cost: 0 },
+    ...ring(1.2, 1),
+    ...ring(2.4, 2),
+    ...ring(4.5, 4),
+    ...ring(7, 6),
+  ];
+}
+
+/** A house beyond the paper is drawn at its edge. */
+function onSheet(desk: PlanDesk, [x, y]: PaperPoint, width: number, height: number) {
+  const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
+  const { left, right, bottom, top } = desk.box;
+  const at: PaperPoint = [
+    clamp(x, left + width / 2 + 1, right - width / 2 - 1),
+    clamp(y, bottom + height / 2 + 1, top - height / 2 - 1),
+  ];
+  return { at, beyond: at[0] !== x || at[1] !== y };
+}

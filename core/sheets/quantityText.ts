@@ -1,0 +1,44 @@
+import { metresPerFoot } from "../units/constants.ts";
+import { fixedText } from "../units/fixedText.ts";
+import { formatForce } from "../units/formatForce.ts";
+import { formatLength } from "../units/formatLength.ts";
+import { formatLossDb } from "../units/formatLossDb.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+
+/** Unit of long lengths, for a table's heading. */
+export function lengthUnit(system: UnitSystem): string {
+  return system === "us" ? "ft" : "m";
+}
+
+/** A long length as the bare number under such a heading: whole feet, or metres to one decimal. */
+export function lengthFigure(valueM: number, system: UnitSystem): string {
+  return system === "us" ? grouped(Math.round(valueM / metresPerFoot)) : fixedText(valueM, 1);
+}
+
+/** A length to buy: rounded up to whole feet or metres. */
+export function lengthToBuy(valueM: number, system: UnitSystem): string {
+  return grouped(Math.ceil((system === "us" ? valueM / metresPerFoot : valueM) - 1e-6));
+}
+
+/** A whole number with its thousands apart. */
+export function grouped(count: number): string {
+  return fixedText(count, 0).replace(/\B(?=(\d{3})+$)/g, ",");
+}
+
+/** Distance along a route as surveyors write it: 12+34 in feet by hundreds, 1+234 in metres by thousands. */
+export function stationText(alongM: number, system: UnitSystem): string {
+  const whole = Math.round(system === "us" ? alongM / metresPerFoot : alongM);
+  const digitCount = system === "us" ? 2 : 3;
+  const base = 10 ** digitCount;
+  return `${Math.floor(whole / base)}+${String(whole % base).padStart(digitCount, "0")}`;
+}
+
+/** A finding's figure in the reader's units; rounded down, as a clearance is. */
+export function figureText(value: number | null, unit: string, system: UnitSystem): string {
+  if (value === null) return "";
+  if (unit === "m") return formatLength(value, system, "clearance");
+  if (unit === "N") return formatForce(value, system);
+  if (unit === "dB") return formatLossDb(value);
+  const number = Number.isInteger(value) ? grouped(value) : fixedText(value, 2);
+  return unit === "" ? number : `${number} ${unit}`;
+}

@@ -1,0 +1,95 @@
+import { colourAt } from "../fiber/colourCode.ts";
+import { dropCutM, dropRunM } from "../plant/dropView.ts";
+import { tubeOf, usesOfTerminal } from "../plant/fiberView.ts";
+import type { Plant } from "../plant/plant.ts";
+import { portsOf } from "../plant/terminalView.ts";
+import type { Draft } from "./book.ts";
+import { drawingBox, type PaperBox } from "./paper.ts";
+import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
+
+const gutterMm = 8;
+const columnsPerSheet = 2;
+
+/** Port and drop schedule: every port of every terminal, two columns of rows a sheet. */
+export function scheduleDrafts(plant: Plant, terminalIds: readonly string[]): readonly Draft[] {
+  const columns = scheduleColumns(plant);
+  const boxes = columnBoxes();
+  const [box] = boxes;
+  if (!box) return [];
+  const pages = pageRows(
+    columns,
+    terminalIds.flatMap((id) => terminalRows(plant, id)),
+    box,
+  );
+  const sheetCount = Math.ceil(pages.length / columnsPerSheet);
+  return Array.from(
+    { length: sheetCount },
+    (_, index): Draft => ({
+      key: `schedule ${index + 1}`,
+      kind: "schedule",
+      title: sheetCount === 1 ? "Port and drop schedule" : `Port and drop schedule, ${index + 1} of ${sheetCount}`,
+      scale: "none",
+      draw: () => ({
+        marks: boxes.flatMap((one, column) => {
+          const rows = pages[index * columnsPerSheet + column];
+          return rows ? drawTable(columns, rows, one).marks : [];
+        }),
+      }),
+    }),
+  );
+}
+
+function columnBoxes(): readonly PaperBox[] {
+  const width = (drawingBox.right - drawingBox.left - gutterMm * (columnsPerSheet - 1)) / columnsPerSheet;
+  return Array.from({ length: columnsPerSheet }, (_, index) => {
+    const left = drawingBox.left + index * (width + gutterMm);
+    return { ...drawingBox, left, right: left + width };
+  });
+}
+
+function scheduleColumns(plant: Plant): readonly Column[] {
+  const unit = lengthUnit(plant.settings().unitSystem);
+  return [
+    { heading: "Port", share: 9, align: "right" },
+    { heading: "Fiber", share: 10, align: "right" },
+    { heading: "Tube", share: 10 },
+    { heading: "Colour", share: 12 },
+    { heading: "Leg", share: 9, align: "right" },
+    { heading: "Living unit", share: 76 },
+    { heading: "Run", unit, share: 14, align: "right" },
+    { heading: "Cut", unit, share: 14, align: "right" },
+    { heading: "House tag", share: 26 },
+  ];
+}
+
+function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
+  const system = plant.settings().unitSystem;
+  const terminal = plant.rowOf("terminal", terminalId);
+  const ports = portsOf(plant, terminalId);
+  const uses = usesOfTerminal(plant, terminalId).map((id) => plant.rowOf("fiberUse", id));
+  const used = ports.filter((one) => one.dropIds.length > 0).length;
+  const model = plant.rowOf("terminalModel", terminal.terminalModelId).name;
+  const rows = ports.flatMap((port) => {
+    const use = uses.find((one) => one.splitterId !== null && one.splitterId === port.splitterId);
+    const tube = use ? tubeOf(plant, use.cableId, use.fiber) : null;
+    const light = [
+      use ? String(use.fiber) : "",
+      tube ? colourAt(tube.tube).abbreviation : "",
+      tube ? colourAt(tube.place).abbreviation : "",
+      port.leg === null ? "" : String(port.leg),
+    ];
+    if (port.dropIds.length === 0) return [{ cells: [String(port.port), ...light, "spare", "", "", ""] }];
+    return port.dropIds.map((dropId) => ({
+      cells: [
+        String(port.port),
+        ...light,
+        plant.rowOf("livingUnit", plant.rowOf("drop", dropId).livingUnitId).address,
+        lengthFigure(dropRunM(plant, dropId), system),
+        lengthFigure(dropCutM(plant, dropId), system),
+        `${terminal.name}-${port.port}`,
+      ],
+    }));
+  });
+  return [{ group: `${terminal.name}   ${model}, ${used} of ${ports.length} ports used` }, ...rows];
+}

@@ -1,0 +1,56 @@
+import type { Book, Drawn } from "./book.ts";
+import type { Mark, SheetLink } from "./displayList.ts";
+import { shortenText } from "./fitText.ts";
+import { smallMm, words } from "./marks.ts";
+import { panelHead, underHead } from "./panel.ts";
+import type { PaperBox } from "./paper.ts";
+
+type Entry = { readonly number: string; readonly title: string; readonly key: string };
+
+const rowMm = 3.75;
+const numberMm = 8;
+
+/** The list of sheets in a column; kinds with many sheets take one line each where the list would not fit. */
+export function sheetIndex(book: Book, box: PaperBox): Required<Drawn> {
+  const body = underHead(box);
+  const roomCount = Math.floor((body.top - body.bottom) / rowMm);
+  const entries = fitting(book, roomCount);
+  const marks: Mark[] = [...panelHead("Sheets", box)];
+  const links: SheetLink[] = [];
+  entries.slice(0, roomCount).forEach((entry, index) => {
+    const y = body.top - (index + 1) * rowMm + 1;
+    const title = shortenText(entry.title, "plain", smallMm, box.right - box.left - numberMm - 2);
+    marks.push(
+      words(entry.number, [box.left + numberMm - 2, y], { face: "plainBold", heightMm: smallMm, align: "right" }),
+    );
+    marks.push(words(title, [box.left + numberMm, y], { heightMm: smallMm }));
+    links.push({ boxMm: [box.left, y - 1, box.right - box.left, rowMm], to: entry.key });
+  });
+  return { marks, links };
+}
+
+function fitting(book: Book, roomCount: number): readonly Entry[] {
+  if (book.sheets.length <= roomCount) return book.sheets;
+  const withoutTerminals = merged(book, ["terminal"]);
+  return withoutTerminals.length <= roomCount
+    ? withoutTerminals
+    : merged(book, ["terminal", "plan", "schedule", "findings", "bill"]);
+}
+
+function merged(book: Book, kinds: readonly string[]): readonly Entry[] {
+  const entries: Entry[] = [];
+  const seen = new Set<string>();
+  for (const sheet of book.sheets) {
+    if (!kinds.includes(sheet.kind)) {
+      entries.push(sheet);
+      continue;
+    }
+    if (seen.has(sheet.kind)) continue;
+    seen.add(sheet.kind);
+    const same = book.sheets.filter((one) => one.kind === sheet.kind);
+    const last = same.at(-1) ?? sheet;
+    const title = same.length === 1 ? sheet.title : `${sheet.title} to sheet ${last.number}: ${last.title}`;
+    entries.push({ key: sheet.key, number: sheet.number, title });
+  }
+  return entries;
+}

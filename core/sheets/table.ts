@@ -1,0 +1,175 @@
+import type { Mark } from "./displayList.ts";
+import { shortenText, wrapText } from "./fitText.ts";
+import { bodyMm, smallMm, stroke, words } from "./marks.ts";
+import type { PaperBox } from "./paper.ts";
+
+export type Column = {
+  readonly heading: string;
+  /** Unit of the figures below, printed under the heading; empty for words. */
+  readonly unit?: string;
+  /** Share of the table's width. */
+  readonly share: number;
+  readonly align?: "left" | "right";
+  /** True breaks a long text into lines; else it is cut with an ellipsis. */
+  readonly wraps?: boolean;
+};
+
+export type TableRow = { readonly cells: readonly string[] } | { readonly group: string };
+
+const lineMm = 3.85;
+const rowPadMm = 1.15;
+const groupMm = 7.4;
+/** Groups up to this part of a page stay whole. */
+const wholeFrac = 0.5;
+const cellPadMm = 1.4;
+const headingMm = 9;
+const headingLineMm = 2.9;
+
+/**
+ * Cuts rows into pages that each fit a box. A group of up to half a page is not torn; of a longer one, the heading is repeated where
+ * it goes on.
+ */
+export function pageRows(
+  columns: readonly Column[],
+  rows: readonly TableRow[],
+  box: PaperBox,
+): readonly (readonly TableRow[])[] {
+  const pageMm = box.top - box.bottom - headingMm;
+  const cells = cellsOf(columns, box);
+  const heights = new Map(rows.map((row) => [row, rowMm(cells, row)] as const));
+  const heightOf = (row: TableRow) => heights.get(row) ?? rowMm(cells, row);
+  const heightMm = (some: readonly TableRow[]) => some.reduce((sum, row) => sum + heightOf(row), 0);
+  const pages: TableRow[][] = [];
+  let page: TableRow[] = [];
+  let leftMm = pageMm;
+  const next = () => {
+    if (page.length > 0) pages.push(page);
+    [page, leftMm] = [[], pageMm];
+  };
+  const put = (row: TableRow) => {
+    page.push(row);
+    leftMm -= heightOf(row);
+  };
+  for (const block of blocksOf(rows)) {
+    const blockMm = heightMm(block);
+    const [head] = block;
+    if (blockMm > leftMm && (blockMm <= pageMm * wholeFrac || heightMm(block.slice(0, 3)) > leftMm)) next();
+    for (const row of block) {
+      if (heightOf(row) > leftMm) {
+        next();
+        if (head && "group" in head) put({ group: `${head.group}, continued` });
+      }
+      put(row);
+    }
+  }
+  next();
+  return pages;
+}
+
+/** Rows with the group's heading they stand under. */
+function blocksOf(rows: readonly TableRow[]): readonly (readonly TableRow[])[] {
+  const blocks: TableRow[][] = [];
+  for (const row of rows) {
+    const last = blocks.at(-1);
+    if (last && !("group" in row)) last.push(row);
+    else blocks.push([row]);
+  }
+  return blocks;
+}
+
+/** Draws a table from the top of a box down: headings, then the rows given, which the caller knows to fit. */
+export function drawTable(
+  columns: readonly Column[],
+  rows: readonly TableRow[],
+  box: PaperBox,
+): { readonly marks: readonly Mark[]; readonly bottom: number } {
+  const cells = cellsOf(columns, box);
+  const marks: Mark[] = [...drawHeadings(cells, box)];
+  let top = box.top - headingMm;
+  for (const row of rows) {
+    marks.push(...drawRow(cells, row, box, top));
+    top -= rowMm(cells, row);
+    marks.push(
+      stroke("tables", "fine", [
+        [box.left, top],
+        [box.right, top],
+      ]),
+    );
+  }
+  marks.push(
+    stroke("tables", "bold", [
+      [box.left, top],
+      [box.right, top],
+    ]),
+  );
+  return { marks, bottom: top };
+}
+
+type Cell = Column & { readonly left: number; readonly width: number };
+
+function cellsOf(columns: readonly Column[], box: PaperBox): readonly Cell[] {
+  const shares = columns.reduce((sum, one) => sum + one.share, 0);
+  const unitMm = (box.right - box.left) / shares;
+  let left = box.left;
+  return columns.map((column) => {
+    const cell = { ...column, left, width: column.share * unitMm };
+    left += cell.width;
+    return cell;
+  });
+}
+
+function linesOf(cell: Cell, text: string): readonly string[] {
+  const widthMm = cell.width - 2 * cellPadMm;
+  return cell.wraps ? wrapText(text, "plain", bodyMm, widthMm) : [shortenText(text, "plain", bodyMm, widthMm)];
+}
+
+function rowMm(cells: readonly Cell[], row: TableRow): number {
+  if ("group" in row) return groupMm;
+  const counts = cells.map((cell, index) => linesOf(cell, row.cells[index] ?? "").length);
+  return Math.max(1, ...counts) * lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
+}
+
+function drawHeadings(cells: readonly Cell[], box: PaperBox): readonly Mark[] {
+  const marks: Mark[] = [
+    stroke("tables", "bold", [
+      [box.left, box.top],
+      [box.right, box.top],
+    ]),
+  ];
+  for (const cell of cells) {
+    const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : cell.left + cellPadMm;
+    const align = cell.align ?? "left";
+    const lines = wrapText(cell.heading, "plainBold", smallMm, cell.width - 2 * cellPadMm).slice(0, cell.unit ? 1 : 2);
+    const all = [...lines.map((text) => ({ text, face: "plainBold" as const })), ...unitLine(cell)];
+    all.forEach((line, index) => {
+      const y = box.top - headingMm + 1.9 + (all.length - 1 - index) * headingLineMm;
+      marks.push(words(line.text, [x, y], { face: line.face, heightMm: smallMm, align, layer: "tables" }));
+    });
+  }
+  const y = box.top - headingMm;
+  return [
+    ...marks,
+    stroke("tables", "medium", [
+      [box.left, y],
+      [box.right, y],
+    ]),
+  ];
+}
+
+function unitLine(cell: Cell) {
+  return cell.unit ? [{ text: cell.unit, face: "plain" as const }] : [];
+}
+
+function drawRow(cells: readonly Cell[], row: TableRow, box: PaperBox, top: number): readonly Mark[] {
+  if ("group" in row) {
+    const text = shortenText(row.group, "plainBold", bodyMm, box.right - box.left - 2 * cellPadMm);
+    return [words(text, [box.left + cellPadMm, top - groupMm + 1.9], { face: "plainBold", layer: "tables" })];
+  }
+  const base = top - rowPadMm - bodyMm - 0.2;
+  return cells.flatMap((cell, index) => {
+    const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : cell.left + cellPadMm;
+    return linesOf(cell, row.cells[index] ?? "")
+      .map((text, line) => words(text, [x, base - line * lineMm], { align: cell.align ?? "left", layer: "tables" }))
+      .filter((mark) => mark.text !== "");
+  });
+}

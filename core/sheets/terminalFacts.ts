@@ -1,0 +1,105 @@
+import { colourAt } from "../fiber/colourCode.ts";
+import type { FiberUse, Settings, Slack, Terminal, TerminalModel } from "../model/tables.ts";
+import { sheathToM } from "../plant/cablePath.ts";
+import { tubeOf, usesOfTerminal } from "../plant/fiberView.ts";
+import { farPoleId } from "../plant/geometry.ts";
+import type { Plant } from "../plant/plant.ts";
+import { type PortView, portsOf, type TerminalPlace, terminalPlace } from "../plant/terminalView.ts";
+import { byText } from "./sorting.ts";
+
+/** A fiber that feeds the terminal. */
+type FeedFiber = {
+  readonly use: FiberUse;
+  readonly tube: number;
+  readonly place: number;
+  /** Position of the splitter it is spliced to, and the ports that splitter lights; null where it feeds none. */
+  readonly splitter: { readonly position: number; readonly legCount: number; readonly firstPort: number } | null;
+  readonly feedName: string;
+};
+
+/** Everything one terminal's sheet tells. */
+export type TerminalFacts = {
+  readonly settings: Settings;
+  readonly terminal: Terminal;
+  readonly model: TerminalModel;
+  readonly place: TerminalPlace;
+  readonly poleTag: string;
+  readonly towardsTag: string;
+  readonly cableName: string;
+  readonly fiberCount: number;
+  readonly fibersPerTube: number;
+  readonly ports: readonly PortView[];
+  readonly fibers: readonly FeedFiber[];
+  /** Tubes to open, lowest first. */
+  readonly openTubes: readonly number[];
+  readonly coil: Slack | null;
+  /** Sheath from the cable's feed end to the terminal, coils passed on the way included, m; null where it is not on its cable. */
+  readonly sheathM: number | null;
+};
+
+/** Gathers what a terminal's sheet tells. */
+export function terminalFacts(plant: Plant, terminalId: string): TerminalFacts {
+  const terminal = plant.rowOf("terminal", terminalId);
+  const place = terminalPlace(plant, terminalId);
+  const cable = plant.rowOf("cable", terminal.cableId);
+  const type = plant.rowOf("cableType", cable.cableTypeId);
+  const fibers = usesOfTerminal(plant, terminalId).map((id) => feedFiber(plant, plant.rowOf("fiberUse", id)));
+  const [coilId] = plant.where("slack", "terminalId", terminalId);
+  return {
+    settings: plant.settings(),
+    terminal,
+    place,
+    model: plant.rowOf("terminalModel", terminal.terminalModelId),
+    poleTag: plant.rowOf("pole", place.poleId).tag,
+    towardsTag: plant.rowOf("pole", farPoleId(plant, terminal.spanId, place.poleId)).tag,
+    cableName: cable.name,
+    fiberCount: type.fiberCount,
+    fibersPerTube: type.fibersPerTube,
+    ports: portsOf(plant, terminalId),
+    fibers,
+    openTubes: [...new Set(fibers.map((one) => one.tube))].sort((a, b) => a - b),
+    coil: coilId === undefined ? null : plant.rowOf("slack", coilId),
+    sheathM: sheathToM(plant, cable.id, terminal.spanId, terminal.offsetM),
+  };
+}
+
+/** A colour as a person reads it: its word and its two letters. */
+export function colourWords(position: number): string {
+  const { name, abbreviation } = colourAt(position);
+  return `${name} ${abbreviation}`;
+}
+
+/** Numbers in a row told as ranges: 1 to 3, 7. */
+export function numberRanges(numbers: readonly number[]): string {
+  const ranges: [number, number][] = [];
+  for (const one of [...new Set(numbers)].sort((a, b) => a - b)) {
+    const last = ranges.at(-1);
+    if (last && last[1] === one - 1) last[1] = one;
+    else ranges.push([one, one]);
+  }
+  return ranges.map(([from, to]) => (from === to ? `${from}` : `${from} to ${to}`)).join(", ");
+}
+
+function feedFiber(plant: Plant, use: FiberUse): FeedFiber {
+  const splitter = use.splitterId === null ? undefined : plant.row("splitter", use.splitterId);
+  return {
+    use,
+    ...tubeOf(plant, use.cableId, use.fiber),
+    splitter: splitter
+      ? {
+          position: splitter.position,
+          legCount: plant.rowOf("splitterType", splitter.splitterTypeId).legCount,
+          firstPort: splitter.firstPort,
+        }
+      : null,
+    feedName: use.feedId === null ? "" : (plant.row("feed", use.feedId)?.name ?? ""),
+  };
+}
+
+/** Heights of everybody's attachments on the terminal's pole, highest first. */
+export function attachmentsOn(plant: Plant, poleId: string) {
+  return plant
+    .where("attachment", "poleId", poleId)
+    .map((id) => plant.rowOf("attachment", id))
+    .sort((a, b) => b.heightM - a.heightM || byText(a.id, b.id));
+}

@@ -1,0 +1,116 @@
+import { fixedText } from "../units/fixedText.ts";
+import {
+  type ArcMark,
+  type Fill,
+  type Layer,
+  type LineMark,
+  layers,
+  type Mark,
+  pensMm,
+  type Sheet,
+  type TextMark,
+} from "./displayList.ts";
+import { textRuns } from "./measureText.ts";
+
+const families = {
+  narrow: `"Barlow Condensed"`,
+  narrowBold: `"Barlow Condensed"`,
+  plain: `"IBM Plex Sans Condensed"`,
+  plainBold: `"IBM Plex Sans Condensed"`,
+  symbols: `"DejaVu Sans Condensed"`,
+} as const;
+const weights = { narrow: 500, narrowBold: 600, plain: 400, plainBold: 600, symbols: 400 } as const;
+
+/** One sheet as an SVG document in paper millimetres; the same sheet gives the same text. */
+export function writeSvg(sheet: Sheet): string {
+  const { width, height } = sheet.sizeMm;
+  const size = `width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}"`;
+  const groups = layers.map((layer) => group(layer, sheet)).filter((one) => one !== "");
+  return `<svg xmlns="http://www.w3.org/2000/svg" ${size}>\n<title>${escaped(sheet.title)}</title>\n${groups.join("\n")}\n</svg>\n`;
+}
+
+function group(layer: Layer, sheet: Sheet): string {
+  const marks = sheet.marks.filter((mark) => mark.layer === layer);
+  if (marks.length === 0) return "";
+  return `<g data-layer="${layer}">\n${marks.map((mark) => markText(mark, sheet.sizeMm.height)).join("\n")}\n</g>`;
+}
+
+function markText(mark: Mark, heightMm: number): string {
+  switch (mark.kind) {
+    case "line":
+      return lineText(mark, heightMm);
+    case "arc":
+      return arcText(mark, heightMm);
+    case "text":
+      return textText(mark, heightMm);
+    default:
+      return assertNever(mark);
+  }
+}
+
+function lineText(mark: LineMark, heightMm: number): string {
+  const path = mark.pointsMm
+    .map(([x, y], index) => `${index === 0 ? "M" : "L"}${figure(x)} ${figure(heightMm - y)}`)
+    .join("");
+  const dash = mark.dashMm.length === 0 ? "" : ` stroke-dasharray="${mark.dashMm.map(figure).join(" ")}"`;
+  return `<path d="${path}${mark.closed ? "Z" : ""}"${paint(mark)}${dash}/>`;
+}
+
+function arcText(mark: ArcMark, heightMm: number): string {
+  const [x, y] = mark.centreMm;
+  const sweep = mark.endRad - mark.startRad;
+  if (sweep >= 2 * Math.PI - 1e-9) {
+    return `<circle cx="${figure(x)}" cy="${figure(heightMm - y)}" r="${figure(mark.radiusMm)}"${paint(mark)}/>`;
+  }
+  const at = (turn: number) =>
+    `${figure(x + mark.radiusMm * Math.cos(turn))} ${figure(heightMm - y - mark.radiusMm * Math.sin(turn))}`;
+  const radius = figure(mark.radiusMm);
+  return `<path d="M${at(mark.startRad)}A${radius} ${radius} 0 ${sweep > Math.PI ? 1 : 0} 0 ${at(mark.endRad)}"${paint(mark)}/>`;
+}
+
+function textText(mark: TextMark, heightMm: number): string {
+  const runs = textRuns(mark.text, mark.face, mark.heightMm);
+  const width = runs.reduce((sum, run) => sum + run.widthMm, 0);
+  const turn = mark.turnRad === 0 ? "" : ` rotate(${figure((-mark.turnRad * 180) / Math.PI)})`;
+  const place = `translate(${figure(mark.atMm[0])} ${figure(heightMm - mark.atMm[1])})${turn}`;
+  let x = mark.align === "left" ? 0 : mark.align === "middle" ? -width / 2 : -width;
+  const spans = runs.map((run) => {
+    const font = `font-family='${families[run.font]}' font-weight="${weights[run.font]}" font-size="${figure(run.sizeMm)}"`;
+    const text = `<tspan x="${figure(x)}" ${font} textLength="${figure(run.widthMm)}" lengthAdjust="spacingAndGlyphs">${escaped(run.text)}</tspan>`;
+    x += run.widthMm;
+    return text;
+  });
+  return `<text transform="${place}" fill="${ink(mark.grey)}" xml:space="preserve">${spans.join("")}</text>`;
+}
+
+function paint(mark: LineMark | ArcMark): string {
+  const stroke =
+    mark.pen === null
+      ? ""
+      : ` stroke="#000" stroke-width="${figure(pensMm[mark.pen])}" stroke-linecap="round" stroke-linejoin="round"`;
+  return ` fill="${ink(mark.fill)}"${stroke}`;
+}
+
+function ink(fill: Fill): string {
+  if (fill === null) return "none";
+  const [red, green, blue] = typeof fill === "number" ? [fill, fill, fill] : fill;
+  return `#${[red, green, blue]
+    .map((one) =>
+      Math.round(one * 255)
+        .toString(16)
+        .padStart(2, "0"),
+    )
+    .join("")}`;
+}
+
+function figure(value: number): string {
+  return String(Number(fixedText(value, 3)));
+}
+
+function escaped(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+}
+
+function assertNever(mark: never): never {
+  throw new Error(`no way to draw ${JSON.stringify(mark)}`);
+}

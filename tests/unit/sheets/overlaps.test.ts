@@ -1,0 +1,35 @@
+import { describe, expect, it } from "vitest";
+import type { Mark, Sheet } from "../../../core/sheets/displayList.ts";
+import { words } from "../../../core/sheets/marks.ts";
+import { outsidePaper, overlaps } from "../../../core/sheets/overlaps.ts";
+
+const sheetOf = (marks: readonly Mark[]): Sheet => ({
+  number: "1",
+  title: "Test",
+  sizeMm: { width: 100, height: 80 },
+  marks,
+  links: [],
+});
+
+describe("finding text over text", () => {
+  it("finds two labels on one spot and names both", () => {
+    const found = overlaps(sheetOf([words("M12", [50, 50]), words("148 ft", [51, 50.5])]));
+    expect(found.map((one) => [one.first.text, one.second.text])).toEqual([["M12", "148 ft"]]);
+  });
+
+  it("lets a turned label lie close where only its upright bounds would touch", () => {
+    const turned = words("a long label", [50, 50], { turnRad: Math.PI / 4 });
+    expect(overlaps(sheetOf([turned, words("M1", [56, 50.5])]))).toEqual([]);
+    expect(overlaps(sheetOf([turned, words("M1", [54, 55])]))).toHaveLength(1);
+  });
+
+  it("lets lines of a table stand one under the other", () => {
+    expect(overlaps(sheetOf([words("gjpqy", [10, 20]), words("HÉdl", [10, 16.15])]))).toEqual([]);
+  });
+
+  it("finds a text that runs off the paper", () => {
+    expect(outsidePaper(sheetOf([words("148 ft", [98, 20]), words("M1", [50, 20])])).map((one) => one.text)).toEqual([
+      "148 ft",
+    ]);
+  });
+});

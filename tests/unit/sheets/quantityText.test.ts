@@ -1,0 +1,30 @@
+import { describe, expect, it } from "vitest";
+import { figureText, lengthFigure, lengthToBuy, stationText } from "../../../core/sheets/quantityText.ts";
+import { byName } from "../../../core/sheets/sorting.ts";
+
+describe("figures on sheets", () => {
+  it("writes a station as surveyors do", () => {
+    expect(stationText(376.1232, "us")).toBe("12+34");
+    expect(stationText(1234, "metric")).toBe("1+234");
+    expect(stationText(30.45, "us")).toBe("1+00");
+    expect(stationText(0, "us")).toBe("0+00");
+  });
+
+  it("rounds what is bought up and what is measured to the nearest", () => {
+    expect(lengthToBuy(304.81, "us")).toBe("1,001");
+    expect(lengthToBuy(304.8, "us")).toBe("1,000");
+    expect(lengthFigure(304.81, "us")).toBe("1,000");
+    expect(lengthFigure(45.06, "metric")).toBe("45.1");
+  });
+
+  it("rounds a measured clearance down, so that it never reads as its limit", () => {
+    expect(figureText(4.7243, "m", "us")).toBe("15 ft 5 in");
+    expect(figureText(null, "m", "us")).toBe("");
+    expect(figureText(3, "", "us")).toBe("3");
+    expect(figureText(21.744, "dB", "us")).toBe("21.74 dB");
+  });
+
+  it("sorts T2 before T10", () => {
+    expect(["T10", "T2", "A1", "T2-1"].sort(byName)).toEqual(["A1", "T2", "T2-1", "T10"]);
+  });
+});

@@ -1,0 +1,80 @@
+import { describe, expect, it } from "vitest";
+import { openPlant } from "../../../core/plant/plant.ts";
+import { stripBox } from "../../../core/sheets/planSheet.ts";
+import { spanRuns } from "../../../core/sheets/spanRuns.ts";
+import { alongStep, shows } from "../../../core/sheets/stripStep.ts";
+import { strips } from "../../../core/sheets/strips.ts";
+import { toGround, toPaper } from "../../../core/sheets/view.ts";
+import { smallRoute, without } from "../../fixtures/route/buildRoute.ts";
+import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
+
+const plant = openPlant(windingRoute());
+const cut = strips(plant, stripBox);
+
+describe("cutting a route into strips", () => {
+  it("shows every metre of every span once", () => {
+    const shown = new Map<string, number>();
+    for (const step of cut.flatMap((strip) => strip.steps)) {
+      shown.set(step.spanId, (shown.get(step.spanId) ?? 0) + step.endFrac - step.startFrac);
+    }
+    expect([...shown.keys()].sort()).toEqual([...plant.route().span.keys()].sort());
+    for (const part of shown.values()) expect(part).toBeCloseTo(1, 12);
+  });
+
+  it("shows every terminal and every living unit once", () => {
+    const terminals = [...plant.route().terminal.values()].map(
+      (one) =>
+        cut.flatMap((strip) =>
+          strip.steps.filter((step) => step.spanId === one.spanId && shows(plant, step, one.offsetM)),
+        ).length,
+    );
+    expect(new Set(terminals)).toEqual(new Set([1]));
+    expect(cut.flatMap((strip) => strip.unitIds).sort()).toEqual([...plant.route().livingUnit.keys()].sort());
+  });
+
+  it("joins at the same station and names its neighbour on both sides", () => {
+    for (const strip of cut) {
+      const next = cut.find((one) => one.key === strip.after);
+      if (!next) continue;
+      expect(next.before).toBe(strip.key);
+      expect(next.startM).toBeCloseTo(strip.endM, 9);
+    }
+  });
+
+  it("runs each strip across the paper from left to right, inside its space", () => {
+    for (const strip of cut) {
+      const line = strip.steps.flatMap((step) =>
+        [step.startFrac, step.endFrac].map((frac) => toPaper(strip.view, alongStep(plant, step, frac))),
+      );
+      expect(line.at(-1)?.[1]).toBeCloseTo(line[0]?.[1] ?? 0, 9);
+      expect(line.at(-1)?.[0]).toBeGreaterThan(line[0]?.[0] ?? 0);
+      for (const [x, y] of line)
+        expect(x > stripBox.left && x < stripBox.right && y > stripBox.bottom && y < stripBox.top).toBe(true);
+    }
+  });
+
+  it("measures on paper, times the scale, what lies on the ground", () => {
+    for (const strip of cut) {
+      for (const step of strip.steps) {
+        const [a, b] = [toPaper(strip.view, alongStep(plant, step, 0)), toPaper(strip.view, alongStep(plant, step, 1))];
+        const groundM = (Math.hypot(b[0] - a[0], b[1] - a[1]) * strip.view.scale.denominator) / 1000;
+        expect(groundM).toBeCloseTo(step.lengthM, 6);
+      }
+    }
+  });
+
+  it("finds the ground under a point of the paper again", () => {
+    const [strip] = cut;
+    if (!strip) throw new Error("no strip");
+    const ground = toGround(strip.view, [100, 120]);
+    expect(toPaper(strip.view, ground)[0]).toBeCloseTo(100, 9);
+    expect(toPaper(strip.view, ground)[1]).toBeCloseTo(120, 9);
+  });
+
+  it("still walks the poles of a route that has no cable yet", () => {
+    const bare = { ...without(smallRoute(), "cable", "cable-1"), cableRun: new Map() };
+    expect(spanRuns(openPlant(bare)).map((run) => run.steps.map((step) => step.spanId))).toEqual([
+      ["span-1", "span-2", "span-3"],
+    ]);
+  });
+});
