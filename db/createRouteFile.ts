@@ -1,7 +1,7 @@
 import { existsSync, renameSync, rmSync } from "node:fs";
-import { resolve } from "node:path";
+import { dirname, resolve } from "node:path";
 import { changeThatFills } from "../core/edits/change.ts";
-import { fail, ok, type Result } from "../core/model/result.ts";
+import { fail, ok, type Result, refused } from "../core/model/result.ts";
 import { type Route, settingsId } from "../core/model/route.ts";
 import { climb } from "./climb.ts";
 import type { WriteDb } from "./driver.ts";
@@ -14,11 +14,13 @@ import { writeRows } from "./writeRows.ts";
 /**
  * Makes a route file that holds a route, and opens it. Its journal starts empty: what it was made with cannot be undone.
  *
- * The file appears under its name only when it is whole. Faults: exists, bad-row, broken-reference, and those of opening.
+ * The file appears under its name only when it is whole. Faults: exists, no-folder, bad-row, broken-reference, and those of opening.
  */
 export function createRouteFile(path: string, route: Route, opening: Opening): Result<RouteFile> {
   const full = resolve(path);
   if (existsSync(full)) return fail("exists", "There is already a file of this name.", full, "Choose another name.");
+  if (!existsSync(dirname(full)))
+    return fail("no-folder", "There is no such folder.", dirname(full), "Make the folder first, or check the path.");
   if (!route.settings.has(settingsId)) {
     return fail("bad-row", "A route needs its settings row.", "settings", "Add the settings and try again.");
   }
@@ -30,7 +32,7 @@ export function createRouteFile(path: string, route: Route, opening: Opening): R
   });
   if (made.ok) return openRouteFile(full, opening);
   for (const rest of [unfinished, `${unfinished}-journal`]) rmSync(rest, { force: true });
-  return made;
+  return made.fault.where === unfinished ? refused({ ...made.fault, where: full }) : made;
 }
 
 function fill(path: string, route: Route, opening: Opening): Result<null> {

@@ -38,10 +38,16 @@ const faults = [
     mend: "Close it there and try again.",
   },
   {
+    codes: ["EBUSY"],
+    code: "locked",
+    what: "Another program is using the file.",
+    mend: "Close it there and try again.",
+  },
+  {
     codes: ["SQLITE_READONLY", "SQLITE_PERM", "SQLITE_CANTOPEN", "EACCES", "EPERM", "EROFS"],
     code: "read-only",
     what: "The file or its folder cannot be written to.",
-    mend: "Copy the file to a folder of your own and open it there.",
+    mend: "Use a folder you may write to; a file that is there already can be copied into it.",
   },
   {
     codes: ["SQLITE_FULL", "ENOSPC"],
@@ -54,6 +60,12 @@ const faults = [
     code: "disk-error",
     what: "The disk refused to read or write.",
     mend: "Check the disk or the network drive, then open the file again.",
+  },
+  {
+    codes: ["EISDIR"],
+    code: "is-a-folder",
+    what: "A folder of that name is there.",
+    mend: "Name a file.",
   },
   {
     codes: ["ENOENT", "ENOTDIR"],

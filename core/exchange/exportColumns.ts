@@ -16,8 +16,12 @@ export function lengthCell(heading: string, valueM: number | null, system: UnitS
   return { [`${heading}_m`]: valueM === null ? null : Number(valueM.toFixed(4)) };
 }
 
-/** A pole's cells but for its place, under headings its own import knows. */
-export function poleCells(pole: Pole, system: UnitSystem): Cells {
+/**
+ * A pole's cells but for its place, under headings its own import knows.
+ *
+ * @param fromTag  tag of the pole it is joined to beside its neighbours in order; empty for none
+ */
+export function poleCells(pole: Pole, fromTag: string, system: UnitSystem): Cells {
   return {
     tag: pole.tag,
     ...lengthCell("ground_elevation", pole.groundM, system),
@@ -26,6 +30,7 @@ export function poleCells(pole: Pole, system: UnitSystem): Cells {
     owner: pole.owner,
     line: pole.line,
     order: pole.order,
+    from_pole: fromTag,
     terminal_allowed: pole.terminalAllowed,
     note: pole.note,
   };

@@ -10,7 +10,8 @@ export function exportedRows(
   kind: ImportKind,
 ): { readonly table: Table; readonly notes: readonly string[] } {
   const column = table.headings.indexOf(layerHeading);
-  const rows = table.rows.filter((row) => row.cells[column] === kind);
+  const layer = kind === "spanPair" ? "span" : kind;
+  const rows = table.rows.filter((row) => row.cells[column] === layer);
   if (column < 0 || rows.length === 0 || rows.length === table.rows.length) return { table, notes: [] };
   const notes = [`${table.rows.length - rows.length} features of other tables in the file are passed over.`];
   return { table: { ...table, rows }, notes };

@@ -27,6 +27,8 @@ const sampleCount = 60;
 /** A shorter title inside a heading says nothing: "addr" is in every part of an address. */
 const leastTitleLength = 4;
 const leastConfidenceFrac = 0.3;
+/** Headings that only hold a title rank after those that are one. */
+const withinRank = 100;
 
 type Candidate = ColumnGuess & { readonly field: string; readonly rank: number };
 
@@ -63,9 +65,12 @@ function candidate(field: ImportField, { heading, bare, cells }: Column): Candid
   const named = nameMatch(field, bare);
   if (named === null) return null;
   const readFrac = cells.filter((cell) => canRead(field.kind, cell)).length / Math.max(1, cells.length);
-  if (cells.length > 0 && readFrac < 0.5) return null;
+  const isReadable = cells.length === 0 || readFrac >= 0.5;
+  const isOwnName = named.rank < withinRank;
+  // A column the import cannot do without is better shown with its bad cells than said to be missing.
+  if (!isReadable && !(field.required && isOwnName)) return null;
   const distinctFrac = field.kind === "tag" ? new Set(cells).size / Math.max(1, cells.length) : 1;
-  const evidenceFrac = cells.length === 0 ? 0.5 : distinctFrac;
+  const evidenceFrac = cells.length === 0 || !isReadable ? 0.5 : distinctFrac;
   const confidenceFrac = Math.round(named.confidenceFrac * evidenceFrac * 100) / 100;
   if (confidenceFrac < leastConfidenceFrac) return null;
   const why = cells.length === 0 ? `${named.why}; the column is empty` : named.why;
@@ -91,7 +96,7 @@ function nameMatch(
   return {
     confidenceFrac: Math.max(0.3, 0.5 - within * 0.03),
     why: `the heading has "${field.titles[within]}" in it`,
-    rank: 100 + within,
+    rank: withinRank + within,
   };
 }
 

@@ -28,9 +28,10 @@ export function planImport(route: Route, request: ImportRequest): Result<ImportP
     columns,
   );
   if (!planned.ok) return planned;
-  const refused = request.onBad === "refuse" && planned.value.bad.length > 0;
+  const bad = [...planned.value.bad].sort((a, b) => a.line - b.line);
+  const refused = request.onBad === "refuse" && bad.length > 0;
   const notes = [...own.notes, ...planned.value.notes];
-  return ok({ ...planned.value, notes, columns, refused, ...(refused ? { rows: [], spansForReview: [] } : {}) });
+  return ok({ ...planned.value, bad, notes, columns, refused, ...(refused ? { rows: [], spansForReview: [] } : {}) });
 }
 
 /** Of two kinds of places in one file, those on the globe are read, unless the route is on a local grid. */

@@ -72,6 +72,7 @@ function featuresOf(name: string, json: unknown): Result<readonly unknown[]> {
   if (typeof json.type === "string" && geometryTypes.has(json.type)) {
     return { ok: true, value: [{ type: "Feature", properties: null, geometry: json }] };
   }
+  if (json.type === undefined) return notGeojson(name, "The object does not say what type it is.");
   return notGeojson(name, `"${shownValue(String(json.type))}" is no GeoJSON type.`);
 }
 

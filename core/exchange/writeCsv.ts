@@ -10,6 +10,7 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import { type Cells, lengthCell, livingUnitCells, poleCells } from "./exportColumns.ts";
 import { guardedText } from "./formulaGuard.ts";
 import { gridOfRoute } from "./placeRows.ts";
+import { poleJoins } from "./poleJoins.ts";
 
 /** Lists that can be written: tables of the route, and the schedule of ports with their drops. */
 export const csvLists = ["pole", "livingUnit", "terminal", "port", "fiberUse"] as const;
@@ -31,14 +32,20 @@ export function writeCsv(route: Route, list: CsvList): string {
 
 type Edge = { readonly plant: Plant; readonly grid: Grid | null; readonly system: UnitSystem };
 
+function poleRows(edge: Edge): Cells[] {
+  const { plant, system } = edge;
+  const joins = poleJoins(plant.route());
+  return plant.all("pole").map((id) => {
+    const pole = plant.rowOf("pole", id);
+    return { ...placeCells(edge, pole), ...poleCells(pole, joins.get(id) ?? "", system) };
+  });
+}
+
 function rowsOf(edge: Edge, list: CsvList): Cells[] {
   const { plant, system } = edge;
   switch (list) {
     case "pole":
-      return plant.all("pole").map((id) => {
-        const pole = plant.rowOf("pole", id);
-        return { ...placeCells(edge, pole), ...poleCells(pole, system) };
-      });
+      return poleRows(edge);
     case "livingUnit":
       return plant.all("livingUnit").map((id) => {
         const unit = plant.rowOf("livingUnit", id);

@@ -9,6 +9,7 @@ import { portsOf, terminalPlace } from "../plant/terminalView.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type Cells, layerCell, lengthCell, livingUnitCells, poleCells } from "./exportColumns.ts";
 import { gridOfRoute } from "./placeRows.ts";
+import { poleJoins } from "./poleJoins.ts";
 
 /** Tables that have a place on the ground, in the order they are written. */
 export const geojsonTables = [
@@ -49,16 +50,20 @@ export function writeGeojson(route: Route, only: readonly GeojsonTable[] = geojs
     );
   }
   const plant = openPlant(route);
+  const source = { plant, joins: poleJoins(route) };
   const features = geojsonTables
     .filter((table) => only.includes(table))
     .flatMap((table) =>
-      plant.all(table).map((id) => JSON.stringify({ type: "Feature", ...featureOf(plant, grid, table, id) })),
+      plant.all(table).map((id) => JSON.stringify({ type: "Feature", ...featureOf(source, grid, table, id) })),
     );
   return ok(`{"type":"FeatureCollection","features":[\n${features.join(",\n")}\n]}\n`);
 }
 
-function featureOf(plant: Plant, grid: Grid, table: GeojsonTable, id: string): Feature {
-  const { shape, cells } = contentOf(plant, table, id, plant.settings().unitSystem);
+/** What features are written from; `joins` as poleJoins gives them. */
+type Source = { readonly plant: Plant; readonly joins: ReadonlyMap<string, string> };
+
+function featureOf(source: Source, grid: Grid, table: GeojsonTable, id: string): Feature {
+  const { shape, cells } = contentOf(source, table, id, source.plant.settings().unitSystem);
   return { id, geometry: geometryOf(grid, shape), properties: { ...layerCell(table), ...cells } };
 }
 
@@ -74,11 +79,11 @@ function geometryOf(grid: Grid, shape: Shape): Geometry {
 
 type Content = { readonly shape: Shape; readonly cells: Cells };
 
-function contentOf(plant: Plant, table: GeojsonTable, id: string, system: UnitSystem): Content {
+function contentOf({ plant, joins }: Source, table: GeojsonTable, id: string, system: UnitSystem): Content {
   switch (table) {
     case "pole": {
       const pole = plant.rowOf("pole", id);
-      return { shape: { at: pole }, cells: poleCells(pole, system) };
+      return { shape: { at: pole }, cells: poleCells(pole, joins.get(id) ?? "", system) };
     }
     case "livingUnit": {
       const unit = plant.rowOf("livingUnit", id);

@@ -1,6 +1,7 @@
 import { type ParseArgsConfig, parseArgs } from "node:util";
 import { fail, ok, type Result } from "../../core/model/result.ts";
 import type { RunJob } from "../host/jobs.ts";
+import { isMisread, misreadWords } from "../host/misread.ts";
 import type { Stamp } from "../host/session.ts";
 
 /** What a verb needs from outside. */
@@ -14,8 +15,8 @@ export type Desk = {
   readonly say: (line: string) => void;
 };
 
-/** How a verb ended: 0 good, 1 findings of severity error. What could not be carried out is a fault instead, exit code 2. */
-export type Outcome = { readonly exitCode: 0 | 1; readonly lines: readonly string[]; readonly json: unknown };
+/** How a verb ended: 0 good, 1 findings of severity error, 2 refused with more to tell than a fault holds. */
+export type Outcome = { readonly exitCode: 0 | 1 | 2; readonly lines: readonly string[]; readonly json: unknown };
 
 /** One thing that can be asked on the command line. */
 export type Verb = {
@@ -48,6 +49,7 @@ export function readArguments<O extends Options>(
     }
     return ok({ values, positionals });
   } catch (error) {
-    return fail<never>("bad-arguments", error instanceof Error ? error.message : String(error), verb.name, mend);
+    if (!isMisread(error)) throw error;
+    return fail<never>("bad-arguments", misreadWords(error), verb.name, mend);
   }
 }

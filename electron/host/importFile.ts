@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { basename } from "node:path";
 import type { ImportReply } from "../../core/contract/shapes.ts";
 import type { BadRow } from "../../core/exchange/badRow.ts";
 import { importFields } from "../../core/exchange/importFields.ts";
@@ -7,6 +9,7 @@ import { planImport } from "../../core/exchange/planImport.ts";
 import type { Table } from "../../core/exchange/table.ts";
 import { type Fault, ok, type Result } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
+import { onDisk } from "../../db/sqliteFault.ts";
 import { type ReadTableOptions, readTable } from "./readTable/readTable.ts";
 
 /** A file as a person chose it: its name and its bytes. */
@@ -17,6 +20,11 @@ export type PlannedImport = { readonly table: Table } & (
   | { readonly plan: ImportPlan; readonly problem: null }
   | { readonly plan: ImportPlan | null; readonly problem: Fault }
 );
+
+/** A file by its path, as a person names it on the command line. */
+export function readChosen(path: string): Result<ChosenFile> {
+  return onDisk(path, () => ok({ name: basename(path), bytes: readFileSync(path) }));
+}
 
 const firstRowCount = 20;
 

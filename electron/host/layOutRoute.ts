@@ -6,7 +6,7 @@ import type { RunJob } from "./jobs.ts";
 import type { Session } from "./session.ts";
 
 /** A living unit the layout could not serve, by its address. */
-export type Unserved = { readonly livingUnitId: string; readonly address: string; readonly reason: string };
+type Unserved = { readonly livingUnitId: string; readonly address: string; readonly reason: string };
 
 /** What the layout left undone. */
 export type LeftUndone = {

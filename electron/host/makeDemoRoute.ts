@@ -1,4 +1,5 @@
-import { rmSync } from "node:fs";
+import { renameSync, rmSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
 import { demoSeed, makeDemo } from "../../assets/demo/makeDemo.ts";
 import { demoPlace } from "../../assets/demo/place.ts";
 import type { ImportChoices } from "../../core/exchange/importOptions.ts";
@@ -6,10 +7,10 @@ import { type Result, refused } from "../../core/model/result.ts";
 import { importLabel, planFile } from "./importFile.ts";
 import type { RunJob } from "./jobs.ts";
 import { layOutRoute } from "./layOutRoute.ts";
-import { createRoute } from "./openRoute.ts";
+import { createRoute, openRoute } from "./openRoute.ts";
 import type { Session, Stamp } from "./session.ts";
 
-/** Makes the demo route file the way a person would: four lists through the importers, then the layout. */
+/** Makes the demo route file the way a person would: four lists through the importers, then the layout. It has its name only when whole. */
 export async function makeDemoRoute(
   path: string,
   assetsFolder: string,
@@ -17,13 +18,17 @@ export async function makeDemoRoute(
   runJob: RunJob,
 ): Promise<Result<Session>> {
   const { routeName, project, place, county, company } = demoPlace;
-  const made = createRoute(path, assetsFolder, { routeName, project, place, county, company }, stamp);
+  const unfinished = join(dirname(path), `unfinished-${basename(path)}`);
+  rmSync(unfinished, { force: true });
+  const made = createRoute(unfinished, assetsFolder, { routeName, project, place, county, company }, stamp);
   if (!made.ok) return made;
-  const filled = await fill(made.value, runJob);
-  if (filled.ok) return made;
-  made.value.close();
-  rmSync(path);
-  return filled;
+  const filled = await fill(made.value, runJob).finally(made.value.close);
+  if (!filled.ok) {
+    rmSync(unfinished);
+    return filled;
+  }
+  renameSync(unfinished, path);
+  return openRoute(path, stamp);
 }
 
 async function fill(session: Session, runJob: RunJob): Promise<Result<unknown>> {

@@ -8,7 +8,14 @@ export type Admission =
   | { readonly kind: "in" }
   /** The first visit: the token becomes a cookie and leaves the address. */
   | { readonly kind: "trade"; readonly cookie: string }
-  | { readonly kind: "refused"; readonly status: 401 | 403; readonly words: string };
+  | { readonly kind: "refused"; readonly status: 400 | 401 | 403; readonly words: string };
+
+/** The address a request asks for, or null where it is none. */
+export function addressAsked(request: IncomingMessage, authority: string): URL | null {
+  const base = `http://${authority}`;
+  const asked = request.url ?? "/";
+  return URL.canParse(asked, base) ? new URL(asked, base) : null;
+}
 
 /**
  * Decides whether a request may pass: only this machine, only this run's token, only pages this host served.
@@ -27,8 +34,9 @@ export function admit(request: IncomingMessage, token: string, authority: string
   if (request.method === "POST" && origin === undefined) {
     return { kind: "refused", status: 403, words: "The call does not say which page it comes from." };
   }
+  const url = addressAsked(request, authority);
+  if (url === null) return { kind: "refused", status: 400, words: "The request asks for no address." };
   if (same(cookieOf(request), token)) return { kind: "in" };
-  const url = new URL(request.url ?? "/", `http://${authority}`);
   if (request.method === "GET" && url.pathname === "/" && same(url.searchParams.get("token") ?? "", token)) {
     return { kind: "trade", cookie: `${cookieName}=${token}; HttpOnly; SameSite=Strict; Path=/` };
   }

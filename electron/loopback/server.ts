@@ -4,7 +4,7 @@ import { createServer, type IncomingMessage, type ServerResponse } from "node:ht
 import { extname, join, normalize, sep } from "node:path";
 import { fail } from "../../core/model/result.ts";
 import type { Host } from "../host/host.ts";
-import { admit } from "./gate.ts";
+import { addressAsked, admit } from "./gate.ts";
 
 /** The host over 127.0.0.1, for a browser window where Electron is absent. */
 export type Loopback = {
@@ -54,7 +54,7 @@ export async function openLoopback(host: Host, windowFolder: string): Promise<Lo
     response.setHeader("Cache-Control", "no-store");
     if (admission.kind === "refused")
       return send(response, admission.status, "text/plain; charset=utf-8", admission.words);
-    const url = new URL(request.url ?? "/", `http://${authority}`);
+    const url = addressAsked(request, authority) ?? new URL(`http://${authority}/`);
     if (admission.kind === "trade") {
       url.searchParams.delete("token");
       response.setHeader("Set-Cookie", admission.cookie);
@@ -108,15 +108,16 @@ async function answer(host: Host, method: string, request: IncomingMessage, resp
   send(response, 200, "application/json; charset=utf-8", JSON.stringify(reply));
 }
 
+/** Null where the body is too large, is not JSON, or its sender went away before its end. */
 async function readBody(request: IncomingMessage): Promise<{ readonly json: unknown } | null> {
   const parts: Buffer[] = [];
   let lengthBytes = 0;
-  for await (const part of request) {
-    lengthBytes += part.length;
-    if (lengthBytes > bodyLimitBytes) return null;
-    parts.push(part);
-  }
   try {
+    for await (const part of request) {
+      lengthBytes += part.length;
+      if (lengthBytes > bodyLimitBytes) return null;
+      parts.push(part);
+    }
     return { json: JSON.parse(Buffer.concat(parts).toString("utf8")) };
   } catch {
     return null;

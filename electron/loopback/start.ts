@@ -2,13 +2,15 @@ import { spawn } from "node:child_process";
 import { existsSync, mkdirSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import type { Result } from "../../core/model/result.ts";
+import type { Fault, Result } from "../../core/model/result.ts";
 import { drawPdf } from "../host/drawPdf.ts";
 import { electronBinary } from "../host/electronBinary.ts";
+import { faultLines, programFault } from "../host/faultLines.ts";
 import { openHost } from "../host/host.ts";
 import { makeDemoRoute } from "../host/makeDemoRoute.ts";
+import { isMisread, misreadWords } from "../host/misread.ts";
 import { openRoute } from "../host/openRoute.ts";
-import { places, stampNow } from "../host/places.ts";
+import { folderOfCaller, places, stampNow } from "../host/places.ts";
 import type { Session } from "../host/session.ts";
 import { summaryLines, summaryOf } from "../host/summary.ts";
 import { jobsInThread } from "../host/thread.ts";
@@ -62,12 +64,8 @@ async function showWindow(session: Session): Promise<void> {
   host.close();
 }
 
-async function main(): Promise<number> {
-  const { values, positionals } = parseArgs({
-    allowPositionals: true,
-    options: { batch: { type: "boolean", default: false } },
-  });
-  const opened = await openOrMake(positionals[0]);
+async function start(named: string | undefined, endsAfterFiles: boolean): Promise<number> {
+  const opened = await openOrMake(named);
   if (!opened.ok) return tell(opened.fault);
   const session = opened.value;
   const drawn = await drawPdf(session, runJob, null);
@@ -77,14 +75,30 @@ async function main(): Promise<number> {
   }
   console.log(summaryLines(summaryOf(session)).join("\n"));
   console.log(`Route file: ${session.path}\nDrawing set: ${drawn.value.path} (${drawn.value.sheetCount} sheets)`);
-  if (values.batch) session.close();
+  if (endsAfterFiles) session.close();
   else await showWindow(session);
   return 0;
 }
 
-function tell(fault: { readonly what: string; readonly where: string; readonly mend: string }): number {
-  console.error([fault.what, `  Where: ${fault.where}`, `  What to do: ${fault.mend}`].join("\n"));
+function tell(fault: Fault): number {
+  console.error(faultLines(fault).join("\n"));
   return 2;
 }
 
+async function main(): Promise<number> {
+  const options = { batch: { type: "boolean", default: false } } as const;
+  const where = "npm start";
+  try {
+    const { values, positionals } = parseArgs({ allowPositionals: true, options });
+    if (positionals.length <= 1) return await start(positionals[0], values.batch);
+    const mend = "Put a path with spaces in quotes: npm start -- FILE.strand [--batch]";
+    return tell({ code: "bad-arguments", what: "One route file is opened at a time.", where, mend });
+  } catch (error) {
+    if (!isMisread(error)) return tell(programFault(error, where));
+    const mend = "Write: npm start -- [FILE.strand] [--batch]";
+    return tell({ code: "bad-arguments", what: misreadWords(error), where, mend });
+  }
+}
+
+process.chdir(folderOfCaller(process.env, "start"));
 process.exitCode = await main();

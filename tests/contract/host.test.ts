@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
@@ -54,6 +54,26 @@ test("the demo route comes in through the importers, is laid out, and reads back
   expect(tables.terminal?.length).toBeGreaterThan(15);
   expect(findings.length).toBeGreaterThan(4);
   expect(history).toEqual({ undo: "Lay out terminals", redo: null });
+});
+
+test("a demo route that was broken off has no file under its name", async () => {
+  const breaksOff = async (): Promise<never> => {
+    throw new Error("broken off");
+  };
+  await expect(makeDemoRoute(path, assetsFolder, stamp, breaksOff)).rejects.toThrow("broken off");
+  expect(existsSync(path)).toBe(false);
+  await openDemo();
+  expect(readdirSync(folder).filter((name) => name.startsWith("unfinished"))).toEqual([]);
+});
+
+test("rows that change nothing are no edit to undo", async () => {
+  const routeId = await openDemo();
+  const before = (await ask("route.read", { routeId })).history;
+  await ask("layout.run", { routeId, jobId: "again" });
+  await ask("edit.undo", { routeId });
+  const after = (await ask("route.read", { routeId })).history;
+  expect([before.undo, after.redo]).toEqual(["Lay out terminals", "Lay out terminals"]);
+  expect(after.undo).toBe("String the line");
 });
 
 test("an edit is told to every window with what it did to the findings", async () => {

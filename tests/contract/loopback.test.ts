@@ -110,6 +110,19 @@ test("a body that is not JSON is a fault in plain words", async () => {
   expect(JSON.parse(reply.text)).toMatchObject({ ok: false, fault: { code: "bad-request" } });
 });
 
+test("an address that is none is refused and a sender who goes away is let go, and the window is still served", async () => {
+  const { origin, port } = new URL(loopback.url);
+  const headers = { cookie: await cookie(), origin };
+  expect((await ask({ path: "http://[bad", headers })).status).toBe(400);
+  await new Promise<void>((resolve) => {
+    const whole = { ...headers, "content-length": "100" };
+    const call = request({ hostname: "127.0.0.1", port, path: "/call/route.list", method: "POST", headers: whole });
+    call.on("error", () => resolve());
+    call.write("{", () => call.destroy(new Error("gone")));
+  });
+  expect((await ask({ path: "/", headers })).status).toBe(200);
+});
+
 test("no path leads out of the window's folder", async () => {
   const headers = { cookie: await cookie() };
   expect((await ask({ path: "/%2e%2e/%2e%2e/etc/hostname", headers })).status).toBe(404);

@@ -1,9 +1,9 @@
-import { writeFileSync } from "node:fs";
 import { type CsvList, csvLists, writeCsv } from "../../../core/exchange/writeCsv.ts";
 import { writeGeojson } from "../../../core/exchange/writeGeojson.ts";
 import { fail, ok, type Result } from "../../../core/model/result.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
 import type { Session } from "../../host/session.ts";
+import { writeOut } from "../../host/writeOut.ts";
 import { type Outcome, readArguments, type Verb } from "../verb.ts";
 
 const shape = { name: "export", usage: `FILE.strand (--geojson OUT | --csv OUT --list ${csvLists.join("|")})` };
@@ -18,13 +18,10 @@ export const exportVerb: Verb = {
     if (!read.ok) return read;
     const { values, positionals } = read.value;
     const out = values.geojson ?? values.csv;
-    if (out === undefined)
-      return fail(
-        "bad-arguments",
-        "The export has no place to go.",
-        shape.name,
-        `Write: strandwright export ${shape.usage}`,
-      );
+    if (!out || (values.geojson !== undefined && values.csv !== undefined)) {
+      const what = out ? "One export goes to one place." : "The export has no place to go.";
+      return fail("bad-arguments", what, shape.name, `Write: strandwright export ${shape.usage}`);
+    }
     return withRouteFile(positionals[0] ?? "", desk.stamp, (session) => {
       const written =
         values.geojson === undefined ? csvText(session, values.list ?? "") : writeGeojson(session.route());
@@ -41,11 +38,6 @@ function csvText(session: Session, name: string): Result<string> {
 }
 
 function save(out: string, text: string): Result<Outcome> {
-  try {
-    writeFileSync(out, text);
-  } catch (error) {
-    const words = error instanceof Error ? error.message : String(error);
-    return fail("cannot-write", `The file cannot be written: ${words}.`, out, "Choose another place.");
-  }
-  return ok({ exitCode: 0, lines: [`Wrote ${out}`], json: { path: out, byteCount: Buffer.byteLength(text) } });
+  const written = writeOut(out, text);
+  return written.ok ? ok({ exitCode: 0, lines: [`Wrote ${written.value.path}`], json: written.value }) : written;
 }

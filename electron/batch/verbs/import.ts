@@ -1,14 +1,13 @@
-import { readFileSync } from "node:fs";
-import { basename } from "node:path";
+import { applyChange } from "../../../core/edits/change.ts";
 import type { ImportChoices } from "../../../core/exchange/importOptions.ts";
 import { importChoices } from "../../../core/exchange/importOptions.ts";
-import type { ImportPlan } from "../../../core/exchange/importPlan.ts";
-import { fail, ok, type Result, refused } from "../../../core/model/result.ts";
-import { type ChosenFile, importLabel, planFile } from "../../host/importFile.ts";
+import { fail, ok, type Result } from "../../../core/model/result.ts";
+import type { Route } from "../../../core/model/route.ts";
+import { importLabel, planFile, readChosen } from "../../host/importFile.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
 import { type TextEncoding, textEncodings } from "../../host/readTable/decodeText.ts";
-import type { Session } from "../../host/session.ts";
-import { type Outcome, readArguments, type Verb } from "../verb.ts";
+import { outcomeOf, type PlannedList, refusalOf } from "../importOutcome.ts";
+import { readArguments, type Verb } from "../verb.ts";
 
 const shape = {
   name: "import",
@@ -27,13 +26,10 @@ const lists = [
   ["crossings", "crossing"],
 ] as const satisfies readonly (readonly [string, ImportChoices["kind"]])[];
 
-/** What one list did to the route, as it is printed. */
-type Taken = { readonly file: string; readonly kind: ImportChoices["kind"]; readonly plan: ImportPlan };
-
-/** Brings pole, span, living unit, attachment and crossing lists in; each list is taken whole or not at all. */
+/** Brings pole, span, living unit, attachment and crossing lists in, all that are named or none. */
 export const importVerb: Verb = {
   ...shape,
-  help: "Brings lists in from CSV, XLSX or GeoJSON. Each list is one edit: taken whole, or with --take-good without its bad rows.",
+  help: "Brings lists in from CSV, XLSX or GeoJSON. Each list is one edit; all named are taken or none, and with --take-good without their bad rows.",
   async run(args, desk) {
     const text = { type: "string" } as const;
     const read = readArguments(shape, args, ["a FILE"], {
@@ -57,19 +53,18 @@ export const importVerb: Verb = {
     const encoding = encodingOf(values.encoding);
     if (!encoding.ok) return encoding;
     return withRouteFile(positionals[0] ?? "", desk.stamp, async (session) => {
-      const taken: Taken[] = [];
-      for (const [option, kind] of lists) {
-        const path = values[option];
-        if (path === undefined) continue;
-        const choices = choicesOf(kind, values);
-        if (!choices.ok) return choices;
-        const one = await takeList(session, path, choices.value, encoding.value, values["dry-run"] === true);
-        if (!one.ok) return one;
-        taken.push(one.value);
-      }
-      if (taken.length === 0)
+      const planned = await planLists(session.route(), values, encoding.value);
+      if (!planned.ok) return planned;
+      const stopped = planned.value.find((one) => one.problem !== null);
+      if (stopped) return ok(refusalOf(stopped));
+      if (planned.value.length === 0)
         return fail("bad-arguments", "No list was named.", shape.name, `Write: strandwright import ${shape.usage}`);
-      return ok(outcomeOf(taken));
+      const isDry = values["dry-run"] === true;
+      for (const { file, kind, plan } of isDry ? [] : planned.value) {
+        const taken = session.take(importLabel(kind, file), plan?.rows ?? []);
+        if (!taken.ok) return taken;
+      }
+      return ok(outcomeOf(planned.value, isDry));
     });
   },
 };
@@ -81,12 +76,12 @@ function choicesOf(kind: ImportChoices["kind"], values: Values): Result<ImportCh
   const columns: Record<string, string> = {};
   for (const map of maps) {
     const named = /^(\w+)\.(\w+)=(.*)$/.exec(map);
-    if (!named)
+    if (!named || !lists.some(([, known]) => known === named[1]))
       return fail(
         "bad-map",
         "A column map cannot be read.",
         map,
-        "Write --map KIND.FIELD=HEADING, such as --map pole.tag=Asset.",
+        `Write --map KIND.FIELD=HEADING, such as --map pole.tag=Asset. Kinds: ${lists.map(([, known]) => known).join(", ")}.`,
       );
     if (named[1] === kind) columns[named[2] ?? ""] = named[3] ?? "";
   }
@@ -130,48 +125,28 @@ function encodingOf(name: string | undefined): Result<TextEncoding | null> {
       );
 }
 
-async function takeList(
-  session: Session,
-  path: string,
-  choices: ImportChoices,
+/** Works each list out on the route as the lists before it would leave it; stops at the first that cannot be taken. */
+async function planLists(
+  route: Route,
+  values: Values,
   encoding: TextEncoding | null,
-  dryRun: boolean,
-): Promise<Result<Taken>> {
-  const file = readChosen(path);
-  if (!file.ok) return file;
-  const planned = await planFile(session.route(), file.value, choices, encoding === null ? {} : { encoding });
-  if (!planned.ok) return planned;
-  if (planned.value.problem !== null) return refused(planned.value.problem);
-  const { plan } = planned.value;
-  if (!dryRun) {
-    const taken = session.take(importLabel(choices.kind, file.value.name), plan.rows);
-    if (!taken.ok) return taken;
+): Promise<Result<readonly PlannedList[]>> {
+  const planned: PlannedList[] = [];
+  let present = route;
+  for (const [option, kind] of lists) {
+    const path = values[option];
+    if (typeof path !== "string") continue;
+    const choices = choicesOf(kind, values);
+    if (!choices.ok) return choices;
+    const file = readChosen(path);
+    if (!file.ok) return file;
+    const one = await planFile(present, file.value, choices.value, encoding === null ? {} : { encoding });
+    if (!one.ok) return one;
+    planned.push({ ...one.value, file: file.value.name, kind });
+    if (one.value.problem !== null) break;
+    const next = applyChange(present, one.value.plan);
+    if (!next.ok) return next;
+    present = next.value;
   }
-  return ok({ file: file.value.name, kind: choices.kind, plan });
-}
-
-function readChosen(path: string): Result<ChosenFile> {
-  try {
-    return ok({ name: basename(path), bytes: readFileSync(path) });
-  } catch (error) {
-    const words = error instanceof Error ? error.message : String(error);
-    return fail("no-file", `The file cannot be read: ${words}.`, path, "Check the name and try again.");
-  }
-}
-
-function outcomeOf(taken: readonly Taken[]): Outcome {
-  const lines = taken.flatMap(({ file, plan }) => [
-    `${file}: ${plan.addedCount} added, ${plan.replacedCount} replaced, ${plan.skippedCount} left as they were, ${plan.spanCount} spans, ${plan.bad.length} bad rows`,
-    ...plan.notes.map((note) => `  note: ${note}`),
-    ...plan.bad.map(
-      (bad) =>
-        `  line ${bad.line}${bad.column ? `, ${bad.column}` : ""}${bad.value ? ` "${bad.value}"` : ""}: ${bad.what} Accepted: ${bad.accepted}.`,
-    ),
-    ...plan.spansForReview.map((span) => `  look at span ${span.fromTag} to ${span.toTag}: ${span.review}`),
-  ]);
-  const json = taken.map(({ file, kind, plan }) => {
-    const { rows, ...told } = plan;
-    return { file, kind, rowCount: rows.length, ...told };
-  });
-  return { exitCode: 0, lines, json };
+  return ok(planned);
 }

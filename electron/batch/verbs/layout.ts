@@ -18,11 +18,17 @@ export const layoutVerb: Verb = {
       const laidOut = await layOutRoute(session, desk.runJob, values.hub ?? "");
       if (!laidOut.ok) return laidOut;
       const summary = summaryOf(session);
-      const { unserved } = laidOut.value;
+      const { unserved, unstrung } = laidOut.value;
       return ok({
         exitCode: 0,
-        lines: [...summaryLines(summary), ...unserved.map((one) => `Not served: ${one.address}: ${one.reason}`)],
-        json: { ...summary, unserved },
+        lines: [
+          ...summaryLines(summary),
+          ...unstrung.map(
+            (one) => `Not strung: span ${one.fromTag} to ${one.toTag}, which no line reaches from the hub.`,
+          ),
+          ...unserved.map((one) => `Not served: ${one.address}: ${one.reason}`),
+        ],
+        json: { ...summary, unstrung, unserved },
       });
     });
   },

@@ -22,24 +22,17 @@ export const newVerb: Verb = {
     });
     if (!read.ok) return read;
     const { values, positionals } = read.value;
-    const path = positionals[0] ?? "";
-    const made = createRoute(path, desk.assetsFolder, { routeName: values.name ?? "New route" }, desk.stamp);
+    const wanted = {
+      routeName: values.name ?? "New route",
+      place: values.place,
+      unitSystem: values.units,
+      clearanceSetId: values["clearance-set"],
+      loadingDistrictId: values.district,
+    };
+    const made = createRoute(positionals[0] ?? "", desk.assetsFolder, wanted, desk.stamp);
     if (!made.ok) return made;
-    const session = made.value;
-    try {
-      const wanted = {
-        ...(values.place === undefined ? {} : { place: values.place }),
-        ...(values.units === undefined ? {} : { unitSystem: values.units }),
-        ...(values["clearance-set"] === undefined ? {} : { clearanceSetId: values["clearance-set"] }),
-        ...(values.district === undefined ? {} : { loadingDistrictId: values.district }),
-      };
-      if (Object.keys(wanted).length > 0) {
-        const set = session.run("settings.set", { values: wanted });
-        if (!set.ok) return set;
-      }
-      return ok({ exitCode: 0, lines: [`Made ${session.path}`], json: { path: session.path } });
-    } finally {
-      session.close();
-    }
+    made.value.close();
+    const { path } = made.value;
+    return ok({ exitCode: 0, lines: [`Made ${path}`], json: { path } });
   },
 };

@@ -54,6 +54,8 @@ test("a new file never replaces one that is there, and a refused route leaves no
     expect(faultCode(createRouteFile(join(folder, "b.strand"), { ...orphan, settings: new Map() }, opening))).toBe(
       "bad-row",
     );
+    const nowhere = join(folder, "no such folder", "c.strand");
+    expect(faultCode(createRouteFile(nowhere, smallRoute(), opening))).toBe("no-folder");
     expect(readdirSync(folder)).toEqual(["elm street.strand"]);
   });
 });
@@ -164,9 +166,11 @@ test("a folder or file that cannot be written to is said to be so", () => {
     chmodSync(inside, 0o666);
     chmodSync(closed, 0o555);
     expect(faultCode(asPlainUser(() => openRouteFile(inside, opening)))).toBe("read-only");
-    expect(faultCode(asPlainUser(() => createRouteFile(join(closed, "b.strand"), smallRoute(), opening)))).toBe(
-      "read-only",
-    );
+    const wanted = join(closed, "b.strand");
+    expect(asPlainUser(() => createRouteFile(wanted, smallRoute(), opening))).toMatchObject({
+      ok: false,
+      fault: { code: "read-only", where: wanted },
+    });
     chmodSync(closed, 0o777);
     chmodSync(inside, 0o444);
     expect(faultCode(asPlainUser(() => openRouteFile(inside, opening)))).toBe("read-only");

@@ -25,6 +25,11 @@ describe("guessed columns", () => {
     expect(guessColumns(csv("tag,height\nP1,tall\nP2,short\n"), "pole")).not.toHaveProperty("poleLength");
   });
 
+  test("a needed column under its own name is taken though most of its cells cannot be read, so that they are shown", () => {
+    const guess = guessColumns(csv("Pole,Kind,Height m\nP1,lamp post,6\nP2,signal,5\n"), "attachment");
+    expect(headingsOf(guess)).toMatchObject({ kind: "Kind" });
+  });
+
   test("of two likely tag columns the one whose cells differ is taken", () => {
     const table = csv(`pole num,pole id\n${[1, 2, 3, 4].map((n) => `${n % 2},A${n}`).join("\n")}\n`);
     expect(headingsOf(guessColumns(table, "pole")).tag).toBe("pole id");

@@ -1,0 +1,98 @@
+import type { z } from "zod";
+import {
+  answerSchema,
+  contract,
+  type HostEvent,
+  hostEvent,
+  type Method,
+  type Reply,
+  type Request,
+} from "../../core/contract/contract.ts";
+import { fail, type Result } from "../../core/model/result.ts";
+
+/** The one way from the page to the host: calls that answer with a Result, and what the host says unasked. */
+export type HostClient = {
+  readonly call: <M extends Method>(method: M, body: Request<M>) => Promise<Result<Reply<M>>>;
+  /** Listens until the function it answers with is called. */
+  readonly on: (listener: (event: HostEvent) => void) => () => void;
+};
+
+/** What carries calls and events: the desktop bridge or the loopback server. */
+type Carrier = {
+  readonly call: (method: string, body: unknown) => Promise<unknown>;
+  readonly on: (listener: (event: unknown) => void) => () => void;
+};
+
+declare global {
+  interface Window {
+    readonly strandwrightHost?: Carrier;
+  }
+}
+
+/** The host of this window: over the desktop bridge where there is one, else over the loopback address it came from. */
+export function connectHost(): HostClient {
+  return hostOver(window.strandwrightHost ?? loopbackCarrier());
+}
+
+/** A host client over a carrier; every answer and event is checked against the contract before the page sees it. */
+export function hostOver(carrier: Carrier): HostClient {
+  return {
+    async call<M extends Method>(method: M, body: Request<M>): Promise<Result<Reply<M>>> {
+      try {
+        return readAnswer(method, await carrier.call(method, body));
+      } catch {
+        return fail(
+          "host-away",
+          "The program behind this window does not answer.",
+          method,
+          "Start the program again; every edit that was answered is in the file.",
+        );
+      }
+    },
+    on: (listener) =>
+      carrier.on((raw) => {
+        const event = hostEvent.safeParse(raw);
+        if (event.success) listener(event.data);
+      }),
+  };
+}
+
+function readAnswer<M extends Method>(method: M, raw: unknown): Result<Reply<M>> {
+  const answer = answerSchema.safeParse(raw);
+  if (!answer.success) return strangeAnswer(method);
+  if (!answer.data.ok) return answer.data;
+  const schema: z.ZodType = contract[method].reply;
+  const value = schema.safeParse(answer.data.value);
+  return value.success ? { ok: true, value: value.data as Reply<M> } : strangeAnswer(method); // the schema just parsed is method's own
+}
+
+function strangeAnswer<T>(method: string): Result<T> {
+  return fail(
+    "strange-answer",
+    "The program behind this window answered in a form this window does not know.",
+    method,
+    "Close the program and start it again, so that both are of one version.",
+  );
+}
+
+function loopbackCarrier(): Carrier {
+  return {
+    async call(method, body) {
+      const response = await fetch(`/call/${method}`, {
+        method: "POST",
+        headers: { "content-type": "application/json" },
+        body: JSON.stringify(body),
+      });
+      const answer: unknown = await response.json();
+      return answer;
+    },
+    on(listener) {
+      const source = new EventSource("/events");
+      source.onmessage = (message: MessageEvent<string>) => {
+        const event: unknown = JSON.parse(message.data);
+        listener(event);
+      };
+      return () => source.close();
+    },
+  };
+}

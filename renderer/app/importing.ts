@@ -1,0 +1,79 @@
+import type { ImportReply, ImportRequest } from "../../core/contract/shapes.ts";
+import type { Result } from "../../core/model/result.ts";
+import { openRouteOf, type Session, tell } from "./session.ts";
+
+export type ImportKind = ImportRequest["choices"]["kind"];
+
+/** How a person wants a file read; what is not said is guessed by the host. */
+export type Importing = {
+  readonly kind: ImportKind;
+  readonly fileName: string;
+  readonly contentBase64: string;
+  /** Field to heading where the guess was overruled; "" leaves the field out. */
+  readonly columns: Readonly<Record<string, string>>;
+  readonly lengthUnit: "" | "ft" | "m";
+  readonly takesGood: boolean;
+  readonly replaces: boolean;
+};
+
+/** What each kind of list is called on the panel. */
+export const importKinds: readonly (readonly [ImportKind, string])[] = [
+  ["pole", "Poles"],
+  ["livingUnit", "Living units"],
+  ["attachment", "Attachments on poles"],
+  ["crossing", "Crossings under spans"],
+  ["spanPair", "Spans as pairs of poles"],
+];
+
+/** An import nobody has chosen a file for. */
+export const blankImport: Importing = {
+  kind: "pole",
+  fileName: "",
+  contentBase64: "",
+  columns: {},
+  lengthUnit: "",
+  takesGood: false,
+  replaces: false,
+};
+
+/** Asks what the file would do to the route, without doing it. */
+export function planImport(session: Session, importing: Importing): Promise<Result<ImportReply>> {
+  return session.host.call("import.plan", requestOf(session, importing));
+}
+
+/** Takes the file in; the edit itself comes as an event. */
+export async function takeImport(session: Session, importing: Importing): Promise<Result<ImportReply>> {
+  const taken = await session.host.call("import.take", requestOf(session, importing));
+  if (taken.ok && !taken.value.problem) {
+    const { newCount, changedCount, skippedCount } = taken.value;
+    tell(session, `Taken in: ${newCount} new, ${changedCount} changed, ${skippedCount} left as they were.`);
+  }
+  return taken;
+}
+
+/** A file's bytes as text that crosses to the host. */
+export async function base64Of(file: Blob): Promise<string> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const pieces: string[] = [];
+  const pieceBytes = 0x8000;
+  for (let i = 0; i < bytes.length; i += pieceBytes) {
+    pieces.push(String.fromCharCode(...bytes.subarray(i, i + pieceBytes)));
+  }
+  return btoa(pieces.join(""));
+}
+
+function requestOf(session: Session, importing: Importing): ImportRequest {
+  const { kind, fileName, contentBase64, columns, lengthUnit, takesGood, replaces } = importing;
+  return {
+    routeId: openRouteOf(session).routeId,
+    fileName,
+    contentBase64,
+    choices: {
+      kind,
+      columns: { ...columns },
+      ...(lengthUnit === "" ? {} : { options: { lengthUnit } }),
+      onBad: takesGood ? "takeGood" : "refuse",
+      onExisting: replaces ? "replace" : "skip",
+    },
+  };
+}

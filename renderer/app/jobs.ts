@@ -1,0 +1,78 @@
+import type { Result } from "../../core/model/result.ts";
+import { runCommand, showEdit } from "./edits.ts";
+import { openRouteOf, type Session, showFault, tell } from "./session.ts";
+
+/** Strings the line where there is none, then lays out terminals, fibers and ports over the route; pinned decisions stand. */
+export async function layOut(session: Session): Promise<void> {
+  const { routeId, route, plant } = openRouteOf(session);
+  if (route.cable.size === 0) {
+    // a terminal hangs on strand and is fed by a cable: a route fresh from its lists has neither
+    const { strandTypeId, opticalClassId } = plant.settings();
+    const wishes = { strandTypeId, opticalClassId, cableTypeId: "", hubPoleId: "" };
+    if (!(await runCommand(session, "line.string", wishes))) return;
+  }
+  const reply = await follow(session, "Lay out terminals", (jobId) =>
+    session.host.call("layout.run", { routeId, jobId }),
+  );
+  if (!reply) return;
+  await showEdit(session, "", reply.edit);
+  const { unserved } = reply;
+  if (unserved.length > 0) {
+    tell(
+      session,
+      `Laid out; ${unserved.length} living ${unserved.length === 1 ? "unit" : "units"} could not be served.`,
+    );
+  }
+}
+
+/** Draws the set and hands the PDF to the person as a download. */
+export async function drawSet(session: Session): Promise<void> {
+  const { routeId } = openRouteOf(session);
+  const reply = await follow(session, "Draw the set", (jobId) => session.host.call("draw.pdf", { routeId, jobId }));
+  if (!reply) return;
+  const bytes = Uint8Array.from(atob(reply.pdfBase64), (char) => char.charCodeAt(0));
+  const address = URL.createObjectURL(new Blob([bytes], { type: "application/pdf" }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = reply.fileName;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  tell(session, `Drawing set saved as ${reply.fileName}.`);
+}
+
+/** Shows the sheets as they will print, in place of the diagram. */
+export async function previewSheets(session: Session): Promise<void> {
+  const { routeId } = openRouteOf(session);
+  const reply = await follow(session, "Preview sheets", (jobId) =>
+    session.host.call("draw.sheets", { routeId, jobId }),
+  );
+  if (reply) session.view.setState({ sheets: reply.sheets });
+}
+
+/** Asks the host to stop the work under way; it leaves the file as it was. */
+export async function cancelJob(session: Session): Promise<void> {
+  const { job } = session.view.getState();
+  if (!job) return;
+  session.view.setState({ job: { ...job, isCancelling: true } });
+  await session.host.call("job.cancel", { jobId: job.jobId });
+}
+
+async function follow<T>(
+  session: Session,
+  name: string,
+  ask: (jobId: string) => Promise<Result<T>>,
+): Promise<T | null> {
+  if (session.view.getState().job) return null;
+  const jobId = crypto.randomUUID();
+  session.view.setState({
+    fault: null,
+    job: { jobId, name, doneCount: 0, totalCount: 0, words: "", isCancelling: false },
+  });
+  const reply = await ask(jobId);
+  const isCancelled = session.view.getState().job?.isCancelling ?? false;
+  session.view.setState({ job: null });
+  if (reply.ok) return reply.value;
+  if (isCancelled) tell(session, `${name}: stopped, nothing was changed.`);
+  else showFault(session, reply.fault);
+  return null;
+}

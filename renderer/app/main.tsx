@@ -1,0 +1,26 @@
+import "./plainSchemas.ts";
+import "@fontsource/barlow-condensed/latin-500.css";
+import "@fontsource/barlow-condensed/latin-600.css";
+import "@fontsource/ibm-plex-sans-condensed/latin-400.css";
+import "@fontsource/ibm-plex-sans-condensed/latin-600.css";
+import "@fontsource/inter/latin-400.css";
+import "@fontsource/inter/latin-500.css";
+import "@fontsource/inter/latin-600.css";
+import "@fontsource/inter/latin-ext-400.css";
+import "@fontsource/inter/latin-ext-600.css";
+import "./tokens.css";
+import "./window.css";
+import "./panels.css";
+import "./findings.css";
+import "./import.css";
+import "./sheets.css";
+import { createRoot } from "react-dom/client";
+import { App } from "./App.tsx";
+import { connectHost } from "./hostClient.ts";
+import { openSession, readRoute } from "./session.ts";
+
+const place = document.getElementById("window");
+if (!place) throw new Error("the page has no place for the window");
+const session = openSession(connectHost());
+await readRoute(session, new URLSearchParams(location.search).get("route"));
+createRoot(place).render(<App session={session} />);

@@ -1,0 +1,84 @@
+import type { EditReply } from "../../core/contract/contract.ts";
+import type { Fault } from "../../core/model/result.ts";
+import type { UnitSystem } from "../../core/units/unitSystem.ts";
+import type { HostClient } from "./hostClient.ts";
+import { type OpenRoute, openRouteStore, type RouteStore } from "./routeStore.ts";
+import { openViewStore, say, type ViewStore } from "./viewStore.ts";
+
+/** Everything one window works with: the host it asks, the route it was told, and the view of it. */
+export type Session = { readonly host: HostClient; readonly store: RouteStore; readonly view: ViewStore };
+
+/** A session on a host; shows the first route the host has open and follows its events. */
+export function openSession(host: HostClient): Session {
+  const session: Session = { host, store: openRouteStore(), view: openViewStore() };
+  host.on((event) => {
+    if (event.kind === "progress") {
+      const { job } = session.view.getState();
+      if (job?.jobId === event.jobId) {
+        const { doneCount, totalCount, words } = event;
+        session.view.setState({ job: { ...job, doneCount, totalCount, words } });
+      }
+      return;
+    }
+    if (session.store.get()?.routeId === event.routeId) void takeEdit(session, event.edit);
+  });
+  return session;
+}
+
+/** Reads the route the host has open, the one asked for by the page's address where there is one. */
+export async function readRoute(session: Session, wantedId: string | null): Promise<void> {
+  const list = await session.host.call("route.list", {});
+  if (!list.ok) return showFault(session, list.fault);
+  const { routes } = list.value;
+  const chosen = routes.find((one) => one.routeId === wantedId) ?? routes[0];
+  if (!chosen) return session.store.close();
+  const read = await session.host.call("route.read", { routeId: chosen.routeId });
+  if (!read.ok) return showFault(session, read.fault);
+  const opened = session.store.open(chosen.routeId, read.value);
+  if (!opened.ok) return showFault(session, opened.fault);
+  document.title = `${chosen.routeName} - Strandwright`;
+}
+
+/** Takes in an edit from a reply or an event; reads the whole route again where the two have parted. */
+export async function takeEdit(session: Session, edit: EditReply): Promise<void> {
+  const open = session.store.get();
+  if (!open) return;
+  const taken = session.store.take(edit);
+  if (!taken.ok) await readRoute(session, open.routeId);
+  forgetGone(session);
+}
+
+/** The route, where there must be one. */
+export function openRouteOf(session: Session): OpenRoute {
+  const open = session.store.get();
+  if (!open) throw new Error("asked for a route while none is open");
+  return open;
+}
+
+/** Units a person reads in this route. */
+export function unitsOf(open: OpenRoute | null): UnitSystem {
+  return open ? (open.route.settings.get("settings")?.unitSystem ?? "us") : "us";
+}
+
+/** Shows what could not be done: what, where, how to mend it. */
+export function showFault(session: Session, fault: Fault): void {
+  session.view.setState({ fault });
+}
+
+/** Says a thing happened. */
+export function tell(session: Session, words: string): void {
+  say(session.view, words);
+}
+
+function forgetGone(session: Session): void {
+  const route = session.store.get()?.route;
+  const { selection, hover } = session.view.getState();
+  const isThere = (ref: string): boolean => {
+    const cut = ref.indexOf("/");
+    const table = Object.entries(route ?? {}).find(([name]) => name === ref.slice(0, cut))?.[1];
+    return table?.has(ref.slice(cut + 1)) ?? false;
+  };
+  const kept = selection.filter(isThere);
+  if (kept.length < selection.length) session.view.setState({ selection: kept });
+  if (hover !== null && !isThere(hover)) session.view.setState({ hover: null });
+}

@@ -1,0 +1,76 @@
+import { refsWithin, screenPoint } from "../canvas/hitTest.ts";
+import type { Picture } from "../canvas/paint.ts";
+import { groundAt, shownBox, zoomOf } from "../canvas/viewport.ts";
+import { refKey } from "./ref.ts";
+import type { Session } from "./session.ts";
+
+type FrameStats = {
+  readonly count: number;
+  readonly medianMs: number;
+  readonly p95Ms: number;
+  readonly worstMs: number;
+};
+
+/** What a test may ask of the diagram, which is opaque to it otherwise. */
+export type ViewHandle = {
+  /** Middle of a row's symbol in page pixels; ids of poles, terminals, living units, spans, crossings, coils, closures. */
+  readonly toScreen: (id: string) => { readonly x: number; readonly y: number } | null;
+  readonly toWorld: (x: number, y: number) => { readonly eastM: number; readonly northM: number };
+  readonly scale: () => number;
+  readonly visibleIds: () => readonly string[];
+  readonly selection: () => readonly string[];
+  /** Times between frames since the last call. */
+  readonly frameStats: () => FrameStats;
+};
+
+declare global {
+  interface Window {
+    __view?: ViewHandle;
+  }
+}
+
+const drawnTables = ["pole", "terminal", "livingUnit", "span", "crossing", "slack", "closure"] as const;
+
+/** Puts the test handle on the page; only where its address asks for it. */
+export function offerViewHandle(session: Session, picture: () => Picture | null, stage: () => DOMRect): void {
+  if (!new URLSearchParams(location.search).has("view-handle")) return;
+  const frames = watchFrames();
+  const ids = (refs: readonly string[]): string[] => refs.map((ref) => ref.slice(ref.indexOf("/") + 1));
+  window.__view = {
+    toScreen(id) {
+      const now = picture();
+      if (!now) return null;
+      for (const table of drawnTables) {
+        const point = screenPoint(now, refKey(table, id));
+        if (point) return { x: stage().x + point[0], y: stage().y + point[1] };
+      }
+      return null;
+    },
+    toWorld: (x, y) => groundAt(session.view.getState().viewport, x - stage().x, y - stage().y),
+    scale: () => zoomOf(session.view.getState().viewport),
+    visibleIds() {
+      const now = picture();
+      return now ? ids(refsWithin(now, shownBox(now.view, 0))) : [];
+    },
+    selection: () => ids(session.view.getState().selection),
+    frameStats: frames,
+  };
+}
+
+function watchFrames(): () => FrameStats {
+  let gaps: number[] = [];
+  let beforeMs = performance.now();
+  const step = (nowMs: number): void => {
+    gaps.push(nowMs - beforeMs);
+    if (gaps.length > 5000) gaps = gaps.slice(-2500);
+    beforeMs = nowMs;
+    requestAnimationFrame(step);
+  };
+  requestAnimationFrame(step);
+  return () => {
+    const sorted = gaps.sort((a, b) => a - b);
+    gaps = [];
+    const rank = (part: number): number => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * part))] ?? 0;
+    return { count: sorted.length, medianMs: rank(0.5), p95Ms: rank(0.95), worstMs: sorted.at(-1) ?? 0 };
+  };
+}

@@ -1,0 +1,120 @@
+import type { Plant } from "../../core/plant/plant.ts";
+import { facePlan, portsOf } from "../../core/plant/terminalView.ts";
+import { indexPoints, type PlaceIndex } from "./placeIndex.ts";
+import type { SpanFrame } from "./spanFrame.ts";
+import { at, pointOfSpan, type SpanMarks } from "./spanMarks.ts";
+
+type Hung = {
+  readonly id: string;
+  readonly spanId: string;
+  readonly eastM: number;
+  readonly northM: number;
+  readonly frame: SpanFrame;
+  /** Along the frame: 1 where the nearer pole lies behind, -1 where it lies ahead. */
+  readonly away: 1 | -1;
+  /** From the nearer pole's centre line as drawn, m. */
+  readonly fromPoleM: number;
+};
+
+/** One port's tick on the drawn face. */
+export type PortTick = {
+  readonly port: number;
+  readonly rank: number;
+  readonly along: number;
+  readonly isUsed: boolean;
+};
+
+export type TerminalMark = Hung & {
+  readonly name: string;
+  readonly ticks: readonly PortTick[];
+  readonly rankCount: number;
+  readonly perRankCount: number;
+  /** Sheath in the terminal's own coil, m; 0 where it has none. */
+  readonly coilM: number;
+};
+
+export type CoilMark = Hung & { readonly storedM: number; readonly terminalId: string | null };
+
+export type ClosureMark = Hung & { readonly name: string };
+
+/** Things hung in spans, found by place. */
+export type HungMarks<Mark> = {
+  readonly marks: readonly Mark[];
+  readonly positionOf: ReadonlyMap<string, number>;
+  readonly index: PlaceIndex;
+};
+
+/** Terminals with their faces. */
+export function terminalMarks(plant: Plant, spans: SpanMarks): HungMarks<TerminalMark> {
+  const marks = [...plant.route().terminal.values()].map((terminal): TerminalMark => {
+    const face = facePlan(plant, terminal.terminalModelId);
+    const ports = portsOf(plant, terminal.id);
+    const ticks = face.map(({ port, rank, along }) => ({
+      port,
+      rank,
+      along,
+      isUsed: (ports[port - 1]?.dropIds.length ?? 0) > 0,
+    }));
+    const coils = plant.where("slack", "terminalId", terminal.id).map((id) => plant.rowOf("slack", id).storedM);
+    return {
+      ...hang(plant, spans, terminal.id, terminal.spanId, terminal.offsetM),
+      name: terminal.name,
+      ticks,
+      rankCount: Math.max(1, ...ticks.map((one) => one.rank + 1)),
+      perRankCount: Math.max(1, ...ticks.map((one) => one.along + 1)),
+      coilM: coils.reduce((sum, one) => sum + one, 0),
+    };
+  });
+  return gathered(marks);
+}
+
+/** Coils under the strand. */
+export function coilMarks(plant: Plant, spans: SpanMarks): HungMarks<CoilMark> {
+  return gathered(
+    [...plant.route().slack.values()].map((coil) => ({
+      ...hang(plant, spans, coil.id, coil.spanId, coil.offsetM),
+      storedM: coil.storedM,
+      terminalId: coil.terminalId,
+    })),
+  );
+}
+
+/** Splice closures on the strand. */
+export function closureMarks(plant: Plant, spans: SpanMarks): HungMarks<ClosureMark> {
+  return gathered(
+    [...plant.route().closure.values()].map((closure) => ({
+      ...hang(plant, spans, closure.id, closure.spanId, closure.offsetM),
+      name: closure.name,
+    })),
+  );
+}
+
+function hang(plant: Plant, spans: SpanMarks, id: string, spanId: string, offsetM: number): Hung {
+  const { eastM, northM, frame, position } = pointOfSpan(spans, spanId, offsetM);
+  const { lengthM } = plant.rowOf("span", spanId);
+  const isNearFirst = offsetM <= lengthM / 2;
+  const runsAlong =
+    (at(spans.toEastM, position) - at(spans.fromEastM, position)) * frame.alongX -
+      (at(spans.toNorthM, position) - at(spans.fromNorthM, position)) * frame.alongY >=
+    0;
+  return {
+    id,
+    spanId,
+    eastM,
+    northM,
+    frame,
+    away: runsAlong === isNearFirst ? 1 : -1,
+    fromPoleM: isNearFirst ? offsetM : lengthM - offsetM,
+  };
+}
+
+function gathered<Mark extends Hung>(marks: readonly Mark[]): HungMarks<Mark> {
+  return {
+    marks,
+    positionOf: new Map(marks.map((one, i) => [one.id, i])),
+    index: indexPoints(
+      Float64Array.from(marks, (one) => one.eastM),
+      Float64Array.from(marks, (one) => one.northM),
+    ),
+  };
+}

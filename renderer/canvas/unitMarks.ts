@@ -1,0 +1,105 @@
+import type { LivingUnit } from "../../core/model/tables.ts";
+import type { Plant } from "../../core/plant/plant.ts";
+import type { HungMarks, TerminalMark } from "./hungMarks.ts";
+import { indexBoxes, indexPoints, type PlaceIndex } from "./placeIndex.ts";
+
+/** Units of one building name farther apart than this are drawn as houses of their own, m. */
+const buildingReachM = 30;
+
+/** A building as drawn: one house outline for all its living units. */
+type HouseMark = {
+  readonly eastM: number;
+  readonly northM: number;
+  readonly number: string;
+  readonly unitIds: readonly string[];
+  /** True where every unit has a drop. */
+  readonly isServed: boolean;
+};
+
+export type HouseMarks = {
+  readonly marks: readonly HouseMark[];
+  /** Position of the house a living unit is in. */
+  readonly positionOf: ReadonlyMap<string, number>;
+  readonly index: PlaceIndex;
+};
+
+export type DropMark = {
+  readonly id: string;
+  readonly terminal: number;
+  readonly port: number;
+  readonly house: number;
+};
+
+export type DropMarks = { readonly marks: readonly DropMark[]; readonly index: PlaceIndex };
+
+/** Houses with their living units; units of one building standing together are one house. */
+export function houseMarks(plant: Plant): HouseMarks {
+  const buildings: LivingUnit[][] = [];
+  const byName = new Map<string, LivingUnit[][]>();
+  for (const unit of plant.route().livingUnit.values()) {
+    const named = byName.get(unit.building);
+    const here = named?.find(([first]) => first && isSameHouse(first, unit));
+    if (here) {
+      here.push(unit);
+      continue;
+    }
+    const house = [unit];
+    buildings.push(house);
+    if (named) named.push(house);
+    else if (unit.building !== "") byName.set(unit.building, [house]);
+  }
+  const marks = buildings.flatMap((units): HouseMark[] => {
+    const [first] = units;
+    if (!first) return [];
+    return [
+      {
+        eastM: units.reduce((sum, one) => sum + one.eastM, 0) / units.length,
+        northM: units.reduce((sum, one) => sum + one.northM, 0) / units.length,
+        number: houseNumber(first.address),
+        unitIds: units.map((one) => one.id),
+        isServed: units.every((one) => plant.where("drop", "livingUnitId", one.id).length > 0),
+      },
+    ];
+  });
+  return {
+    marks,
+    positionOf: new Map(marks.flatMap((one, i) => one.unitIds.map((id) => [id, i] as const))),
+    index: indexPoints(
+      Float64Array.from(marks, (one) => one.eastM),
+      Float64Array.from(marks, (one) => one.northM),
+    ),
+  };
+}
+
+function isSameHouse(a: LivingUnit, b: LivingUnit): boolean {
+  return Math.hypot(a.eastM - b.eastM, a.northM - b.northM) <= buildingReachM;
+}
+
+/** Drops from port to house. */
+export function dropMarks(plant: Plant, terminals: HungMarks<TerminalMark>, houses: HouseMarks): DropMarks {
+  const marks = [...plant.route().drop.values()].flatMap((drop): DropMark[] => {
+    const terminal = terminals.positionOf.get(drop.terminalId);
+    const house = houses.positionOf.get(drop.livingUnitId);
+    return terminal === undefined || house === undefined ? [] : [{ id: drop.id, terminal, port: drop.port, house }];
+  });
+  return {
+    marks,
+    index: indexBoxes(
+      marks.map((one) => {
+        const from = terminals.marks[one.terminal] ?? { eastM: 0, northM: 0 };
+        const to = houses.marks[one.house] ?? { eastM: 0, northM: 0 };
+        return {
+          westM: Math.min(from.eastM, to.eastM),
+          eastM: Math.max(from.eastM, to.eastM),
+          southM: Math.min(from.northM, to.northM),
+          northM: Math.max(from.northM, to.northM),
+        };
+      }),
+    ),
+  };
+}
+
+/** The number a house is drawn with: what its address starts with, or the whole address where that is no number. */
+export function houseNumber(address: string): string {
+  return /^\s*(\d+[\w/-]*)/.exec(address)?.[1] ?? address;
+}

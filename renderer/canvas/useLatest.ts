@@ -1,0 +1,10 @@
+import { type RefObject, useEffect, useRef } from "react";
+
+/** A value as it was last shown, for listeners that outlive a drawing. */
+export function useLatest<T>(value: T): RefObject<T> {
+  const latest = useRef(value);
+  useEffect(() => {
+    latest.current = value;
+  }, [value]);
+  return latest;
+}

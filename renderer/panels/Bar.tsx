@@ -1,0 +1,72 @@
+import { Tooltip } from "radix-ui";
+import { type Action, actions, perform } from "../app/actions.ts";
+import { isMac, shownKey } from "../app/keys.ts";
+import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
+
+/** The one bar: every button, its key and its tooltip come from the command table. */
+export function Bar() {
+  const open = useOpenRoute();
+  const said = useView((state) => state.said);
+  const saidCount = useView((state) => state.saidCount);
+  return (
+    <header className="bar">
+      <h1>{open ? open.plant.settings().routeName : "Strandwright"}</h1>
+      <Group place="history" label="Undo and redo" />
+      <Group place="work" label="Work on the route" />
+      {/* the key makes an equal message anew, so that it is heard again */}
+      <output className="said" aria-live="polite">
+        <span key={saidCount}>{said}</span>
+      </output>
+      <Group place="view" label="View" />
+    </header>
+  );
+}
+
+function Group({ place, label }: { readonly place: Action["place"]; readonly label: string }) {
+  return (
+    <fieldset className="group" aria-label={label}>
+      {actions
+        .filter((one) => one.place === place)
+        .map((one) => (
+          <ActionButton key={one.id} action={one} />
+        ))}
+    </fieldset>
+  );
+}
+
+/** A button for an action: says its key and, where it cannot run, why not. */
+export function ActionButton({ action }: { readonly action: Action }) {
+  const session = useSession();
+  useOpenRoute();
+  // what names and reasons are made of; the view's place and scale are not among it
+  useView(
+    ({ job, sheets, isSideOpen, isFindingsOpen }) => `${job?.name} ${sheets !== null} ${isSideOpen} ${isFindingsOpen}`,
+  );
+  const name = action.name(session);
+  const reason = action.blocked(session);
+  const [key] = action.keys;
+  const Icon = action.icon;
+  return (
+    <Tooltip.Root>
+      <Tooltip.Trigger asChild>
+        <button
+          type="button"
+          className={action.isWritten ? "act is-written" : "act"}
+          aria-label={action.isWritten ? undefined : name}
+          aria-disabled={reason !== null}
+          onClick={() => perform(session, action)}
+        >
+          <Icon size={16} strokeWidth={1.75} aria-hidden="true" />
+          {action.isWritten && <span>{name}</span>}
+        </button>
+      </Tooltip.Trigger>
+      <Tooltip.Portal>
+        <Tooltip.Content className="tip" sideOffset={6} collisionPadding={8}>
+          <span>{name}</span>
+          {key !== undefined && <kbd>{shownKey(key, isMac())}</kbd>}
+          {reason !== null && <em>{reason}</em>}
+        </Tooltip.Content>
+      </Tooltip.Portal>
+    </Tooltip.Root>
+  );
+}

@@ -1,0 +1,180 @@
+import { useEffect, useState } from "react";
+import type { ImportReply } from "../../core/contract/shapes.ts";
+import type { Result } from "../../core/model/result.ts";
+import {
+  base64Of,
+  blankImport,
+  type Importing,
+  type ImportKind,
+  importKinds,
+  planImport,
+  takeImport,
+} from "../app/importing.ts";
+import { showFault } from "../app/session.ts";
+import { useSession } from "../app/useSession.ts";
+import { ImportPlanned } from "./ImportPlanned.tsx";
+
+/** Bringing data in: choose kind and file, see how it will be read and what is bad, then take it. */
+export function ImportPanel() {
+  const session = useSession();
+  const [importing, setImporting] = useState<Importing>(blankImport);
+  const [planned, setPlanned] = useState<Result<ImportReply> | null>(null);
+  const [isTaking, setIsTaking] = useState(false);
+  // a new file field for the next file
+  const [takenCount, setTakenCount] = useState(0);
+  useEffect(() => {
+    if (importing.contentBase64 === "") return;
+    let isLatest = true;
+    void planImport(session, importing).then((answer) => isLatest && setPlanned(answer));
+    return () => {
+      isLatest = false;
+    };
+  }, [session, importing]);
+
+  const choose = async (file: File | undefined): Promise<void> => {
+    if (!file) return;
+    const contentBase64 = await base64Of(file);
+    setImporting({ ...importing, fileName: file.name, contentBase64, columns: {} });
+  };
+  const take = async (): Promise<void> => {
+    setIsTaking(true);
+    const taken = await takeImport(session, importing);
+    setIsTaking(false);
+    if (!taken.ok) return showFault(session, taken.fault);
+    if (taken.value.problem) {
+      setPlanned(taken);
+      return showFault(session, taken.value.problem);
+    }
+    setPlanned(null);
+    setImporting({ ...blankImport, kind: importing.kind });
+    setTakenCount(takenCount + 1);
+  };
+  const plan = planned?.ok ? planned.value : null;
+  const why = whyNot(planned, importing);
+
+  return (
+    <aside className="import" aria-label="Import">
+      <header>
+        <h2>Import</h2>
+        <button type="button" className="fix" onClick={() => session.view.setState({ isImportOpen: false })}>
+          Close
+        </button>
+      </header>
+      <div className="import-choices">
+        <label>
+          <span>What the file lists</span>
+          <select
+            value={importing.kind}
+            onChange={(event) => setImporting({ ...importing, kind: kindFrom(event.target.value), columns: {} })}
+          >
+            {importKinds.map(([kind, words]) => (
+              <option key={kind} value={kind}>
+                {words}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          <span>File (CSV, XLSX or GeoJSON)</span>
+          <input
+            key={takenCount}
+            type="file"
+            accept=".csv,.tsv,.txt,.xlsx,.geojson,.json"
+            onChange={(event) => void choose(event.target.files?.[0])}
+          />
+        </label>
+        <Options importing={importing} setImporting={setImporting} />
+      </div>
+      {importing.contentBase64 === "" && (
+        <p className="quiet">Choose a file. It is shown here as it will be read before anything is taken.</p>
+      )}
+      {planned && !planned.ok && (
+        <p className="problem" role="alert">
+          <strong>{planned.fault.what}</strong> {planned.fault.mend}{" "}
+          <span className="alert-where">{planned.fault.where}</span>
+        </p>
+      )}
+      {plan && importing.contentBase64 !== "" && (
+        <ImportPlanned
+          plan={plan}
+          onColumn={(field, heading) =>
+            setImporting({ ...importing, columns: { ...importing.columns, [field]: heading } })
+          }
+        />
+      )}
+      <footer>
+        <button
+          type="button"
+          className="take"
+          aria-disabled={why !== null || isTaking}
+          aria-describedby="why-not-take"
+          onClick={() => why === null && !isTaking && void take()}
+        >
+          {takeWords(plan)}
+        </button>
+        <span id="why-not-take" className="quiet">
+          {why}
+        </span>
+      </footer>
+    </aside>
+  );
+}
+
+type Setting = { readonly importing: Importing; readonly setImporting: (next: Importing) => void };
+
+function Options({ importing, setImporting }: Setting) {
+  return (
+    <>
+      <label>
+        <span>Lengths without a unit are in</span>
+        <select
+          value={importing.lengthUnit}
+          onChange={(event) => setImporting({ ...importing, lengthUnit: unitFrom(event.target.value) })}
+        >
+          <option value="">what the headings say</option>
+          <option value="ft">feet</option>
+          <option value="m">metres</option>
+        </select>
+      </label>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={importing.takesGood}
+          onChange={(event) => setImporting({ ...importing, takesGood: event.target.checked })}
+        />
+        <span>Take the good rows when others are bad</span>
+      </label>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={importing.replaces}
+          onChange={(event) => setImporting({ ...importing, replaces: event.target.checked })}
+        />
+        <span>Replace rows that are already in the route</span>
+      </label>
+    </>
+  );
+}
+
+function whyNot(planned: Result<ImportReply> | null, { contentBase64 }: Importing): string | null {
+  if (contentBase64 === "") return "No file is chosen.";
+  if (planned === null) return "The file is being read.";
+  if (!planned.ok) return "The file cannot be read.";
+  const { problem, newCount, changedCount } = planned.value;
+  if (problem) return "The file cannot be taken as it is.";
+  return newCount + changedCount === 0 ? "The file would change nothing." : null;
+}
+
+function takeWords(plan: ImportReply | null): string {
+  if (!plan) return "Take the rows in";
+  const count = plan.newCount + plan.changedCount;
+  return count === 1 ? "Take 1 row in" : `Take ${count} rows in`;
+}
+
+function kindFrom(value: string): ImportKind {
+  return importKinds.find(([kind]) => kind === value)?.[0] ?? "pole";
+}
+
+function unitFrom(value: string): Importing["lengthUnit"] {
+  return value === "ft" || value === "m" ? value : "";
+}

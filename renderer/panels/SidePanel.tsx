@@ -1,0 +1,89 @@
+import { drawnRef } from "../app/look.ts";
+import { type RefKey, refKey, splitRef } from "../app/ref.ts";
+import type { OpenRoute } from "../app/routeStore.ts";
+import { unitsOf } from "../app/session.ts";
+import { useView } from "../app/useSession.ts";
+import { FindingRow } from "./FindingRow.tsx";
+import { RefButton } from "./RefButton.tsx";
+import { CrossingTold } from "./told/CrossingTold.tsx";
+import { HungTold } from "./told/HungTold.tsx";
+import { PoleTold } from "./told/PoleTold.tsx";
+import { RouteTold } from "./told/RouteTold.tsx";
+import { SpanTold } from "./told/SpanTold.tsx";
+import { TerminalTold } from "./told/TerminalTold.tsx";
+import type { Told } from "./told/told.ts";
+import { UnitTold } from "./told/UnitTold.tsx";
+import { titleOf } from "./words.ts";
+
+const mostListed = 200;
+
+/** What is chosen, told in the trade's words, with its findings; the route itself where nothing is chosen. */
+export function SidePanel({ open }: { readonly open: OpenRoute }) {
+  const selection = useView((state) => state.selection);
+  const [only] = selection;
+  return (
+    <aside className="side" aria-label="What is chosen">
+      {only === undefined && <RouteTold open={open} />}
+      {only !== undefined && selection.length === 1 && <One open={open} chosen={only} />}
+      {selection.length > 1 && <Several open={open} chosen={selection} />}
+    </aside>
+  );
+}
+
+function One({ open, chosen }: { readonly open: OpenRoute; readonly chosen: RefKey }) {
+  const { table, id } = splitRef(chosen);
+  const { plant } = open;
+  if (!plant.row(table, id)) return null;
+  const findings = [...open.findings.values()].filter((finding) =>
+    finding.subjects.some((one) => drawnRef(plant, refKey(one.table, one.id)) === chosen),
+  );
+  return (
+    <>
+      <h2>{titleOf(plant, chosen)}</h2>
+      {tell(table, { plant, id, units: unitsOf(open) })}
+      <h3>Findings</h3>
+      {findings.length === 0 && <p className="quiet">No rule found anything here.</p>}
+      <ul className="findings-here">
+        {findings.map((finding) => (
+          <FindingRow key={finding.key} finding={finding} open={open} isTabStop isBrief />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function tell(table: ReturnType<typeof splitRef>["table"], told: Told) {
+  switch (table) {
+    case "pole":
+      return <PoleTold {...told} />;
+    case "terminal":
+      return <TerminalTold {...told} />;
+    case "span":
+      return <SpanTold {...told} />;
+    case "crossing":
+      return <CrossingTold {...told} />;
+    case "livingUnit":
+      return <UnitTold {...told} />;
+    case "slack":
+    case "closure":
+      return <HungTold {...told} table={table} />;
+    default:
+      return null;
+  }
+}
+
+function Several({ open, chosen }: { readonly open: OpenRoute; readonly chosen: readonly RefKey[] }) {
+  return (
+    <>
+      <h2>{chosen.length} chosen</h2>
+      <ul className="lines">
+        {chosen.slice(0, mostListed).map((ref) => (
+          <li key={ref}>
+            <RefButton to={ref}>{titleOf(open.plant, ref)}</RefButton>
+          </li>
+        ))}
+      </ul>
+      {chosen.length > mostListed && <p className="quiet">The first {mostListed} are listed.</p>}
+    </>
+  );
+}

@@ -1,0 +1,59 @@
+import { clearanceLimitFor, crossingClearance } from "../../../core/plant/clearance.ts";
+import { spanName } from "../../../core/plant/names.ts";
+import { clearanceCases } from "../../../core/plant/spanSag.ts";
+import { formatLength } from "../../../core/units/formatLength.ts";
+import { refKey } from "../../app/ref.ts";
+import { Facts } from "../Facts.tsx";
+import { RefButton } from "../RefButton.tsx";
+import type { Told } from "./told.ts";
+
+const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
+
+/** A crossing: what lies under the span, and how high the line hangs over it against the limit. */
+export function CrossingTold({ plant, id, units }: Told) {
+  const crossing = plant.rowOf("crossing", id);
+  const limit = clearanceLimitFor(plant, crossing.surface);
+  const clearance = crossingClearance(plant, id);
+  const basis = limit && [limit.basisDocument, limit.basisClause, limit.basisEdition].filter(Boolean).join(", ");
+  return (
+    <>
+      <Facts
+        facts={[
+          [
+            "Span",
+            <RefButton key="span" to={refKey("span", crossing.spanId)}>
+              {spanName(plant, crossing.spanId)}
+            </RefButton>,
+          ],
+          ["Middle, from the first pole", formatLength(crossing.offsetM, units, "span")],
+          ["Width", formatLength(crossing.widthM, units, "span")],
+          ["Limit", limit ? formatLength(limit.limitM, units, "height") : "none in the clearance set"],
+          ["Basis", limit ? `${basis} (${limit.basisMark})` : null],
+        ]}
+      />
+      <h3>Clearance</h3>
+      {clearance.kind === "unknown" ? (
+        <p className="quiet">{clearance.why}</p>
+      ) : (
+        <>
+          <table>
+            <tbody>
+              {clearanceCases.map((name) => (
+                <tr key={name} className={name === clearance.worstCase ? "is-worst" : ""}>
+                  <th scope="row">{caseWords[name]}</th>
+                  <td className="figure">{formatLength(clearance.byCase[name], units, "clearance")}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          {clearance.surfaceAssumed && (
+            <p className="quiet">The surface was taken as the straight line between the ground at both poles.</p>
+          )}
+          {clearance.strandAssumed && (
+            <p className="quiet">A pole lacks the height of our strand; the company's usual one was taken.</p>
+          )}
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,38 @@
+import { spanName } from "../../../core/plant/names.ts";
+import { formatLength } from "../../../core/units/formatLength.ts";
+import { refKey } from "../../app/ref.ts";
+import { Facts } from "../Facts.tsx";
+import { RefButton } from "../RefButton.tsx";
+import { offsetWords, titleOf } from "../words.ts";
+import type { Told } from "./told.ts";
+
+/** A coil or a closure: where on the strand, on which cable, and for what. */
+export function HungTold({ plant, id, units, table }: Told & { readonly table: "slack" | "closure" }) {
+  const row = plant.rowOf(table, id);
+  const coil = table === "slack" ? plant.rowOf("slack", id) : null;
+  const first = plant.rowOf("pole", plant.rowOf("span", row.spanId).fromPoleId).tag;
+  return (
+    <Facts
+      facts={[
+        [
+          "Span",
+          <RefButton key="span" to={refKey("span", row.spanId)}>
+            {spanName(plant, row.spanId)}
+          </RefButton>,
+        ],
+        [`From pole ${first}`, offsetWords(row.offsetM, units)],
+        ["Cable", plant.rowOf("cable", row.cableId).name],
+        ["Sheath in it", coil ? formatLength(coil.storedM, units, "span") : null],
+        [
+          "Waits for",
+          coil?.terminalId ? (
+            <RefButton key="terminal" to={refKey("terminal", coil.terminalId)}>
+              {titleOf(plant, refKey("terminal", coil.terminalId))}
+            </RefButton>
+          ) : null,
+        ],
+        ["Note", table === "closure" ? plant.rowOf("closure", id).note : null],
+      ]}
+    />
+  );
+}

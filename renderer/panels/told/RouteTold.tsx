@@ -1,0 +1,42 @@
+import { sheathLength } from "../../../core/plant/cablePath.ts";
+import { formatLength } from "../../../core/units/formatLength.ts";
+import type { OpenRoute } from "../../app/routeStore.ts";
+import { unitsOf } from "../../app/session.ts";
+import { Facts } from "../Facts.tsx";
+
+/** The route as a whole: what one reads when nothing is chosen. */
+export function RouteTold({ open }: { readonly open: OpenRoute }) {
+  const { route, plant, fileName } = open;
+  const settings = plant.settings();
+  const units = unitsOf(open);
+  const strandM = [...route.span.values()].reduce(
+    (sum, one) => sum + (one.strandSectionId === null ? 0 : one.lengthM),
+    0,
+  );
+  const sheathM = [...route.cable.keys()].reduce((sum, id) => sum + sheathLength(plant, id).totalM, 0);
+  const portCount = [...route.terminal.values()].reduce(
+    (sum, one) => sum + plant.rowOf("terminalModel", one.terminalModelId).portCount,
+    0,
+  );
+  const servedCount = new Set([...route.drop.values()].map((one) => one.livingUnitId)).size;
+  return (
+    <>
+      <h2>{settings.routeName}</h2>
+      <p className="place">{[settings.place, settings.county].filter(Boolean).join(", ")}</p>
+      <Facts
+        facts={[
+          ["Project", settings.project],
+          ["Company", settings.company],
+          ["File", fileName],
+          ["Poles", route.pole.size],
+          ["Strand", formatLength(strandM, units, "span")],
+          ["Cable sheath, coils included", formatLength(sheathM, units, "span")],
+          ["Terminals", route.terminal.size],
+          ["Ports", `${portCount}, ${portCount - route.drop.size} spare`],
+          ["Living units", `${route.livingUnit.size}, ${servedCount} served`],
+        ]}
+      />
+      <p className="quiet">Choose a pole, span, terminal or house on the diagram to read about it.</p>
+    </>
+  );
+}

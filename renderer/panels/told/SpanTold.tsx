@@ -1,0 +1,98 @@
+import { cablesInSpan } from "../../../core/plant/cablePath.ts";
+import { clearanceCases, spanSag } from "../../../core/plant/spanSag.ts";
+import { formatForce } from "../../../core/units/formatForce.ts";
+import { formatLength } from "../../../core/units/formatLength.ts";
+import { formatTemperature } from "../../../core/units/formatTemperature.ts";
+import { refKey } from "../../app/ref.ts";
+import { Facts } from "../Facts.tsx";
+import { RefButton } from "../RefButton.tsx";
+import { offsetWords, titleOf } from "../words.ts";
+import type { Told } from "./told.ts";
+
+const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
+const originWords = {
+  surveyed: "surveyed",
+  ordered: "from the order of the poles",
+  inferred: "inferred; look at it",
+  drawn: "drawn by hand",
+} as const;
+
+/** A span: how long, what is strung, how it sags, what hangs in it and lies under it. */
+export function SpanTold({ plant, id, units }: Told) {
+  const span = plant.rowOf("span", id);
+  const section = span.strandSectionId === null ? null : plant.rowOf("strandSection", span.strandSectionId);
+  const cables = cablesInSpan(plant, id).map((one) => plant.rowOf("cable", one).name);
+  const hung = (["terminal", "slack", "closure"] as const)
+    .flatMap((table) => plant.where(table, "spanId", id).map((one) => ({ table, row: plant.rowOf(table, one) })))
+    .sort((a, b) => a.row.offsetM - b.row.offsetM);
+  const crossings = plant.where("crossing", "spanId", id);
+  return (
+    <>
+      <Facts
+        facts={[
+          ["Length", formatLength(span.lengthM, units, "span")],
+          ["Strand", section ? plant.rowOf("strandType", section.strandTypeId).name : "none of ours"],
+          ["Section", section?.name ?? null],
+          [cables.length > 1 ? "Cables" : "Cable", cables.length === 0 ? "none" : cables.join(", ")],
+          ["Found", originWords[span.origin]],
+          ["Note", span.note],
+        ]}
+      />
+      <Sag plant={plant} id={id} units={units} />
+      {crossings.length > 0 && <h3>Crossings</h3>}
+      <ul className="lines">
+        {crossings.map((one) => (
+          <li key={one}>
+            <RefButton to={refKey("crossing", one)}>{titleOf(plant, refKey("crossing", one))}</RefButton>
+            <span className="figure">{formatLength(plant.rowOf("crossing", one).offsetM, units, "span")}</span>
+          </li>
+        ))}
+      </ul>
+      {hung.length > 0 && <h3>Hung from {plant.rowOf("pole", span.fromPoleId).tag} on</h3>}
+      <ul className="lines">
+        {hung.map(({ table, row }) => (
+          <li key={row.id}>
+            <RefButton to={refKey(table, row.id)}>{titleOf(plant, refKey(table, row.id))}</RefButton>
+            <span className="figure">{offsetWords(row.offsetM, units)}</span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Sag({ plant, id, units }: Told) {
+  const sag = spanSag(plant, id);
+  if (sag.kind === "unknown") return <p className="quiet">Sag: {sag.why}</p>;
+  return (
+    <>
+      <h3>Sag at midspan</h3>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Condition</th>
+            <th scope="col" className="figure">
+              At
+            </th>
+            <th scope="col" className="figure">
+              Tension
+            </th>
+            <th scope="col" className="figure">
+              Sag
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {clearanceCases.map((name) => (
+            <tr key={name}>
+              <td>{caseWords[name]}</td>
+              <td className="figure">{formatTemperature(sag[name].temperatureDegC, units)}</td>
+              <td className="figure">{formatForce(sag[name].horizontalN, units)}</td>
+              <td className="figure">{formatLength(sag[name].sagM, units, "sag")}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}

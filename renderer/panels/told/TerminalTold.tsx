@@ -1,0 +1,109 @@
+import { dropRunM } from "../../../core/plant/dropView.ts";
+import { tubeOf, usesOfTerminal } from "../../../core/plant/fiberView.ts";
+import { portCounts, portsOf, terminalPlace } from "../../../core/plant/terminalView.ts";
+import { formatLength } from "../../../core/units/formatLength.ts";
+import { refKey } from "../../app/ref.ts";
+import { ColourChip } from "../ColourChip.tsx";
+import { Facts } from "../Facts.tsx";
+import { PortFace } from "../PortFace.tsx";
+import { RefButton } from "../RefButton.tsx";
+import { placeWords } from "../words.ts";
+import type { Told } from "./told.ts";
+
+/** A terminal: where it hangs, what feeds it, whom its ports serve. */
+export function TerminalTold({ plant, id, units }: Told) {
+  const terminal = plant.rowOf("terminal", id);
+  const model = plant.rowOf("terminalModel", terminal.terminalModelId);
+  const place = terminalPlace(plant, id);
+  const counts = portCounts(plant, id);
+  const coilM = plant
+    .where("slack", "terminalId", id)
+    .reduce((sum, coil) => sum + plant.rowOf("slack", coil).storedM, 0);
+  const needM = plant.settings().accessSlackM;
+  return (
+    <>
+      <p className="place">{placeWords(plant, id, units)}</p>
+      <Facts
+        facts={[
+          ["Model", model.name],
+          ["Cable", plant.rowOf("cable", terminal.cableId).name],
+          [
+            "From the feed end",
+            place.stationM === null ? "not on its cable" : formatLength(place.stationM, units, "span"),
+          ],
+          ["Ports", `${counts.used} used, ${counts.spare} spare`],
+          ["Coil", `${formatLength(coilM, units, "span")}, the opening takes ${formatLength(needM, units, "span")}`],
+          ["Placed", terminal.pinned ? "by a person; no layout moves it" : null],
+          ["Why here", terminal.reason],
+        ]}
+      />
+      <Fibers plant={plant} id={id} units={units} />
+      <h3>Face</h3>
+      <PortFace plant={plant} terminalId={id} />
+      <Ports plant={plant} id={id} units={units} />
+    </>
+  );
+}
+
+function Fibers({ plant, id }: Told) {
+  const uses = usesOfTerminal(plant, id).map((useId) => plant.rowOf("fiberUse", useId));
+  return (
+    <>
+      <h3>Fibers</h3>
+      {uses.length === 0 && <p className="quiet">No fiber feeds this terminal yet.</p>}
+      <ul className="lines">
+        {uses.map((use) => {
+          const { tube, place } = tubeOf(plant, use.cableId, use.fiber);
+          const splitter = use.splitterId === null ? undefined : plant.row("splitter", use.splitterId);
+          return (
+            <li key={use.id}>
+              <span>
+                tube <ColourChip kind="tube" position={tube} /> fiber <ColourChip kind="fiber" position={place} />
+              </span>
+              <span className="quiet">{splitter ? `splitter ${splitter.position}` : "no splitter"}</span>
+            </li>
+          );
+        })}
+      </ul>
+    </>
+  );
+}
+
+function Ports({ plant, id, units }: Told) {
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col" className="figure">
+            Port
+          </th>
+          <th scope="col">Living unit</th>
+          <th scope="col" className="figure">
+            Drop
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {portsOf(plant, id).map(({ port, dropIds }) => (
+          <tr key={port}>
+            <td className="figure">{port}</td>
+            <td>
+              {dropIds.length === 0 && <span className="quiet">spare</span>}
+              {dropIds.map((dropId) => {
+                const unit = plant.rowOf("livingUnit", plant.rowOf("drop", dropId).livingUnitId);
+                return (
+                  <RefButton key={dropId} to={refKey("livingUnit", unit.id)}>
+                    {unit.address}
+                  </RefButton>
+                );
+              })}
+            </td>
+            <td className="figure">
+              {dropIds.map((dropId) => formatLength(dropRunM(plant, dropId), units, "drop")).join(", ")}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

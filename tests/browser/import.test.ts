@@ -1,0 +1,111 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { demoSeed, makeDemo as makeDemoLists } from "../../assets/demo/makeDemo.ts";
+import { launchChromium } from "./chromium.ts";
+import { visibleIds } from "./diagram.ts";
+import { type Demo, makeDemo } from "./openWindow.ts";
+
+let browser: Browser;
+let demo: Demo;
+
+beforeAll(async () => {
+  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
+});
+afterAll(async () => {
+  await browser.close();
+  demo.remove();
+});
+
+const poles = [
+  "tag,latitude,longitude,height ft,order",
+  "Q-1,41.2000,-95.9000,35,1",
+  "Q-2,41.2004,-95.9000,tall,2",
+  "Q-3,,-95.9000,40,3",
+  "Q-4,41.2012,-95.9000,40,4",
+].join("\n");
+
+async function chooseFile(page: Page, name: string, text: string): Promise<void> {
+  await page.locator("input[type=file]").setInputFiles({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
+  await page.getByRole("table", { name: "First rows" }).waitFor();
+}
+
+test("an empty route says what to do, and its button opens the import", async () => {
+  const opened = await demo.openEmpty(browser);
+  const { page } = opened;
+  await page.getByText("Nothing is on this route yet.").waitFor();
+  await page.locator(".stage").getByRole("button", { name: "Import" }).click();
+  expect(await page.getByRole("complementary", { name: "Import" }).isVisible()).toBe(true);
+  await opened.close();
+});
+
+test("bad rows are shown with line, column, value and what is accepted; the good ones can be taken and undone", async () => {
+  const opened = await demo.openEmpty(browser);
+  const { page, session, complaints } = opened;
+  await page.keyboard.press("Control+i");
+  await chooseFile(page, "poles.csv", poles);
+  const bad = page.getByRole("table", { name: "Bad rows" });
+  const rows = await bad.getByRole("row").allTextContents();
+  expect(rows.some((text) => /^3.*height.*tall/.test(text))).toBe(true);
+  expect(rows.some((text) => text.startsWith("4"))).toBe(true);
+  const take = page.getByRole("button", { name: /^Take/ });
+  expect(await take.getAttribute("aria-disabled")).toBe("true");
+  await take.click({ force: true });
+  expect(session.route().pole.size).toBe(0);
+
+  await page.getByLabel("Take the good rows when others are bad").check();
+  await expect.poll(() => take.getAttribute("aria-disabled")).toBe("false");
+  await take.click();
+  await expect.poll(() => session.route().pole.size).toBe(2);
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => session.route().pole.size).toBe(0);
+  expect(complaints).toEqual([]);
+  await opened.close();
+});
+
+test("a column the guess missed can be chosen by hand", async () => {
+  const opened = await demo.openEmpty(browser);
+  const { page } = opened;
+  await page.keyboard.press("Control+i");
+  await chooseFile(page, "poles.csv", poles.replace("tag,", "wooden thing,"));
+  const tag = page.getByLabel("Tag", { exact: false }).first();
+  await tag.selectOption("wooden thing");
+  await expect.poll(() => tag.inputValue()).toBe("wooden thing");
+  await page.getByText(/^\d+ new/).waitFor();
+  await opened.close();
+});
+
+test("from four lists to hung terminals: import each, lay out, and every step can be taken back", async () => {
+  const opened = await demo.openEmpty(browser);
+  const { page, session, complaints } = opened;
+  const lists = makeDemoLists(demoSeed);
+  await page.keyboard.press("Control+i");
+  for (const [words, text, table] of [
+    ["Poles", lists.poles, "pole"],
+    ["Living units", lists.addresses, "livingUnit"],
+    ["Attachments on poles", lists.attachments, "attachment"],
+    ["Crossings under spans", lists.crossings, "crossing"],
+  ] as const) {
+    await page.getByLabel("What the file lists").selectOption({ label: words });
+    await chooseFile(page, `${table}.csv`, text);
+    const take = page.getByRole("button", { name: /^Take \d+ rows in$/ });
+    await expect.poll(() => take.getAttribute("aria-disabled")).toBe("false");
+    await take.click();
+    await expect.poll(() => session.route()[table].size).toBeGreaterThan(10);
+    await page.getByText("Choose a file. It is shown here").waitFor();
+  }
+  await page.keyboard.press("Escape");
+  await page.getByRole("button", { name: "Lay out terminals" }).click();
+  await expect.poll(() => session.route().terminal.size, { timeout: 60_000 }).toBeGreaterThan(10);
+  await expect
+    .poll(async () => (await visibleIds(page)).filter((id) => session.route().terminal.has(id)).length)
+    .toBeGreaterThan(10);
+  for (let left = 6; left > 0; left -= 1) {
+    const name = await page.getByRole("button", { name: /^Undo ./ }).getAttribute("aria-label");
+    await page.keyboard.press("Control+z");
+    await page.getByRole("button", { name: name ?? "", exact: true }).waitFor({ state: "detached" });
+  }
+  expect(session.route().pole.size).toBe(0);
+  expect(complaints).toEqual([]);
+  await opened.close();
+});

@@ -1,0 +1,64 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { planted } from "../../assets/demo/planted.ts";
+import { composeSet } from "../../core/sheets/composeSet.ts";
+import type { DrawingSet } from "../../core/sheets/displayList.ts";
+import { outsidePaper, overlaps } from "../../core/sheets/overlaps.ts";
+import { runJobHere } from "../../electron/host/jobs.ts";
+import { makeDemoRoute } from "../../electron/host/makeDemoRoute.ts";
+import type { Session } from "../../electron/host/session.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "strand-demo-"));
+let session: Session;
+let set: DrawingSet;
+
+beforeAll(async () => {
+  const stamp = { author: "tester", nowIso: () => "2026-01-02T03:04:05.000Z" };
+  const made = await makeDemoRoute(
+    join(folder, "demo.strand"),
+    join(import.meta.dirname, "../../assets"),
+    stamp,
+    runJobHere,
+  );
+  if (!made.ok) throw new Error(made.fault.what);
+  session = made.value;
+  set = composeSet(session.plant, session.findings());
+});
+afterAll(() => {
+  session.close();
+  rmSync(folder, { recursive: true });
+});
+
+test("no text of the demo set lies on other text or leaves the paper", () => {
+  expect(set.sheets.length).toBeGreaterThan(30);
+  expect(set.sheets.flatMap((sheet) => overlaps(sheet).map((pair) => [sheet.number, pair]))).toEqual([]);
+  expect(set.sheets.flatMap((sheet) => outsidePaper(sheet).map((mark) => [sheet.number, mark]))).toEqual([]);
+});
+
+test("no text of the demo set is lower than 2 mm", () => {
+  const texts = set.sheets.flatMap((sheet) => sheet.marks.filter((mark) => mark.kind === "text"));
+  expect(texts.length).toBeGreaterThan(2_000);
+  expect(texts.filter((mark) => mark.heightMm < 2)).toEqual([]);
+});
+
+test("the findings are the demo's planted problems, and nothing else", () => {
+  const { route } = session;
+  const told = session.findings().map((one) => `${one.ruleId}: ${one.message}`);
+  const about = (rule: string, ...words: readonly string[]) =>
+    told.filter((line) => line.startsWith(`${rule}:`) && words.every((word) => line.includes(word)));
+  const expected = [
+    about("supply-separation-at-pole", planted.lowPower.pole),
+    about("supply-separation-in-span", planted.lowPower.pole),
+    about("communication-separation-at-pole", planted.closeTelephone.pole),
+    about("crossing-clearance", planted.lowDriveway.from, planted.lowDriveway.to),
+    about("crossing-clearance", planted.lowRail.from, planted.lowRail.to),
+    about("unit-without-port", "7 Orchard Track"),
+    about("crossing-clearance-unknown", planted.unlevelled.from, planted.unlevelled.to),
+  ];
+  for (const lines of expected) expect(lines.length).toBeGreaterThan(0);
+  expect(expected.flat().sort()).toEqual([...told].sort());
+  const short = [...route().span.values()].find((span) => span.lengthM < session.plant.settings().minSpanM);
+  expect([...route().terminal.values()].filter((one) => one.spanId === short?.id)).toEqual([]);
+});

@@ -1,0 +1,34 @@
+import { expect, test } from "vitest";
+import { fail } from "../../../core/model/result.ts";
+import { actions } from "../../../renderer/app/actions.ts";
+import type { HostClient } from "../../../renderer/app/hostClient.ts";
+import { openSession } from "../../../renderer/app/session.ts";
+import { smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { windowOn } from "./windowOn.ts";
+
+const deafHost: HostClient = {
+  call: async (method) => fail("away", "Nobody answers.", method, "Start the program again."),
+  on: () => () => {},
+};
+
+test("without a route every action that needs one says so, and none is nameless", () => {
+  const session = openSession(deafHost);
+  expect(actions.every((one) => one.name(session).length > 3)).toBe(true);
+  expect(actions.filter((one) => one.blocked(session) === null)).toEqual([]);
+});
+
+test("undo names the step it takes back", () => {
+  const { session } = windowOn(smallRoute(), { undo: "Move terminal T1", redo: null });
+  const undo = actions.find((one) => one.id === "undo");
+  expect(undo?.name(session)).toBe("Undo move terminal T1");
+  expect(undo?.blocked(session)).toBeNull();
+  expect(actions.find((one) => one.id === "redo")?.blocked(session)).toBe("Nothing to redo.");
+});
+
+test("while long work is under way the route is left alone", () => {
+  const { session } = windowOn(smallRoute());
+  const job = { jobId: "j", name: "Draw the set", doneCount: 0, totalCount: 0, words: "", isCancelling: false };
+  session.view.setState({ job });
+  const layout = actions.find((one) => one.id === "layout");
+  expect(layout?.blocked(session)).toBe('Wait for "Draw the set" to end, or stop it.');
+});
