@@ -4,7 +4,7 @@ import { fail, ok, type Result } from "../core/model/result.ts";
 
 /** What a column holds on its way in or out. */
 export type SqlValue = string | number | null;
-export type SqlRow = Readonly<Record<string, SqlValue>>;
+type SqlRow = Readonly<Record<string, SqlValue>>;
 
 /** A route file that can only be read through: a statement that would write is thrown back. */
 export type ReadDb = {

@@ -13,7 +13,7 @@ export function onDisk<T>(where: string, work: () => Result<T>): Result<T> {
 }
 
 /** The fault a file or disk is to blame for; null where the program is. */
-export function diskFault(error: unknown, where: string): Fault | null {
+function diskFault(error: unknown, where: string): Fault | null {
   const code = sqliteCode(error) ?? nodeCode(error);
   if (!code) return null;
   const known = faults.find(({ codes }) => codes.some((each) => code === each || code.startsWith(`${each}_`)));

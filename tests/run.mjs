@@ -20,7 +20,11 @@ const suites = [
 
 for (const [name, command, args] of process.argv.includes("--check") ? checks : [...checks, ...suites]) {
   console.log(`\n== ${name}`);
-  const { status } = spawnSync(command, args, { cwd: projectFolder, stdio: "inherit", shell: process.platform === "win32" });
+  const { status } = spawnSync(command, args, {
+    cwd: projectFolder,
+    stdio: "inherit",
+    shell: process.platform === "win32",
+  });
   if (status !== 0) {
     console.error(`\nFailed: ${name}`);
     process.exit(status ?? 1);

@@ -43,6 +43,9 @@ export const lossTopic = defineTopic({
     classMaxDb: 28,
   },
   answer({ segments, events, marginDb, classMinDb, classMaxDb }) {
+    if (classMinDb !== undefined && classMaxDb !== undefined && classMinDb > classMaxDb) {
+      throw new RangeError(`classMinDb is ${classMinDb}; it must not be above classMaxDb, ${classMaxDb}`);
+    }
     const lossDb = pathLossDb(segments, events, marginDb ?? 0);
     return {
       lossDb,

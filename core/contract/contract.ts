@@ -54,14 +54,10 @@ export const contract = {
     reply: z.strictObject({
       edit: editReply,
       unserved: z
-        .array(
-          z.strictObject({
-            livingUnitId: z.string(),
-            kind: z.enum(["reach", "forbidden", "capacity", "fibers"]),
-            reason: z.string(),
-          }),
-        )
+        .array(z.strictObject({ livingUnitId: z.string(), address: z.string(), reason: z.string() }))
         .readonly(),
+      /** Spans no line reaches from the pole the cable comes from. */
+      unstrung: z.array(z.strictObject({ fromTag: z.string(), toTag: z.string() })).readonly(),
     }),
   },
   "draw.sheets": {
@@ -77,7 +73,7 @@ export const contract = {
   "job.cancel": { request: z.strictObject({ jobId: z.string() }), reply: z.strictObject({ cancelled: z.boolean() }) },
 } as const;
 
-export type Contract = typeof contract;
+type Contract = typeof contract;
 export type Method = keyof Contract;
 export type Request<M extends Method> = z.infer<Contract[M]["request"]>;
 export type Reply<M extends Method> = z.infer<Contract[M]["reply"]>;

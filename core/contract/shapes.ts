@@ -5,7 +5,7 @@ import { tableNames } from "../model/tables.ts";
 const cell = z.union([z.string(), z.number(), z.boolean(), z.null()]);
 const flatRow = z.record(z.string(), cell);
 
-export const tableNameSchema = z.enum(tableNames);
+const tableNameSchema = z.enum(tableNames);
 
 export const faultSchema = z.strictObject({ code: z.string(), what: z.string(), where: z.string(), mend: z.string() });
 

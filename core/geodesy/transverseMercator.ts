@@ -3,7 +3,7 @@ import { requireFinite, requirePositive } from "../units/guard.ts";
 import { type LonLat, requireLonLat } from "./lonLat.ts";
 
 /** A place on a plane grid: metres east and north of its false origin. */
-export type GridPoint = { readonly eastM: number; readonly northM: number };
+type GridPoint = { readonly eastM: number; readonly northM: number };
 
 /** What fixes one transverse Mercator grid. */
 export type TransverseMercator = {

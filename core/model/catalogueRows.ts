@@ -2,7 +2,7 @@ import { z } from "zod";
 import { amount, basisFields, figure, fraction, id, label, ordinal, positive, reference, words } from "./fields.ts";
 
 /** Steel strand as bought: what carries the route. */
-export const strandType = z.strictObject({
+const strandType = z.strictObject({
   id,
   name: label,
   diameterM: positive,
@@ -17,7 +17,7 @@ export const strandType = z.strictObject({
 });
 
 /** Loose-tube fiber cable. */
-export const cableType = z.strictObject({
+const cableType = z.strictObject({
   id,
   name: label,
   fiberCount: ordinal,
@@ -33,7 +33,7 @@ export const cableType = z.strictObject({
 });
 
 /** Uniform 1 x N splitter inside a terminal. */
-export const splitterType = z.strictObject({
+const splitterType = z.strictObject({
   id,
   name: label,
   legCount: ordinal,
@@ -45,7 +45,7 @@ export const splitterType = z.strictObject({
 });
 
 /** A strand-mounted terminal as bought: its ports, its face and the splitters inside. */
-export const terminalModel = z.strictObject({
+const terminalModel = z.strictObject({
   id,
   name: label,
   portCount: ordinal,
@@ -62,7 +62,7 @@ export const terminalModel = z.strictObject({
 });
 
 /** Drop cable from a port to a living unit. */
-export const dropType = z.strictObject({
+const dropType = z.strictObject({
   id,
   name: label,
   weightNPerM: positive,
@@ -74,10 +74,10 @@ export const dropType = z.strictObject({
 });
 
 /** A set of clearance limits under one document. */
-export const clearanceSet = z.strictObject({ id, name: label, ...basisFields });
+const clearanceSet = z.strictObject({ id, name: label, ...basisFields });
 
 /** What a clearance limit protects. */
-export const clearanceSurface = z.enum([
+const clearanceSurface = z.enum([
   "road",
   "driveway",
   "rail",
@@ -93,7 +93,7 @@ export const clearanceSurface = z.enum([
 ]);
 
 /** One limit of a clearance set: vertical distance that must remain, m. */
-export const clearanceLimit = z.strictObject({
+const clearanceLimit = z.strictObject({
   id,
   clearanceSetId: reference,
   surface: clearanceSurface,
@@ -102,7 +102,7 @@ export const clearanceLimit = z.strictObject({
 });
 
 /** Wind and ice the strand must bear, and the two conditions its clearances are checked under. */
-export const loadingDistrict = z.strictObject({
+const loadingDistrict = z.strictObject({
   id,
   name: label,
   iceM: amount,
@@ -119,7 +119,7 @@ export const loadingDistrict = z.strictObject({
 });
 
 /** Light class of a passive optical network: both limits bind. */
-export const opticalClass = z.strictObject({
+const opticalClass = z.strictObject({
   id,
   system: label,
   name: label,
@@ -135,7 +135,7 @@ export const opticalClass = z.strictObject({
 });
 
 /** Small parts counted in the bill of materials. */
-export const hardware = z.strictObject({
+const hardware = z.strictObject({
   id,
   name: label,
   unit: label,

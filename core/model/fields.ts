@@ -4,7 +4,7 @@ import { z } from "zod";
 export const id = z.string().min(1).max(80);
 
 /** Reference to a row of another table. */
-export const reference = id;
+export const reference = z.string().min(1).max(80);
 
 /** Words a person wrote; may be empty. */
 export const words = z.string().max(2000);

@@ -14,7 +14,7 @@ import {
 } from "./fields.ts";
 
 /** A pole, as found or as surveyed. */
-export const pole = z.strictObject({
+const pole = z.strictObject({
   id,
   tag: label,
   ...positionFields,
@@ -34,7 +34,7 @@ export const pole = z.strictObject({
 });
 
 /** Anybody's wire or equipment on a pole, with its height above ground. Our own strand is one of these. */
-export const attachment = z.strictObject({
+const attachment = z.strictObject({
   id,
   poleId: reference,
   owner: words,
@@ -46,7 +46,7 @@ export const attachment = z.strictObject({
 });
 
 /** Two neighbouring poles and what is strung between them. */
-export const span = z.strictObject({
+const span = z.strictObject({
   id,
   fromPoleId: reference,
   toPoleId: reference,
@@ -60,7 +60,7 @@ export const span = z.strictObject({
 });
 
 /** What lies under a span: where, how wide, how high. */
-export const crossing = z.strictObject({
+const crossing = z.strictObject({
   id,
   spanId: reference,
   name: words,
@@ -73,7 +73,7 @@ export const crossing = z.strictObject({
 });
 
 /** Strand from dead end to dead end, pulled as one. */
-export const strandSection = z.strictObject({
+const strandSection = z.strictObject({
   id,
   name: label,
   strandTypeId: reference,
@@ -83,7 +83,7 @@ export const strandSection = z.strictObject({
 });
 
 /** A fiber cable from its feed end outwards. */
-export const cable = z.strictObject({
+const cable = z.strictObject({
   id,
   name: label,
   cableTypeId: reference,
@@ -94,7 +94,7 @@ export const cable = z.strictObject({
 });
 
 /** One step of a cable along the route: its sequence-th span, from the feed end. */
-export const cableRun = z.strictObject({
+const cableRun = z.strictObject({
   id,
   cableId: reference,
   spanId: reference,
@@ -104,7 +104,7 @@ export const cableRun = z.strictObject({
 });
 
 /** Cable waiting in a coil under the strand. */
-export const slack = z.strictObject({
+const slack = z.strictObject({
   id,
   cableId: reference,
   spanId: reference,
@@ -119,7 +119,7 @@ export const slack = z.strictObject({
 });
 
 /** Splice closure on the strand. */
-export const closure = z.strictObject({
+const closure = z.strictObject({
   id,
   name: label,
   cableId: reference,

@@ -52,7 +52,7 @@ export const settings = z.strictObject({
 });
 
 /** An issued state of the drawings. */
-export const revision = z.strictObject({
+const revision = z.strictObject({
   id,
   letter: label,
   dateIso: label,
@@ -62,7 +62,7 @@ export const revision = z.strictObject({
 });
 
 /** A finding a person accepted, with the reason; it prints on the drawings. */
-export const waiver = z.strictObject({
+const waiver = z.strictObject({
   id,
   ruleId: label,
   /** The finding's subjects, sorted and joined by a space. */

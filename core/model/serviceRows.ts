@@ -2,7 +2,7 @@ import { z } from "zod";
 import { amount, id, label, ordinal, positionFields, positive, reference, words } from "./fields.ts";
 
 /** A terminal hanging under the strand. */
-export const terminal = z.strictObject({
+const terminal = z.strictObject({
   id,
   name: label,
   terminalModelId: reference,
@@ -17,7 +17,7 @@ export const terminal = z.strictObject({
 });
 
 /** A splitter inside a terminal; leg n lights port firstPort + n - 1. */
-export const splitter = z.strictObject({
+const splitter = z.strictObject({
   id,
   terminalId: reference,
   splitterTypeId: reference,
@@ -27,7 +27,7 @@ export const splitter = z.strictObject({
 });
 
 /** A hub output that lights fibers of the route. */
-export const feed = z.strictObject({
+const feed = z.strictObject({
   id,
   name: label,
   opticalClassId: reference,
@@ -40,7 +40,7 @@ export const feed = z.strictObject({
 });
 
 /** What one fiber of one cable is used for. */
-export const fiberUse = z.strictObject({
+const fiberUse = z.strictObject({
   id,
   cableId: reference,
   fiber: ordinal,
@@ -57,7 +57,7 @@ export const fiberUse = z.strictObject({
 });
 
 /** One dwelling, shop or lot that needs one port. */
-export const livingUnit = z.strictObject({
+const livingUnit = z.strictObject({
   id,
   /** Street address as people write it, unit included. */
   address: label,
@@ -71,7 +71,7 @@ export const livingUnit = z.strictObject({
 });
 
 /** A drop from one port to one living unit. */
-export const drop = z.strictObject({
+const drop = z.strictObject({
   id,
   terminalId: reference,
   port: ordinal,

@@ -12,7 +12,6 @@ export type Row<T extends TableName> = Readonly<z.infer<(typeof tables)[T]>>;
 
 export type Settings = Row<"settings">;
 export type Revision = Row<"revision">;
-export type Waiver = Row<"waiver">;
 export type StrandType = Row<"strandType">;
 export type CableType = Row<"cableType">;
 export type SplitterType = Row<"splitterType">;
@@ -31,7 +30,6 @@ export type StrandSection = Row<"strandSection">;
 export type Cable = Row<"cable">;
 export type CableRun = Row<"cableRun">;
 export type Slack = Row<"slack">;
-export type Closure = Row<"closure">;
 export type Terminal = Row<"terminal">;
 export type Splitter = Row<"splitter">;
 export type Feed = Row<"feed">;

@@ -15,7 +15,7 @@ export type Checker = {
 };
 
 /** What an edit did to the findings. */
-export type Recheck = {
+type Recheck = {
   /** How many rows the rules were asked about again. */
   readonly askedCount: number;
   /** Keys of findings that are no longer there. */

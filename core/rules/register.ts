@@ -33,6 +33,7 @@ import { spanLengthDiffers } from "./spanLengthDiffers.ts";
 import { spanOverLongest } from "./spanOverLongest.ts";
 import { spanRepeated } from "./spanRepeated.ts";
 import { spanSagUnknown } from "./spanSagUnknown.ts";
+import { spanUnstrung } from "./spanUnstrung.ts";
 import { spanWithoutStrand } from "./spanWithoutStrand.ts";
 import { spareFibersInTube } from "./spareFibersInTube.ts";
 import { sparePorts } from "./sparePorts.ts";
@@ -91,6 +92,7 @@ export const ruleRegister: readonly Rule[] = [
   spanOverLongest,
   spanRepeated,
   spanSagUnknown,
+  spanUnstrung,
   spanWithoutStrand,
   spareFibersInTube,
   sparePorts,

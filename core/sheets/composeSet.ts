@@ -40,7 +40,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
   const revisions = [...plant.route().revision.values()].sort(
     (a, b) => byText(a.dateIso, b.dateIso) || byName(a.letter, b.letter),
   );
-  const notForConstruction = openFindings.some((one) => one.finding.severity === "error");
+  const notForConstruction = revisions.length === 0 || openFindings.some((one) => one.finding.severity === "error");
   const sheets = drafts.map((draft, index): Sheet => {
     const drawn = draft.draw(book);
     const number = String(index + 1);

@@ -25,7 +25,7 @@ export type Pen = keyof typeof pensMm;
  * Faces: narrow for labels along the strand, plain for tables and notes. Characters that a face lacks are drawn from the
  * symbols face.
  */
-export const faces = ["narrow", "narrowBold", "plain", "plainBold"] as const;
+const faces = ["narrow", "narrowBold", "plain", "plainBold"] as const;
 export type Face = (typeof faces)[number];
 
 /** Grey from 0 black to 1 white, or red, green and blue from 0 to 1; null draws no fill. */

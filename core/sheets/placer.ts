@@ -13,7 +13,7 @@ type LabelRequest = {
   readonly candidates: readonly Candidate[];
 };
 
-export type PlacedLabel = {
+type PlacedLabel = {
   readonly box: OrientedBox;
   /** From the label to its anchor where it had to move away; null beside its anchor. */
   readonly leader: readonly [PaperPoint, PaperPoint] | null;

@@ -6,7 +6,7 @@ import { requireFinite, requireNotNegative, requirePositive } from "../units/gua
  *
  * @source GO 95 Rule 43.1-B, seen; NESC Rule 250B, from memory
  */
-export const glazeIceKgPerM3 = 913;
+const glazeIceKgPerM3 = 913;
 
 /** What hangs in the span and what the weather adds. All 0 or more; the diameter more than 0. */
 export type LineLoadCase = {

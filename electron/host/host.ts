@@ -4,6 +4,7 @@ import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
 import { type ChosenFile, importLabel, importReply, planFile } from "./importFile.ts";
 import type { RunJob } from "./jobs.ts";
+import { layOutRoute } from "./layOutRoute.ts";
 import { type Call, type Handlers, serve } from "./serve.ts";
 import type { Session } from "./session.ts";
 
@@ -99,10 +100,10 @@ export function openHost({ runJob, report }: HostOptions): Host {
     "layout.run": ({ routeId, jobId }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
-          const laidOut = await runJob("layout", { route: session.route() }, onProgress, signal);
+          const laidOut = await layOutRoute(session, runJob, { onProgress, signal });
           if (!laidOut.ok) return laidOut;
-          const edit = told(routeId, session.take("Lay out terminals", laidOut.value.rows));
-          return edit.ok ? ok({ edit: edit.value, unserved: laidOut.value.unserved }) : edit;
+          told(routeId, ok(laidOut.value.edit));
+          return laidOut;
         }),
       ),
     "draw.sheets": ({ routeId, jobId }) =>

@@ -11,7 +11,7 @@ import { writePdf } from "./writePdf.ts";
 export type Progress = { readonly doneCount: number; readonly totalCount: number; readonly words: string };
 
 /** Heavy work by name: what it takes and what it gives. */
-export type Jobs = {
+type Jobs = {
   readonly layout: { readonly takes: { readonly route: Route }; readonly gives: Result<Layout> };
   readonly svg: { readonly takes: DrawInput; readonly gives: readonly SheetPicture[] };
   readonly pdf: {
@@ -21,7 +21,7 @@ export type Jobs = {
 };
 export type JobName = keyof Jobs;
 /** A sheet as the preview shows it. */
-export type SheetPicture = { readonly number: string; readonly title: string; readonly svg: string };
+type SheetPicture = { readonly number: string; readonly title: string; readonly svg: string };
 type DrawInput = { readonly route: Route; readonly findings: readonly Finding[] };
 
 /** Does one job to its end; where it runs, here or in a worker thread, is the caller's choice. */

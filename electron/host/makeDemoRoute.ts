@@ -43,7 +43,7 @@ async function fill(session: Session, runJob: RunJob): Promise<Result<unknown>> 
     const taken = await takeList(session, kind, `${name}.csv`, texts[name]);
     if (!taken.ok) return taken;
   }
-  return layOutRoute(session, runJob, "");
+  return layOutRoute(session, runJob);
 }
 
 async function takeList(

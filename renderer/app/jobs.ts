@@ -1,16 +1,10 @@
 import type { Result } from "../../core/model/result.ts";
-import { runCommand, showEdit } from "./edits.ts";
+import { showEdit } from "./edits.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
 
-/** Strings the line where there is none, then lays out terminals, fibers and ports over the route; pinned decisions stand. */
+/** Strings the line where there is none, and lays out terminals, fibers and ports over the route; pinned decisions stand. */
 export async function layOut(session: Session): Promise<void> {
-  const { routeId, route, plant } = openRouteOf(session);
-  if (route.cable.size === 0) {
-    // a terminal hangs on strand and is fed by a cable: a route fresh from its lists has neither
-    const { strandTypeId, opticalClassId } = plant.settings();
-    const wishes = { strandTypeId, opticalClassId, cableTypeId: "", hubPoleId: "" };
-    if (!(await runCommand(session, "line.string", wishes))) return;
-  }
+  const { routeId } = openRouteOf(session);
   const reply = await follow(session, "Lay out terminals", (jobId) =>
     session.host.call("layout.run", { routeId, jobId }),
   );

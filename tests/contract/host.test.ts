@@ -73,7 +73,7 @@ test("rows that change nothing are no edit to undo", async () => {
   await ask("edit.undo", { routeId });
   const after = (await ask("route.read", { routeId })).history;
   expect([before.undo, after.redo]).toEqual(["Lay out terminals", "Lay out terminals"]);
-  expect(after.undo).toBe("String the line");
+  expect(after.undo).toBe("Import crossings from crossings.csv");
 });
 
 test("an edit is told to every window with what it did to the findings", async () => {

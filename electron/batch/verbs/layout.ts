@@ -15,7 +15,7 @@ export const layoutVerb: Verb = {
     if (!read.ok) return read;
     const { values, positionals } = read.value;
     return withRouteFile(positionals[0] ?? "", desk.stamp, async (session) => {
-      const laidOut = await layOutRoute(session, desk.runJob, values.hub ?? "");
+      const laidOut = await layOutRoute(session, desk.runJob, { hubTag: values.hub ?? "" });
       if (!laidOut.ok) return laidOut;
       const summary = summaryOf(session);
       const { unserved, unstrung } = laidOut.value;

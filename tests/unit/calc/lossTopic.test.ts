@@ -14,3 +14,10 @@ it("with a class there is a margin to each end that was given", () => {
   });
   expect(lossTopic.run({ ...path, classMaxDb: 28 })).toEqual({ ok: true, value: { lossDb: 14, marginToMaxDb: 14 } });
 });
+
+it("a class whose least loss is above its largest is refused", () => {
+  expect(lossTopic.run({ ...path, classMinDb: 30, classMaxDb: 10 })).toMatchObject({
+    ok: false,
+    fault: { code: "out-of-range" },
+  });
+});
