@@ -1,0 +1,59 @@
+import { Maximize, PanelBottom, PanelRight, Ruler, ZoomIn, ZoomOut } from "lucide-react";
+import { runCommand } from "../edits.ts";
+import { fitAll, zoomBy } from "../look.ts";
+import { unitsOf } from "../session.ts";
+import { type Action, action, beyondDiagram, working } from "./action.ts";
+
+/** What is seen and how. */
+export const viewActions: readonly Action[] = [
+  action("zoomOut", {
+    name: () => "Zoom out",
+    keys: ["-", "Mod+-"],
+    icon: ZoomOut,
+    blocked: beyondDiagram,
+    run: (s) => zoomBy(s, 1 / 1.4),
+    place: "view",
+  }),
+  action("zoomIn", {
+    name: () => "Zoom in",
+    keys: ["+", "=", "Mod+=", "Mod++"],
+    icon: ZoomIn,
+    blocked: beyondDiagram,
+    run: (s) => zoomBy(s, 1.4),
+    place: "view",
+  }),
+  action("fit", {
+    name: () => "Show the whole route",
+    keys: ["0", "Mod+0"],
+    icon: Maximize,
+    blocked: beyondDiagram,
+    run: (s) => fitAll(s),
+    place: "view",
+  }),
+  action("units", {
+    name: (s) => (unitsOf(s.store.get()) === "us" ? "Switch to metric units" : "Switch to feet and inches"),
+    icon: Ruler,
+    blocked: working,
+    run: (s) =>
+      runCommand(s, "settings.set", {
+        values: { unitSystem: unitsOf(s.store.get()) === "us" ? "metric" : "us" },
+      }),
+    place: "view",
+  }),
+  action("findings", {
+    name: (s) => (s.view.getState().isFindingsOpen ? "Put the findings away" : "Show the findings"),
+    keys: ["Mod+J"],
+    blocked: beyondDiagram,
+    icon: PanelBottom,
+    run: (s) => s.view.setState((state) => ({ isFindingsOpen: !state.isFindingsOpen })),
+    place: "view",
+  }),
+  action("side", {
+    name: (s) => (s.view.getState().isSideOpen ? "Put the side panel away" : "Show the side panel"),
+    keys: ["Mod+B"],
+    blocked: beyondDiagram,
+    icon: PanelRight,
+    run: (s) => s.view.setState((state) => ({ isSideOpen: !state.isSideOpen })),
+    place: "view",
+  }),
+];
