@@ -100,7 +100,7 @@ test("from four lists to hung terminals: import each, lay out, and every step ca
   await expect
     .poll(async () => (await visibleIds(page)).filter((id) => session.route().terminal.has(id)).length)
     .toBeGreaterThan(10);
-  for (let left = 6; left > 0; left -= 1) {
+  for (let left = 5; left > 0; left -= 1) {
     const name = await page.getByRole("button", { name: /^Undo ./ }).getAttribute("aria-label");
     await page.keyboard.press("Control+z");
     await page.getByRole("button", { name: name ?? "", exact: true }).waitFor({ state: "detached" });
