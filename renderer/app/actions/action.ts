@@ -19,7 +19,7 @@ export type Action = {
 };
 
 /** Why nothing can be done without a route. */
-export const closed = (session: Session): string | null => (session.store.get() ? null : "No route is open.");
+const closed = (session: Session): string | null => (session.store.get() ? null : "No route is open.");
 
 /** Why an edit has to wait. */
 export const working = (session: Session): string | null => {
