@@ -5,6 +5,7 @@ import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import { billDrafts } from "./billSheet.ts";
 import { type Book, type Draft, type NumberedFinding, type SheetKind, sheetKinds } from "./book.ts";
+import { cablesInOrder } from "./cableOrder.ts";
 import { coverDraft } from "./coverSheet.ts";
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { findingDrafts } from "./findingsSheet.ts";
@@ -106,16 +107,7 @@ function bookOf(drafts: readonly Draft[], openFindings: readonly NumberedFinding
 
 /** Terminals as the light meets them: cable by cable, from the feed end. */
 function terminalOrder(plant: Plant): readonly string[] {
-  const cables = plant
-    .all("cable")
-    .map((id) => plant.rowOf("cable", id))
-    .sort(
-      (a, b) =>
-        Number(a.fromClosureId !== null) - Number(b.fromClosureId !== null) ||
-        byName(a.name, b.name) ||
-        byText(a.id, b.id),
-    );
-  return cables.flatMap((cable) => terminalsAlong(plant, cable.id));
+  return cablesInOrder(plant).flatMap((cable) => terminalsAlong(plant, cable.id));
 }
 
 /** Each finding with the strip whose line is nearest to it. */

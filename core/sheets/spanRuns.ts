@@ -1,6 +1,7 @@
 import { cablePath } from "../plant/cablePath.ts";
 import { farPoleId, spansAtPole } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
+import { cablesInOrder } from "./cableOrder.ts";
 import { byText } from "./sorting.ts";
 
 /** A span walked in one direction. */
@@ -26,16 +27,7 @@ export type SpanRun = {
  */
 export function spanRuns(plant: Plant): readonly SpanRun[] {
   const shown = new Set<string>();
-  const cables = plant
-    .all("cable")
-    .map((id) => plant.rowOf("cable", id))
-    .sort(
-      (a, b) =>
-        Number(a.fromClosureId !== null) - Number(b.fromClosureId !== null) ||
-        byText(a.name, b.name) ||
-        byText(a.id, b.id),
-    );
-  const runs = cables.flatMap((cable) => cableRuns(plant, cable.id, shown));
+  const runs = cablesInOrder(plant).flatMap((cable) => cableRuns(plant, cable.id, shown));
   return [...runs, ...bareRuns(plant, shown)];
 }
 
