@@ -9,11 +9,20 @@ type Cell = string | number | boolean | null;
 /** Named values of one row, in the order they are written. */
 export type Cells = Readonly<Record<string, Cell>>;
 
-/** A length under a heading that names its unit; to 0.003 mm in feet and 0.1 mm in metres, so that it reads back the same. */
+/** A length under a heading that names its unit: the shortest figure that reads back to the same tenth of a millimetre. */
 export function lengthCell(heading: string, valueM: number | null, system: UnitSystem): Cells {
-  if (system === "us")
-    return { [`${heading}_ft`]: valueM === null ? null : Number((valueM / metresPerFoot).toFixed(5)) };
-  return { [`${heading}_m`]: valueM === null ? null : Number(valueM.toFixed(4)) };
+  const [unit, metresPerUnit] = system === "us" ? ["ft", metresPerFoot] : ["m", 1];
+  return { [`${heading}_${unit}`]: valueM === null ? null : shortest(valueM, metresPerUnit) };
+}
+
+/** Five decimals always hold a tenth of a millimetre; most lengths were typed with fewer. */
+function shortest(valueM: number, metresPerUnit: number): number {
+  const tenths = Math.round(valueM * 10_000);
+  for (let decimalCount = 0; decimalCount < 5; decimalCount += 1) {
+    const short = Number((valueM / metresPerUnit).toFixed(decimalCount));
+    if (Math.round(short * metresPerUnit * 10_000) === tenths) return short;
+  }
+  return Number((valueM / metresPerUnit).toFixed(5));
 }
 
 /**

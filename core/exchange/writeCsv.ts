@@ -1,8 +1,8 @@
 import Papa from "papaparse";
+import { fiberPlace } from "../fiber/colourCode.ts";
 import type { Grid } from "../geodesy/transverseMercator.ts";
 import { type Route, settingsOf } from "../model/route.ts";
 import { dropCutM, dropRunM } from "../plant/dropView.ts";
-import { tubeOf } from "../plant/fiberView.ts";
 import type { Point } from "../plant/geometry.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { portsOf, terminalPlace } from "../plant/terminalView.ts";
@@ -114,12 +114,15 @@ function portRows({ plant, system }: Edge, terminalId: string): Cells[] {
 
 function fiberRow({ plant }: Edge, id: string): Cells {
   const use = plant.rowOf("fiberUse", id);
-  const { tube, place } = tubeOf(plant, use.cableId, use.fiber);
+  const { fibersPerTube } = plant.rowOf("cableType", plant.rowOf("cable", use.cableId).cableTypeId);
+  const { tube, tubeColour, fiberInTube, fiberColour } = fiberPlace(use.fiber, fibersPerTube);
   return {
     cable: plant.rowOf("cable", use.cableId).name,
     fiber: use.fiber,
     tube,
-    fiber_in_tube: place,
+    tube_colour: tubeColour,
+    fiber_in_tube: fiberInTube,
+    fiber_colour: fiberColour,
     purpose: use.purpose,
     terminal: use.terminalId === null ? "" : plant.rowOf("terminal", use.terminalId).name,
     splitter: use.splitterId === null ? null : plant.rowOf("splitter", use.splitterId).position,

@@ -16,7 +16,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
   "core/layout": ["core/units", "core/model", "core/plant", "core/fiber"],
   "core/rules": ["core/units", "core/model", "core/strand", "core/fiber", "core/plant"],
   "core/sheets": ["core/units", "core/model", "core/plant", "core/rules", "core/fiber"],
-  "core/exchange": ["core/units", "core/model", "core/geodesy", "core/edits", "core/plant", "zod", "papaparse"],
+  "core/exchange": ["core/units", "core/model", "core/geodesy", "core/fiber", "core/edits", "core/plant", "zod", "papaparse"],
   "core/calc": ["core/units", "core/geodesy", "core/strand", "core/fiber", "zod"],
   "core/contract": ["core/units", "core/model", "core/edits", "core/rules", "core/sheets", "core/exchange", "zod"],
   db: ["core/*", "better-sqlite3", "zod", "node:*"],

@@ -63,3 +63,13 @@ describe("lists written as CSV", () => {
     for (const list of csvLists) expect(writeCsv(smallRoute(), list)).toBe(writeCsv(route, list));
   });
 });
+
+test("a fiber goes out with its tube and its colour in words", () => {
+  const [first] = rowsOf(writeCsv(smallRoute(), "fiberUse"));
+  expect(first).toMatchObject({ fiber: "1", tube: "1", tube_colour: "blue", fiber_in_tube: "1", fiber_colour: "blue" });
+});
+
+test("a height of 42.1 ft goes out as it was written", () => {
+  const route = changed(smallRoute(), "pole", "pole-1", { aboveGroundM: 12.8321 });
+  expect(rowsOf(writeCsv(route, "pole"))[0]).toMatchObject({ height_above_ground_ft: "42.1" });
+});
