@@ -21,6 +21,9 @@ const steadyFlags = ["--disable-gpu", "--no-sandbox", "--disable-background-netw
 export async function launchChromium(): Promise<Browser> {
   const system = systemPaths.find((path) => existsSync(path));
   if (system) return chromium.launch({ executablePath: system, args: steadyFlags });
-  const executablePath = await bundledChromium.executablePath();
-  return chromium.launch({ executablePath, args: [...bundledChromium.args, ...steadyFlags] });
+  // the package's own flags are for a cloud function: --single-process hangs from the second page on
+  return chromium.launch({
+    executablePath: await bundledChromium.executablePath(),
+    args: [...steadyFlags, "--no-zygote"],
+  });
 }
