@@ -11,6 +11,27 @@ export function history(db: ReadDb, limit: number): JournalEntry[] {
   return found.flatMap(({ seq }) => journalEntry(db, Number(seq)) ?? []);
 }
 
+/** Everything in the journal that touched one row, newest first, undo and redo among it. */
+export function historyOfRow(
+  db: ReadDb,
+  row: { readonly table: string; readonly id: string },
+  limit: number,
+): JournalEntry[] {
+  const found = db.all(
+    // the plain search for the id spares reading the rows of edits that cannot have touched it
+    `SELECT seq FROM journal
+     WHERE instr(rows_json, ?) > 0 AND EXISTS (
+       SELECT 1 FROM json_each(rows_json)
+       WHERE json_extract(value, '$.id') = ? AND json_extract(value, '$.table') = ?)
+     ORDER BY seq DESC LIMIT ?`,
+    JSON.stringify(row.id),
+    row.id,
+    row.table,
+    limit,
+  );
+  return found.flatMap(({ seq }) => journalEntry(db, Number(seq)) ?? []);
+}
+
 /** The edits that undo would take back, the next one first. */
 export function undoable(db: ReadDb, limit: number): JournalEntry[] {
   const steps: JournalEntry[] = [];

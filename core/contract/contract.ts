@@ -1,22 +1,20 @@
 import { z } from "zod";
-import { faultSchema, findingSchema, importReplySchema, importRequestSchema, rowChangeSchema } from "./shapes.ts";
+import { fileEvents, fileMethods } from "./fileMethods.ts";
+import { historyMethods } from "./historyMethods.ts";
+import { machineMethods } from "./machineMethods.ts";
+import { settingsMethods } from "./settingsMethods.ts";
+import {
+  editReply,
+  faultSchema,
+  findingSchema,
+  historyState,
+  importReplySchema,
+  importRequestSchema,
+  sheetPicture,
+} from "./shapes.ts";
 
 const routeId = z.string().min(1);
 const routeRequest = z.strictObject({ routeId });
-
-/** What the window shows beside undo and redo. */
-const historyState = z.strictObject({ undo: z.string().nullable(), redo: z.string().nullable() });
-
-/** An edit as it was carried out, and what it did to the findings. */
-const editReply = z.strictObject({
-  label: z.string(),
-  rows: z.array(rowChangeSchema).readonly(),
-  history: historyState,
-  /** Keys of findings that are no longer there. */
-  gone: z.array(z.string()).readonly(),
-  /** Findings that are new or read differently now. */
-  found: z.array(findingSchema).readonly(),
-});
 
 /**
  * Everything the host can be asked, by name: what is sent and what comes back. The desktop bridge, the loopback server and
@@ -42,7 +40,13 @@ export const contract = {
     }),
   },
   "edit.run": {
-    request: z.strictObject({ routeId, commandId: z.string(), input: z.unknown() }),
+    request: z.strictObject({
+      routeId,
+      commandId: z.string(),
+      input: z.unknown(),
+      /** Edits of one gesture, such as a held arrow key, that follow each other are one step of undo. */
+      gestureId: z.string().min(1).optional(),
+    }),
     reply: editReply,
   },
   "edit.undo": { request: routeRequest, reply: editReply },
@@ -63,13 +67,24 @@ export const contract = {
   "draw.sheets": {
     request: z.strictObject({ routeId, jobId: z.string() }),
     reply: z.strictObject({
-      sheets: z.array(z.strictObject({ number: z.string(), title: z.string(), svg: z.string() })).readonly(),
+      /** Letter of the revision drawn; empty before the first is issued. */
+      revision: z.string(),
+      sheets: z.array(sheetPicture).readonly(),
     }),
   },
   "draw.pdf": {
-    request: z.strictObject({ routeId, jobId: z.string() }),
+    request: z.strictObject({
+      routeId,
+      jobId: z.string(),
+      /** Numbers of the sheets wanted; without it the whole set. */
+      sheets: z.array(z.string()).min(1).readonly().optional(),
+    }),
     reply: z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
   },
+  ...fileMethods,
+  ...historyMethods,
+  ...settingsMethods,
+  ...machineMethods,
   "job.cancel": { request: z.strictObject({ jobId: z.string() }), reply: z.strictObject({ cancelled: z.boolean() }) },
 } as const;
 
@@ -82,6 +97,7 @@ export type HistoryState = z.infer<typeof historyState>;
 
 /** What the host says without being asked. */
 export const hostEvent = z.discriminatedUnion("kind", [
+  ...fileEvents,
   z.strictObject({ kind: z.literal("edited"), routeId, edit: editReply }),
   z.strictObject({
     kind: z.literal("progress"),

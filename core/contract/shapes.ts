@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { importChoices } from "../exchange/importOptions.ts";
 import { tableNames } from "../model/tables.ts";
+import { sheetKinds } from "../sheets/book.ts";
 
 const cell = z.union([z.string(), z.number(), z.boolean(), z.null()]);
 const flatRow = z.record(z.string(), cell);
@@ -10,7 +11,7 @@ const tableNameSchema = z.enum(tableNames);
 export const faultSchema = z.strictObject({ code: z.string(), what: z.string(), where: z.string(), mend: z.string() });
 
 /** One row before and after; the tables' own schemas check the rows where an edit is applied. */
-export const rowChangeSchema = z.strictObject({
+const rowChangeSchema = z.strictObject({
   table: tableNameSchema,
   id: z.string(),
   before: flatRow.nullable(),
@@ -39,6 +40,35 @@ export const findingSchema = z.strictObject({
   fixes: z.array(z.strictObject({ label: z.string(), command: z.string(), input: z.unknown() })).readonly(),
   at: z.strictObject({ eastM: z.number(), northM: z.number() }).nullable(),
   waiverId: z.string().nullable(),
+});
+
+/** What the window shows beside undo and redo. */
+export const historyState = z.strictObject({ undo: z.string().nullable(), redo: z.string().nullable() });
+
+/** An edit as it was carried out, and what it did to the findings. */
+export const editReply = z.strictObject({
+  label: z.string(),
+  rows: z.array(rowChangeSchema).readonly(),
+  history: historyState,
+  /** Keys of findings that are no longer there. */
+  gone: z.array(z.string()).readonly(),
+  /** Findings that are new or read differently now. */
+  found: z.array(findingSchema).readonly(),
+});
+
+/** A sheet as the preview shows it. */
+export const sheetPicture = z.strictObject({
+  number: z.string(),
+  title: z.string(),
+  kind: z.enum(sheetKinds),
+  svg: z.string(),
+  sizeMm: z.strictObject({ width: z.number(), height: z.number() }),
+  /** Areas that lead to other sheets: left, bottom, width, height from the sheet's lower left corner, mm. */
+  links: z
+    .array(
+      z.strictObject({ boxMm: z.tuple([z.number(), z.number(), z.number(), z.number()]).readonly(), to: z.string() }),
+    )
+    .readonly(),
 });
 
 /** A file a person chose, and how it is to be read. */

@@ -3,6 +3,11 @@ import { sealed } from "./command.ts";
 import { attachmentAdd } from "./commands/attachmentAdd.ts";
 import { attachmentSet } from "./commands/attachmentSet.ts";
 import { cableResize } from "./commands/cableResize.ts";
+import { cableReverse } from "./commands/cableReverse.ts";
+import { catalogueAdd } from "./commands/catalogueAdd.ts";
+import { catalogueCopy } from "./commands/catalogueCopy.ts";
+import { catalogueRemove } from "./commands/catalogueRemove.ts";
+import { catalogueSet } from "./commands/catalogueSet.ts";
 import { closureAdd } from "./commands/closureAdd.ts";
 import { crossingAdd } from "./commands/crossingAdd.ts";
 import { crossingSet } from "./commands/crossingSet.ts";
@@ -10,16 +15,21 @@ import { dropAdd } from "./commands/dropAdd.ts";
 import { dropMove } from "./commands/dropMove.ts";
 import { dropPin } from "./commands/dropPin.ts";
 import { dropRemove } from "./commands/dropRemove.ts";
+import { feedAdd } from "./commands/feedAdd.ts";
 import { fiberFree } from "./commands/fiberFree.ts";
 import { fiberGive } from "./commands/fiberGive.ts";
 import { findingWaive } from "./commands/findingWaive.ts";
 import { layoutRun } from "./commands/layoutRun.ts";
 import { lineString } from "./commands/lineString.ts";
 import { poleAdd } from "./commands/poleAdd.ts";
+import { poleExtend } from "./commands/poleExtend.ts";
 import { poleMove } from "./commands/poleMove.ts";
 import { poleRename } from "./commands/poleRename.ts";
 import { revisionIssue } from "./commands/revisionIssue.ts";
 import { rowRemove } from "./commands/rowRemove.ts";
+import { rowSet } from "./commands/rowSet.ts";
+import { rowsRemove } from "./commands/rowsRemove.ts";
+import { rowsSet } from "./commands/rowsSet.ts";
 import { settingsSet } from "./commands/settingsSet.ts";
 import { slackAdd } from "./commands/slackAdd.ts";
 import { slackMove } from "./commands/slackMove.ts";
@@ -27,6 +37,10 @@ import { slackRemove } from "./commands/slackRemove.ts";
 import { slackSet } from "./commands/slackSet.ts";
 import { spanAdd } from "./commands/spanAdd.ts";
 import { spanConfirm } from "./commands/spanConfirm.ts";
+import { spanJoin } from "./commands/spanJoin.ts";
+import { spanMeasure } from "./commands/spanMeasure.ts";
+import { spanSplit } from "./commands/spanSplit.ts";
+import { stepsRun } from "./commands/stepsRun.ts";
 import { terminalHang } from "./commands/terminalHang.ts";
 import { terminalMove } from "./commands/terminalMove.ts";
 import { terminalPin } from "./commands/terminalPin.ts";
@@ -42,6 +56,11 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(attachmentAdd),
   sealed(attachmentSet),
   sealed(cableResize),
+  sealed(cableReverse),
+  sealed(catalogueAdd),
+  sealed(catalogueCopy),
+  sealed(catalogueRemove),
+  sealed(catalogueSet),
   sealed(closureAdd),
   sealed(crossingAdd),
   sealed(crossingSet),
@@ -49,16 +68,21 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(dropMove),
   sealed(dropPin),
   sealed(dropRemove),
+  sealed(feedAdd),
   sealed(fiberFree),
   sealed(fiberGive),
   sealed(findingWaive),
   sealed(layoutRun),
   sealed(lineString),
   sealed(poleAdd),
+  sealed(poleExtend),
   sealed(poleMove),
   sealed(poleRename),
   sealed(revisionIssue),
   sealed(rowRemove),
+  sealed(rowsRemove),
+  sealed(rowSet),
+  sealed(rowsSet),
   sealed(settingsSet),
   sealed(slackAdd),
   sealed(slackMove),
@@ -66,6 +90,10 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(slackSet),
   sealed(spanAdd),
   sealed(spanConfirm),
+  sealed(spanJoin),
+  sealed(spanSplit),
+  sealed(spanMeasure),
+  sealed(stepsRun(findCommand)),
   sealed(terminalHang),
   sealed(terminalMove),
   sealed(terminalPin),

@@ -1,4 +1,5 @@
 import type { Route } from "../model/route.ts";
+import type { TableName } from "../model/tables.ts";
 
 /** What people call a terminal; its id where it is gone. */
 export function terminalTag(route: Route, terminalId: string): string {
@@ -39,4 +40,14 @@ export function coilTag(route: Route, slackId: string): string {
   return coil.terminalId === null
     ? `in span ${spanTag(route, coil.spanId)}`
     : `of terminal ${terminalTag(route, coil.terminalId)}`;
+}
+
+/** A row of any table by its kind and the first of the columns people name rows by; its id where it has none. */
+export function rowTag(route: Route, table: TableName, rowId: string): string {
+  const row = route[table].get(rowId) ?? {};
+  for (const column of ["tag", "name", "address", "letter"]) {
+    const value: unknown = Reflect.get(row, column);
+    if (typeof value === "string" && value !== "") return `${table} ${value}`;
+  }
+  return `${table} ${rowId}`;
 }

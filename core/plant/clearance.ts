@@ -16,6 +16,8 @@ export type CrossingClearance =
       readonly atOffsetM: number;
       /** Least in each condition, m. */
       readonly byCase: Readonly<Record<ClearanceCase, number>>;
+      /** Where that is in each condition, m from the span's first pole. */
+      readonly atByCaseM: Readonly<Record<ClearanceCase, number>>;
       /** True where the surface was taken as the line between the two poles' ground. */
       readonly surfaceAssumed: boolean;
       /** True where a pole lacks the height of our strand and the company's usual one was taken. */
@@ -32,13 +34,15 @@ export const crossingClearance = defineQuery("crossing-clearance", (plant, cross
   if (sag.kind === "unknown") return sag;
   const least = clearanceCases.map((name) => ({ name, ...lowest(crossing, ends, sag, sag[name]) }));
   const worst = least.reduce((a, b) => (b.heightM < a.heightM ? b : a));
-  const heightIn = (name: ClearanceCase): number => least.find((one) => one.name === name)?.heightM ?? worst.heightM;
+  const lowestIn = (name: ClearanceCase) => least.find((one) => one.name === name) ?? worst;
+  const [stringing, hot, iced] = [lowestIn("stringing"), lowestIn("hot"), lowestIn("iced")];
   return {
     kind: "known",
     leastM: worst.heightM,
     worstCase: worst.name,
     atOffsetM: worst.offsetM,
-    byCase: { stringing: heightIn("stringing"), hot: heightIn("hot"), iced: heightIn("iced") },
+    byCase: { stringing: stringing.heightM, hot: hot.heightM, iced: iced.heightM },
+    atByCaseM: { stringing: stringing.offsetM, hot: hot.offsetM, iced: iced.offsetM },
     surfaceAssumed: crossing.surfaceM === null,
     strandAssumed: ends.strandAssumed,
   };

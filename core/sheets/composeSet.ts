@@ -58,7 +58,14 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
       const to = book.numberOf(link.to);
       return to === undefined ? [] : [{ ...link, to }];
     });
-    return { number, title: draft.title, sizeMm: ansiB, marks: [...drawn.marks, ...frame(block)], links };
+    return {
+      number,
+      title: draft.title,
+      kind: draft.kind,
+      sizeMm: ansiB,
+      marks: [...drawn.marks, ...frame(block)],
+      links,
+    };
   });
   return {
     title: `${settings.routeName}: drawing set`,

@@ -1,3 +1,5 @@
+import type { SheetKind } from "./book.ts";
+
 /** Layers a drawing is split into, in the order they are painted; writers turn them into the format's own layers. */
 export const layers = [
   "crossings",
@@ -91,6 +93,7 @@ export type Sheet = {
   /** Sheet number as printed, such as "5". */
   readonly number: string;
   readonly title: string;
+  readonly kind: SheetKind;
   readonly sizeMm: SheetSizeMm;
   readonly marks: readonly Mark[];
   readonly links: readonly SheetLink[];

@@ -1,26 +1,34 @@
 import { join } from "node:path";
-import { app, BrowserWindow, dialog, ipcMain, net, protocol, session } from "electron";
+import { app, BrowserWindow, dialog, ipcMain, Menu, net, protocol, screen, session, shell } from "electron";
 import { openHost } from "../host/host.ts";
-import { openRoute } from "../host/openRoute.ts";
-import { places, stampNow } from "../host/places.ts";
+import { openOrLook } from "../host/openRoute.ts";
+import { filePlaces, places, stampNow } from "../host/places.ts";
 import { jobsInThread } from "../host/thread.ts";
 import { openDesktop, registerScheme } from "./desktop.ts";
+import { openOnce } from "./openOnce.ts";
+import { routeFiles } from "./routeFiles.ts";
 
-const electron = { app, BrowserWindow, ipcMain, net, protocol, session };
-const { windowFolder, nativeFolder, root } = places(import.meta.url);
-const path = process.argv.at(-1) ?? "";
+const electron = { app, BrowserWindow, dialog, ipcMain, Menu, net, protocol, screen, session, shell };
+const { windowFolder, nativeFolder: builtFolder, root } = places(import.meta.url);
+const nativeFolder = app.isPackaged ? join(process.resourcesPath, "native") : builtFolder;
 
 registerScheme(electron);
-const opened = openRoute(path, stampNow(), nativeFolder);
-if (opened.ok) {
+// a second start hands its files to the first and ends
+if (app.requestSingleInstanceLock()) {
+  const files = filePlaces(root, nativeFolder);
   const host = openHost({
     runJob: jobsInThread(new URL("./worker.mjs", import.meta.url)),
     report: (error) => console.error(error),
+    files,
   });
-  host.add(opened.value);
-  await openDesktop(electron, { host, windowFolder, preload: join(root, ".build", "app", "preload.cjs") });
+  await openDesktop(electron, {
+    host,
+    windowFolder,
+    preload: join(root, ".build", "app", "preload.cjs"),
+    configFolder: files.configFolder,
+    openFile: openOnce((path) => openOrLook(path, stampNow(), nativeFolder), host.add),
+    paths: routeFiles(process.argv, process.cwd()),
+  });
 } else {
-  await app.whenReady();
-  dialog.showErrorBox(opened.fault.what, `${opened.fault.where}\n\n${opened.fault.mend}`);
-  app.exit(2);
+  app.quit();
 }

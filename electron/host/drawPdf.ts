@@ -12,7 +12,7 @@ export type Drawn = { readonly path: string; readonly sheetCount: number; readon
  */
 export async function drawPdf(session: Session, runJob: RunJob, out: string | null): Promise<Result<Drawn>> {
   const beside = `${session.path.replace(/\.strand$/, "")}.pdf`;
-  const takes = { route: session.route(), findings: session.findings() };
+  const takes = { route: session.route(), findings: session.findings(), only: null };
   const { pdf, sheetCount } = await runJob("pdf", takes, () => {}, new AbortController().signal);
   const written = writeOut(out ?? beside, pdf);
   return written.ok ? ok({ ...written.value, sheetCount }) : written;

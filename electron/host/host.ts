@@ -2,11 +2,15 @@ import { basename } from "node:path";
 import type { EditReply, HostEvent, Request } from "../../core/contract/contract.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
+import { type FilePlaces, openFileService } from "./fileHandlers.ts";
+import { historyHandlers } from "./historyHandlers.ts";
 import { type ChosenFile, importLabel, importReply, planFile } from "./importFile.ts";
 import type { RunJob } from "./jobs.ts";
 import { layOutRoute } from "./layOutRoute.ts";
+import { machineHandlers } from "./machineHandlers.ts";
 import { type Call, type Handlers, serve } from "./serve.ts";
 import type { Session } from "./session.ts";
+import { settingsHandlers } from "./settingsHandlers.ts";
 
 /** The service behind the contract, whichever door it is reached through. */
 export type Host = {
@@ -17,16 +21,32 @@ export type Host = {
   readonly close: () => void;
 };
 
-export type HostOptions = { readonly runJob: RunJob; readonly report: (error: unknown) => void };
+export type HostOptions = {
+  readonly runJob: RunJob;
+  readonly report: (error: unknown) => void;
+  /** Where files may be found and kept; without it only the routes the door adds are there. */
+  readonly files?: FilePlaces;
+};
 
 /** A host with no route open yet. */
-export function openHost({ runJob, report }: HostOptions): Host {
+export function openHost({ runJob, report, files }: HostOptions): Host {
   const sessions = new Map<string, Session>();
   const jobs = new Map<string, AbortController>();
   const listeners = new Set<(event: HostEvent) => void>();
   const say = (event: HostEvent): void => {
+    if (event.kind === "edited") fileService.edited(event.routeId);
     for (const listener of listeners) listener(event);
   };
+  let addedCount = 0;
+  const add = (session: Session): string => {
+    addedCount += 1;
+    const routeId = `route-${addedCount}`;
+    sessions.set(routeId, session);
+    fileService.opened(routeId, session);
+    say({ kind: "routes" });
+    return routeId;
+  };
+  const fileService = openFileService({ sessions, add, say }, files ?? null, runJob);
 
   const withRoute = async <T>(
     routeId: string,
@@ -78,8 +98,8 @@ export function openHost({ runJob, report }: HostOptions): Host {
           history: session.history(),
         }),
       ),
-    "edit.run": ({ routeId, commandId, input }) =>
-      withRoute(routeId, (session) => told(routeId, session.run(commandId, input))),
+    "edit.run": ({ routeId, commandId, input, gestureId }) =>
+      withRoute(routeId, (session) => told(routeId, session.run(commandId, input, gestureId))),
     "edit.undo": ({ routeId }) => withRoute(routeId, (session) => told(routeId, session.undo())),
     "edit.redo": ({ routeId }) => withRoute(routeId, (session) => told(routeId, session.redo())),
     "import.plan": (request) =>
@@ -109,21 +129,21 @@ export function openHost({ runJob, report }: HostOptions): Host {
     "draw.sheets": ({ routeId, jobId }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
-          const sheets = await runJob(
+          const drawn = await runJob(
             "svg",
             { route: session.route(), findings: session.findings() },
             onProgress,
             signal,
           );
-          return ok({ sheets });
+          return ok(drawn);
         }),
       ),
-    "draw.pdf": ({ routeId, jobId }) =>
+    "draw.pdf": ({ routeId, jobId, sheets }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
           const { pdf } = await runJob(
             "pdf",
-            { route: session.route(), findings: session.findings() },
+            { route: session.route(), findings: session.findings(), only: sheets ?? null },
             onProgress,
             signal,
           );
@@ -131,6 +151,10 @@ export function openHost({ runJob, report }: HostOptions): Host {
           return ok({ fileName, pdfBase64: Buffer.from(pdf).toString("base64") });
         }),
       ),
+    ...fileService.handlers,
+    ...machineHandlers(files?.configFolder ?? null),
+    ...historyHandlers({ withRoute }),
+    ...settingsHandlers({ withRoute, told, configFolder: files?.configFolder ?? null }),
     "job.cancel": ({ jobId }) => {
       const job = jobs.get(jobId);
       job?.abort();
@@ -144,11 +168,7 @@ export function openHost({ runJob, report }: HostOptions): Host {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    add(session) {
-      const routeId = `route-${sessions.size + 1}`;
-      sessions.set(routeId, session);
-      return routeId;
-    },
+    add,
     close() {
       for (const job of jobs.values()) job.abort();
       for (const session of sessions.values()) session.close();

@@ -1,9 +1,11 @@
+import type { Reply } from "../../core/contract/contract.ts";
 import { type Layout, runLayout } from "../../core/layout/runLayout.ts";
 import type { Result } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import type { Finding } from "../../core/rules/finding.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
+import type { DrawingSet } from "../../core/sheets/displayList.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
 import { writePdf } from "./writePdf.ts";
 
@@ -13,15 +15,13 @@ export type Progress = { readonly doneCount: number; readonly totalCount: number
 /** Heavy work by name: what it takes and what it gives. */
 type Jobs = {
   readonly layout: { readonly takes: { readonly route: Route }; readonly gives: Result<Layout> };
-  readonly svg: { readonly takes: DrawInput; readonly gives: readonly SheetPicture[] };
+  readonly svg: { readonly takes: DrawInput; readonly gives: Reply<"draw.sheets"> };
   readonly pdf: {
-    readonly takes: DrawInput;
+    readonly takes: DrawInput & { readonly only: readonly string[] | null };
     readonly gives: { readonly pdf: Uint8Array; readonly sheetCount: number };
   };
 };
 export type JobName = keyof Jobs;
-/** A sheet as the preview shows it. */
-type SheetPicture = { readonly number: string; readonly title: string; readonly svg: string };
 type DrawInput = { readonly route: Route; readonly findings: readonly Finding[] };
 
 /** Does one job to its end; where it runs, here or in a worker thread, is the caller's choice. */
@@ -48,10 +48,15 @@ const jobs: JobTable = {
   async svg({ route, findings }, onProgress) {
     onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });
     const { sheets } = composeSet(openPlant(route), findings);
-    return sheets.map((sheet) => ({ number: sheet.number, title: sheet.title, svg: writeSvg(sheet) }));
+    const latest = [...route.revision.values()].sort((a, b) => (a.dateIso < b.dateIso ? -1 : 1)).at(-1);
+    return {
+      revision: latest?.letter ?? "",
+      sheets: sheets.map(({ marks, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
+    };
   },
-  async pdf({ route, findings }, onProgress, signal) {
-    const set = composeSet(openPlant(route), findings);
+  async pdf({ route, findings, only }, onProgress, signal) {
+    const whole = composeSet(openPlant(route), findings);
+    const set = only === null ? whole : partOf(whole, only);
     const pdf = await writePdf(set, {
       signal,
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
@@ -59,6 +64,14 @@ const jobs: JobTable = {
     return { pdf, sheetCount: set.sheets.length };
   },
 };
+
+/** Some sheets of a set, as they stand in it: numbers stay, and links lead only to sheets that are there. */
+function partOf(set: DrawingSet, numbers: readonly string[]): DrawingSet {
+  const sheets = set.sheets
+    .filter((one) => numbers.includes(one.number))
+    .map((one) => ({ ...one, links: one.links.filter((link) => numbers.includes(link.to)) }));
+  return { ...set, sheets };
+}
 
 /** Does a job in this thread. */
 export const runJobHere: RunJob = (name, takes, onProgress, signal) => jobs[name](takes, onProgress, signal);

@@ -16,11 +16,18 @@ export async function makeDemoRoute(
   assetsFolder: string,
   stamp: Stamp,
   runJob: RunJob,
+  nativeFolder?: string,
 ): Promise<Result<Session>> {
   const { routeName, project, place, county, company } = demoPlace;
   const unfinished = join(dirname(path), `unfinished-${basename(path)}`);
   rmSync(unfinished, { force: true });
-  const made = createRoute(unfinished, assetsFolder, { routeName, project, place, county, company }, stamp);
+  const made = createRoute(
+    unfinished,
+    assetsFolder,
+    { routeName, project, place, county, company },
+    stamp,
+    nativeFolder,
+  );
   if (!made.ok) return made;
   const filled = await fill(made.value, runJob).finally(made.value.close);
   if (!filled.ok) {
@@ -28,7 +35,7 @@ export async function makeDemoRoute(
     return filled;
   }
   renameSync(unfinished, path);
-  return openRoute(path, stamp);
+  return openRoute(path, stamp, nativeFolder);
 }
 
 async function fill(session: Session, runJob: RunJob): Promise<Result<unknown>> {

@@ -1,9 +1,10 @@
 import { applyChange } from "../../core/edits/change.ts";
 import { findCommand } from "../../core/edits/register.ts";
-import { fail, type Result } from "../../core/model/result.ts";
+import { fail, type Result, refused } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { Settings } from "../../core/model/tables.ts";
 import { createRouteFile } from "../../db/createRouteFile.ts";
+import { lookInto } from "../../db/lookInto.ts";
 import { openRouteFile } from "../../db/openRouteFile.ts";
 import { newRoute } from "./newRoute.ts";
 import { openSession, type Session, type Stamp } from "./session.ts";
@@ -14,16 +15,30 @@ export function openRoute(path: string, stamp: Stamp, nativeFolder?: string): Re
   return file.ok ? openSession(file.value, stamp) : file;
 }
 
+/** Opens a route file for work, or for looking only where somebody else has it or it may not be written to. */
+export function openOrLook(path: string, stamp: Stamp, nativeFolder?: string): Result<Session> {
+  const opened = openRoute(path, stamp, nativeFolder);
+  if (opened.ok || !["locked", "read-only"].includes(opened.fault.code)) return opened;
+  const looked = lookInto(path, opening(stamp, nativeFolder));
+  return looked.ok ? openSession(looked.value, stamp, opened.fault) : refused(opened.fault);
+}
+
 /** Settings a new route starts with, as a person gave them; the settings edit holds them to their schema. */
 export type FirstSettings = Pick<Settings, "routeName"> & { readonly [K in keyof Settings]?: unknown };
 
 /** Makes a route file with the catalogues and the settings given, and opens it for work; no file where a setting is wrong. */
-export function createRoute(path: string, assetsFolder: string, values: FirstSettings, stamp: Stamp): Result<Session> {
+export function createRoute(
+  path: string,
+  assetsFolder: string,
+  values: FirstSettings,
+  stamp: Stamp,
+  nativeFolder?: string,
+): Result<Session> {
   if (!path.endsWith(".strand"))
     return fail("bad-name", "A route file's name ends in .strand.", path, `Name it ${path}.strand.`);
   const route = withSettings(newRoute(assetsFolder, { routeName: values.routeName }), values);
   if (!route.ok) return route;
-  const file = createRouteFile(path, route.value, opening(stamp));
+  const file = createRouteFile(path, route.value, opening(stamp, nativeFolder));
   return file.ok ? openSession(file.value, stamp) : file;
 }
 

@@ -2,12 +2,13 @@ import { basename } from "node:path";
 import type { EditReply, HistoryState } from "../../core/contract/contract.ts";
 import { applyChange, type Change } from "../../core/edits/change.ts";
 import { findCommand } from "../../core/edits/register.ts";
-import { fail, ok, type Result } from "../../core/model/result.ts";
+import { type Fault, fail, ok, type Result, refused } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { RowChange } from "../../core/model/rowChange.ts";
 import { openPlant, type Plant } from "../../core/plant/plant.ts";
 import { openChecker } from "../../core/rules/checker.ts";
 import type { Finding } from "../../core/rules/finding.ts";
+import { carryOn } from "../../db/carryOn.ts";
 import { redo, redoable, undo, undoable } from "../../db/history.ts";
 import { loadRoute } from "../../db/loadRoute.ts";
 import type { RouteFile } from "../../db/openRouteFile.ts";
@@ -20,12 +21,16 @@ export type Stamp = { readonly author: string; readonly nowIso: () => string };
 export type Session = {
   readonly fileName: string;
   readonly path: string;
+  readonly file: RouteFile;
+  readonly stamp: Stamp;
+  /** Why the route may be looked at only; null where it may be edited. */
+  readonly lookOnly: Fault | null;
   readonly route: () => Route;
   readonly plant: Plant;
   readonly findings: () => readonly Finding[];
   readonly history: () => HistoryState;
-  /** Runs a command by name. */
-  readonly run: (commandId: string, input: unknown) => Result<EditReply>;
+  /** Runs a command by name; edits of one gesture, one after the other, are one step of undo. */
+  readonly run: (commandId: string, input: unknown, gestureId?: string) => Result<EditReply>;
   /** Takes rows somebody worked out, such as an import, as one edit; no rows are no edit. */
   readonly take: (label: string, rows: readonly RowChange[]) => Result<EditReply>;
   readonly undo: () => Result<EditReply>;
@@ -33,11 +38,17 @@ export type Session = {
   readonly close: () => void;
 };
 
-/** Opens the rows and findings of a route file. The file stays open until `close`. */
-export function openSession(file: RouteFile, stamp: Stamp): Result<Session> {
+/**
+ * Opens the rows and findings of a route file. The file stays open until `close`.
+ *
+ * @param lookOnly  what every edit is refused with; null where the route may be edited
+ */
+export function openSession(file: RouteFile, stamp: Stamp, lookOnly: Fault | null = null): Result<Session> {
   const loaded = loadRoute(file.db);
   if (!loaded.ok) return loaded;
   let route = loaded.value;
+  // the gesture the newest edit belongs to; nothing else may have come between
+  let gesture: string | null = null;
   const plant = openPlant(route);
   const checker = openChecker(plant);
   const signed = (): { author: string; atIso: string } => ({ author: stamp.author, atIso: stamp.nowIso() });
@@ -54,16 +65,20 @@ export function openSession(file: RouteFile, stamp: Stamp): Result<Session> {
     return ok({ label: change.label, rows: change.rows, history: history(), gone, found });
   };
 
-  const take = (label: string, rows: readonly RowChange[]): Result<EditReply> => {
+  const take = (label: string, rows: readonly RowChange[], gestureId?: string): Result<EditReply> => {
+    const isCarriedOn = gestureId !== undefined && gestureId === gesture;
+    gesture = gestureId ?? null;
+    if (lookOnly) return refused(lookOnly);
     if (rows.length === 0) return ok({ label, rows, history: history(), gone: [], found: [] });
     const change = { label, rows, ...signed() };
     const next = applyChange(route, change);
     if (!next.ok) return next;
-    const written = writeChange(file.db, change, { kind: "edit" });
+    const written = isCarriedOn ? carryOn(file.db, change) : writeChange(file.db, change, { kind: "edit" });
     return written.ok ? adopt(next.value, change) : written;
   };
 
   const step = (done: Result<Change>): Result<EditReply> => {
+    gesture = null;
     if (!done.ok) return done;
     const next = applyChange(route, done.value);
     if (!next.ok) throw new Error(`the file and the memory disagree: ${next.fault.what}`);
@@ -72,20 +87,23 @@ export function openSession(file: RouteFile, stamp: Stamp): Result<Session> {
 
   return ok({
     path: file.path,
+    file,
+    stamp,
+    lookOnly,
     fileName: basename(file.path),
     route: () => route,
     plant,
     findings: checker.findings,
     history,
-    take,
-    run(commandId, input) {
+    take: (label, rows) => take(label, rows),
+    run(commandId, input, gestureId) {
       const command = findCommand(commandId);
       if (!command) return fail("unknown-command", "There is no edit of that name.", commandId, "Update the program.");
       const asked = command.ask(route, input);
-      return asked.ok ? take(asked.value.label, asked.value.rows) : asked;
+      return asked.ok ? take(asked.value.label, asked.value.rows, gestureId) : asked;
     },
-    undo: () => step(undo(file.db, signed())),
-    redo: () => step(redo(file.db, signed())),
+    undo: () => (lookOnly ? refused(lookOnly) : step(undo(file.db, signed()))),
+    redo: () => (lookOnly ? refused(lookOnly) : step(redo(file.db, signed()))),
     close: file.close,
   });
 }

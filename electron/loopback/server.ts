@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { readFile } from "node:fs/promises";
-import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { extname, join, normalize, sep } from "node:path";
 import { fail } from "../../core/model/result.ts";
 import type { Host } from "../host/host.ts";
@@ -10,6 +10,7 @@ import { addressAsked, admit } from "./gate.ts";
 export type Loopback = {
   /** Address to open, this run's token included. */
   readonly url: string;
+  readonly port: number;
   /** Settles when the last window has been gone for the grace time, having been there before. */
   readonly lastWindowGone: Promise<void>;
   readonly close: () => Promise<void>;
@@ -32,11 +33,12 @@ const contentPolicy =
   "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; frame-ancestors 'none'";
 
 /**
- * Serves the window and the contract on a free port of 127.0.0.1.
+ * Serves the window and the contract on a port of 127.0.0.1.
  *
  * @param windowFolder  the built window
+ * @param wantedPort  the port of the last start, so that a page left open finds the program again; a free one where it is taken
  */
-export async function openLoopback(host: Host, windowFolder: string): Promise<Loopback> {
+export async function openLoopback(host: Host, windowFolder: string, wantedPort = 0): Promise<Loopback> {
   const token = randomBytes(24).toString("base64url");
   const windows = new Set<ServerResponse>();
   let grace: NodeJS.Timeout | undefined;
@@ -82,12 +84,10 @@ export async function openLoopback(host: Host, windowFolder: string): Promise<Lo
     for (const window of windows) window.write(`data: ${JSON.stringify(event)}\n\n`);
   });
 
-  await new Promise<void>((resolve, reject) => {
-    server.once("error", reject);
-    server.listen(0, "127.0.0.1", resolve);
-  });
+  const port = await listenOn(server, wantedPort).catch(() => listenOn(server, 0));
   return {
-    url: `http://127.0.0.1:${portOf(server.address())}/?token=${token}`,
+    port,
+    url: `http://127.0.0.1:${port}/?token=${token}`,
     lastWindowGone,
     async close() {
       clearTimeout(grace);
@@ -137,6 +137,16 @@ async function serveFile(folder: string, pathname: string, response: ServerRespo
 function send(response: ServerResponse, status: number, kind: string, body: string | Buffer): void {
   response.writeHead(status, { "Content-Type": kind });
   response.end(body);
+}
+
+function listenOn(server: Server, port: number): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(port, "127.0.0.1", () => {
+      server.off("error", reject);
+      resolve(portOf(server.address()));
+    });
+  });
 }
 
 function portOf(address: ReturnType<ReturnType<typeof createServer>["address"]>): number {

@@ -7,10 +7,11 @@ import { drawPdf } from "../host/drawPdf.ts";
 import { electronBinary } from "../host/electronBinary.ts";
 import { faultLines, programFault } from "../host/faultLines.ts";
 import { openHost } from "../host/host.ts";
+import { keptPort } from "../host/keptPort.ts";
 import { makeDemoRoute } from "../host/makeDemoRoute.ts";
 import { isMisread, misreadWords } from "../host/misread.ts";
-import { openRoute } from "../host/openRoute.ts";
-import { folderOfCaller, places, stampNow } from "../host/places.ts";
+import { openOrLook } from "../host/openRoute.ts";
+import { filePlaces, folderOfCaller, places, stampNow } from "../host/places.ts";
 import type { Session } from "../host/session.ts";
 import { summaryLines, summaryOf } from "../host/summary.ts";
 import { jobsInThread } from "../host/thread.ts";
@@ -23,9 +24,9 @@ const stamp = stampNow();
 
 /** Opens the named route, or the demo route, which is made the first time. */
 async function openOrMake(named: string | undefined): Promise<Result<Session>> {
-  if (named !== undefined) return openRoute(resolve(named), stamp);
+  if (named !== undefined) return openOrLook(resolve(named), stamp);
   const path = join(root, "routes", "marrow-bend.strand");
-  if (existsSync(path)) return openRoute(path, stamp);
+  if (existsSync(path)) return openOrLook(path, stamp);
   mkdirSync(dirname(path), { recursive: true });
   console.log("Making the demo route from its pole, address, attachment and crossing lists.");
   return makeDemoRoute(path, assetsFolder, stamp, runJob);
@@ -40,9 +41,12 @@ async function showWindow(session: Session): Promise<void> {
     await new Promise((done) => child.once("exit", done));
     return;
   }
-  const host = openHost({ runJob, report: (error) => console.error(error) });
+  const files = filePlaces(root);
+  const host = openHost({ runJob, report: (error) => console.error(error), files });
   host.add(session);
-  const loopback = await openLoopback(host, windowFolder);
+  const port = keptPort(files.configFolder);
+  const loopback = await openLoopback(host, windowFolder, port.read());
+  port.write(loopback.port);
   const stopped = new Promise<void>((done) => {
     process.once("SIGINT", done);
     process.once("SIGTERM", done);

@@ -1,15 +1,30 @@
 import { Tooltip } from "radix-ui";
 import { useEffect } from "react";
 import { Diagram } from "../canvas/Diagram.tsx";
+import { PinnedExplanations } from "../explain/PinnedExplanations.tsx";
+import { Finder } from "../finder/Finder.tsx";
+import { HelpPanel } from "../help/HelpPanel.tsx";
+import { KeySheet } from "../keys/KeySheet.tsx";
 import { AlertStrip } from "../panels/AlertStrip.tsx";
 import { ActionButton, Bar } from "../panels/Bar.tsx";
 import { FindingsPanel } from "../panels/FindingsPanel.tsx";
+import { HistoryPanel } from "../panels/history/HistoryPanel.tsx";
 import { ImportPanel } from "../panels/ImportPanel.tsx";
 import { JobStrip } from "../panels/JobStrip.tsx";
 import { SheetsPanel } from "../panels/SheetsPanel.tsx";
 import { SidePanel } from "../panels/SidePanel.tsx";
+import { SettingsRoom } from "../settings/SettingsRoom.tsx";
+import { CopiesPanel } from "../start/CopiesPanel.tsx";
+import { Guide } from "../start/Guide.tsx";
+import { RouteTabs, StandingBanner } from "../start/RouteTabs.tsx";
+import { StartScreen } from "../start/StartScreen.tsx";
+import { TablesSplit } from "../tables/TablesSplit.tsx";
 import { actionOf } from "./actions.ts";
+import { Divider } from "./Divider.tsx";
+import { followMenu } from "./desktop.ts";
+import { listenForDrops } from "./dropping.ts";
 import { listenForKeys } from "./keys.ts";
+import { keepLayout } from "./panelLayout.ts";
 import type { OpenRoute } from "./routeStore.ts";
 import type { Session } from "./session.ts";
 import { SessionContext, useOpenRoute, useView } from "./useSession.ts";
@@ -17,14 +32,24 @@ import { SessionContext, useOpenRoute, useView } from "./useSession.ts";
 /** The window. */
 export function App({ session }: { readonly session: Session }) {
   useEffect(() => listenForKeys(session), [session]);
+  useEffect(() => keepLayout(session), [session]);
+  useEffect(() => followMenu(session), [session]);
+  useEffect(() => listenForDrops(session), [session]);
   return (
     <SessionContext value={session}>
       <Tooltip.Provider delayDuration={500}>
         <div className="app">
           <Bar />
+          <RouteTabs />
+          <StandingBanner />
           <AlertStrip />
           <JobStrip />
-          <Room />
+          <div className="desk">
+            <Room />
+            <HelpPanel />
+          </div>
+          <Finder />
+          <KeySheet />
         </div>
       </Tooltip.Provider>
     </SessionContext>
@@ -33,10 +58,11 @@ export function App({ session }: { readonly session: Session }) {
 
 function Room() {
   const open = useOpenRoute();
-  if (!open) {
+  const isStartOpen = useView((state) => state.isStartOpen);
+  if (!open || isStartOpen) {
     return (
       <main className="room">
-        <p className="empty">No route is open. Start the program with the name of a route file.</p>
+        <StartScreen />
       </main>
     );
   }
@@ -45,25 +71,50 @@ function Room() {
 
 function OpenRoom({ open }: { readonly open: OpenRoute }) {
   const sheets = useView((state) => state.sheets);
+  const isSettingsOpen = useView((state) => state.isSettingsOpen);
   const isSideOpen = useView((state) => state.isSideOpen);
   const isImportOpen = useView((state) => state.isImportOpen);
   const isFindingsOpen = useView((state) => state.isFindingsOpen);
+  const isHistoryOpen = useView((state) => state.isHistoryOpen);
+  const areCopiesOpen = useView((state) => state.areCopiesOpen);
+  const isAdding = useView((state) => state.adding !== null);
   const isEmpty = open.route.pole.size === 0 && open.route.livingUnit.size === 0;
   return (
     <main className="room">
       <div className="middle">
-        <div className="stage">
-          {sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />}
-          {isEmpty && !isImportOpen && !sheets && (
-            <div className="empty">
-              <p>Nothing is on this route yet. Bring in the poles first, then the living units.</p>
-              <ActionButton action={actionOf("import")} />
-            </div>
-          )}
-        </div>
-        {isFindingsOpen && !sheets && <FindingsPanel open={open} />}
+        <TablesSplit open={open}>
+          <div className="stage">
+            {isSettingsOpen && <SettingsRoom open={open} />}
+            {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
+            <Guide />
+            <PinnedExplanations />
+            {isEmpty && !isImportOpen && !sheets && !isAdding && (
+              <div className="empty">
+                <p>
+                  Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by
+                  hand.
+                </p>
+                <ActionButton action={actionOf("import")} />
+                <ActionButton action={{ ...actionOf("addPole"), isWritten: true }} />
+              </div>
+            )}
+          </div>
+        </TablesSplit>
+        {isFindingsOpen && !sheets && !isSettingsOpen && (
+          <>
+            <Divider edge="findings" />
+            <FindingsPanel open={open} />
+          </>
+        )}
       </div>
-      {isImportOpen ? <ImportPanel /> : isSideOpen && !sheets && <SidePanel open={open} />}
+      {isImportOpen && <ImportPanel />}
+      {areCopiesOpen && !isImportOpen && <CopiesPanel open={open} />}
+      {!isImportOpen && !areCopiesOpen && isSideOpen && !sheets && !isSettingsOpen && (
+        <>
+          <Divider edge="side" />
+          {isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />}
+        </>
+      )}
     </main>
   );
 }

@@ -1,5 +1,13 @@
 import type { Action } from "./actions/action.ts";
+import { addingActions } from "./actions/addingActions.ts";
 import { editActions } from "./actions/editActions.ts";
+import { fileActions } from "./actions/fileActions.ts";
+import { handActions } from "./actions/handActions.ts";
+import { helpActions } from "./actions/helpActions.ts";
+import { historyActions } from "./actions/historyActions.ts";
+import { settingsActions } from "./actions/settingsActions.ts";
+import { straightActions } from "./actions/straightActions.ts";
+import { tableActions } from "./actions/tableActions.ts";
 import { viewActions } from "./actions/viewActions.ts";
 import { workActions } from "./actions/workActions.ts";
 import type { Session } from "./session.ts";
@@ -7,7 +15,19 @@ import type { Session } from "./session.ts";
 export type { Action } from "./actions/action.ts";
 
 /** Every action of the window, in the order of the bar. */
-export const actions: readonly Action[] = [...editActions, ...workActions, ...viewActions];
+export const actions: readonly Action[] = [
+  ...fileActions,
+  ...editActions,
+  ...historyActions,
+  ...workActions,
+  ...viewActions,
+  ...tableActions,
+  ...handActions,
+  ...straightActions,
+  ...addingActions,
+  ...settingsActions,
+  ...helpActions,
+];
 
 /** The action of an id. */
 export function actionOf(id: string): Action {

@@ -5,10 +5,16 @@ import { bringIntoView } from "./look.ts";
 import { refKey } from "./ref.ts";
 import { openRouteOf, type Session, showFault, takeEdit, tell } from "./session.ts";
 
-/** Runs a command of the register by its id; true where it was carried out. */
-export async function runCommand(session: Session, commandId: string, input: unknown): Promise<boolean> {
+/** Runs a command of the register by its id; true where it was carried out. Edits of one gesture are one step of undo. */
+export async function runCommand(
+  session: Session,
+  commandId: string,
+  input: unknown,
+  gestureId?: string,
+): Promise<boolean> {
   const { routeId } = openRouteOf(session);
-  return carryOut(session, "", () => session.host.call("edit.run", { routeId, commandId, input }));
+  const gesture = gestureId === undefined ? {} : { gestureId };
+  return carryOut(session, "", () => session.host.call("edit.run", { routeId, commandId, input, ...gesture }));
 }
 
 /** Applies what a finding offers as its mend. */
@@ -18,12 +24,14 @@ export async function applyFix(session: Session, fix: Fix): Promise<boolean> {
 
 /** Takes the last edit back and shows where. */
 export async function undo(session: Session): Promise<boolean> {
+  await untilIdle(session);
   const { routeId } = openRouteOf(session);
   return carryOut(session, "Undone: ", () => session.host.call("edit.undo", { routeId }));
 }
 
 /** Makes the last edit taken back again and shows where. */
 export async function redo(session: Session): Promise<boolean> {
+  await untilIdle(session);
   const { routeId } = openRouteOf(session);
   return carryOut(session, "Redone: ", () => session.host.call("edit.redo", { routeId }));
 }
@@ -36,6 +44,19 @@ export async function showEdit(session: Session, prefix: string, edit: EditReply
     edit.rows.map((row) => refKey(row.table, row.id)),
   );
   tell(session, `${prefix}${edit.label}`);
+}
+
+/** A step back asked for while an edit is being answered waits for it, rather than being lost. */
+async function untilIdle({ view }: Session): Promise<void> {
+  while (view.getState().isBusy) {
+    await new Promise<void>((resolve) => {
+      const stop = view.subscribe((now) => {
+        if (now.isBusy) return;
+        stop();
+        resolve();
+      });
+    });
+  }
 }
 
 async function carryOut(session: Session, prefix: string, ask: () => Promise<Result<EditReply>>): Promise<boolean> {

@@ -15,12 +15,15 @@ export type HostClient = {
   readonly call: <M extends Method>(method: M, body: Request<M>) => Promise<Result<Reply<M>>>;
   /** Listens until the function it answers with is called. */
   readonly on: (listener: (event: HostEvent) => void) => () => void;
+  /** Told when the host goes away and when it is back, where it can do so while the page stays. */
+  readonly onLink?: (listener: (isUp: boolean) => void) => void;
 };
 
 /** What carries calls and events: the desktop bridge or the loopback server. */
 type Carrier = {
   readonly call: (method: string, body: unknown) => Promise<unknown>;
   readonly on: (listener: (event: unknown) => void) => () => void;
+  readonly onLink?: (listener: (isUp: boolean) => void) => void;
 };
 
 declare global {
@@ -37,6 +40,7 @@ export function connectHost(): HostClient {
 /** A host client over a carrier; every answer and event is checked against the contract before the page sees it. */
 export function hostOver(carrier: Carrier): HostClient {
   return {
+    ...(carrier.onLink ? { onLink: carrier.onLink } : {}),
     async call<M extends Method>(method: M, body: Request<M>): Promise<Result<Reply<M>>> {
       try {
         return readAnswer(method, await carrier.call(method, body));
@@ -75,8 +79,30 @@ function strangeAnswer<T>(method: string): Result<T> {
   );
 }
 
+const againMs = 2000;
+
 function loopbackCarrier(): Carrier {
+  const listeners = new Set<(event: unknown) => void>();
+  const linkListeners = new Set<(isUp: boolean) => void>();
+  const tellLink = (isUp: boolean): void => {
+    for (const listener of linkListeners) listener(isUp);
+  };
+  const listen = (): void => {
+    const source = new EventSource("/events");
+    source.onopen = () => tellLink(true);
+    source.onerror = () => {
+      tellLink(false);
+      // a refusal ends it for good; a line that broke is tried again by the browser itself
+      if (source.readyState === EventSource.CLOSED) setTimeout(listen, againMs);
+    };
+    source.onmessage = (message: MessageEvent<string>) => {
+      const event: unknown = JSON.parse(message.data);
+      for (const listener of listeners) listener(event);
+    };
+  };
+  listen();
   return {
+    onLink: (listener) => void linkListeners.add(listener),
     async call(method, body) {
       const response = await fetch(`/call/${method}`, {
         method: "POST",
@@ -87,12 +113,8 @@ function loopbackCarrier(): Carrier {
       return answer;
     },
     on(listener) {
-      const source = new EventSource("/events");
-      source.onmessage = (message: MessageEvent<string>) => {
-        const event: unknown = JSON.parse(message.data);
-        listener(event);
-      };
-      return () => source.close();
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
     },
   };
 }

@@ -11,6 +11,8 @@ export type Importing = {
   readonly contentBase64: string;
   /** Field to heading where the guess was overruled; "" leaves the field out. */
   readonly columns: Readonly<Record<string, string>>;
+  /** Whether columns were matched by hand, now or when such a list was last taken in. */
+  readonly areColumnsChosen: boolean;
   readonly lengthUnit: "" | "ft" | "m";
   readonly takesGood: boolean;
   readonly replaces: boolean;
@@ -31,6 +33,7 @@ export const blankImport: Importing = {
   fileName: "",
   contentBase64: "",
   columns: {},
+  areColumnsChosen: false,
   lengthUnit: "",
   takesGood: false,
   replaces: false,
@@ -49,6 +52,26 @@ export async function takeImport(session: Session, importing: Importing): Promis
     tell(session, `Taken in: ${newCount} new, ${changedCount} changed, ${skippedCount} left as they were.`);
   }
   return taken;
+}
+
+/** How a list with these headings was matched when it was last taken in; empty where none was. */
+export async function keptColumns(
+  session: Session,
+  kind: ImportKind,
+  headings: readonly string[],
+): Promise<Readonly<Record<string, string>>> {
+  const kept = await session.host.call("files.columns", { kind, headings });
+  return kept.ok ? kept.value.columns : {};
+}
+
+/** Remembers how a list was matched, for the next one with the same headings. */
+export async function keepColumns(session: Session, kind: ImportKind, taken: ImportReply): Promise<void> {
+  const fields = taken.fields.map(({ field }) => [field, taken.columns[field] ?? ""] as const);
+  await session.host.call("files.keepColumns", {
+    kind,
+    headings: taken.headings,
+    columns: Object.fromEntries(fields),
+  });
 }
 
 /** A file's bytes as text that crosses to the host. */

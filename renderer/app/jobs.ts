@@ -19,11 +19,21 @@ export async function layOut(session: Session): Promise<void> {
   }
 }
 
-/** Draws the set and hands the PDF to the person as a download. */
-export async function drawSet(session: Session): Promise<void> {
+/**
+ * Draws the set and hands the PDF to the person as a download.
+ *
+ * @param sheets  numbers of the sheets wanted; null draws the whole set
+ */
+export async function drawSet(session: Session, sheets: readonly string[] | null = null): Promise<void> {
   const { routeId } = openRouteOf(session);
-  const reply = await follow(session, "Draw the set", (jobId) => session.host.call("draw.pdf", { routeId, jobId }));
+  const reply = await follow(session, "Draw the set", (jobId) =>
+    session.host.call("draw.pdf", { routeId, jobId, ...(sheets === null ? {} : { sheets }) }),
+  );
   if (!reply) return;
+  if (window.strandwrightDesktop) {
+    await window.strandwrightDesktop.showDrawn(reply);
+    return tell(session, `Drawing set ${reply.fileName} is shown in the viewer; print it from there.`);
+  }
   const bytes = Uint8Array.from(atob(reply.pdfBase64), (char) => char.charCodeAt(0));
   const address = URL.createObjectURL(new Blob([bytes], { type: "application/pdf" }));
   const link = document.createElement("a");
@@ -40,7 +50,7 @@ export async function previewSheets(session: Session): Promise<void> {
   const reply = await follow(session, "Preview sheets", (jobId) =>
     session.host.call("draw.sheets", { routeId, jobId }),
   );
-  if (reply) session.view.setState({ sheets: reply.sheets });
+  if (reply) session.view.setState({ sheets: reply.sheets, sheetsRevision: reply.revision, isSettingsOpen: false });
 }
 
 /** Asks the host to stop the work under way; it leaves the file as it was. */

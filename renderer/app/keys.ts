@@ -1,4 +1,5 @@
 import { type Action, actions, perform } from "./actions.ts";
+import { keysOf } from "./keyBindings.ts";
 import type { Session } from "./session.ts";
 
 /** What of a keyboard event decides which key it was. */
@@ -28,9 +29,9 @@ export function shownKey(key: string, hasCmd: boolean): string {
 /** The action a key press asks for, or null. Keys without Mod belong to the diagram, Escape to the whole window. */
 export function actionFor(press: KeyPress, hasCmd: boolean, isOnDiagram: boolean): Action | null {
   const name = keyName(press, hasCmd);
-  const isEverywhere = name.startsWith("Mod+") || name === "Escape";
+  const isEverywhere = name.startsWith("Mod+") || name === "Escape" || name === "?" || /^F\d+$/.test(name);
   if (!isEverywhere && !isOnDiagram) return null;
-  return actions.find((one) => one.keys.includes(name)) ?? null;
+  return actions.find((one) => keysOf(one).includes(name)) ?? null;
 }
 
 /** Listens for the keys of the command table; fields keep the keys they edit with. */
@@ -39,7 +40,7 @@ export function listenForKeys(session: Session): () => void {
     const target = event.target instanceof Element ? event.target : null;
     const isField = target?.closest("input, select, textarea") !== null && target !== null;
     const asked = actionFor(event, isMac(), target?.closest("[data-diagram]") != null);
-    if (!asked || (isField && asked.id !== "back")) return;
+    if (!asked || (isField && asked.id !== "back" && asked.isEverywhere !== true)) return;
     event.preventDefault();
     perform(session, asked);
   };

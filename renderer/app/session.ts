@@ -20,7 +20,7 @@ export function openSession(host: HostClient): Session {
       }
       return;
     }
-    if (session.store.get()?.routeId === event.routeId) void takeEdit(session, event.edit);
+    if (event.kind === "edited" && session.store.get()?.routeId === event.routeId) void takeEdit(session, event.edit);
   });
   return session;
 }

@@ -1,4 +1,5 @@
 import { refsWithin, screenPoint } from "../canvas/hitTest.ts";
+import { terminalPlacePx, tickPitchPx, tickPoint } from "../canvas/hungPlace.ts";
 import type { Picture } from "../canvas/paint.ts";
 import { groundAt, shownBox, zoomOf } from "../canvas/viewport.ts";
 import { refKey } from "./ref.ts";
@@ -15,6 +16,8 @@ type FrameStats = {
 export type ViewHandle = {
   /** Middle of a row's symbol in page pixels; ids of poles, terminals, living units, spans, crossings, coils, closures. */
   readonly toScreen: (id: string) => { readonly x: number; readonly y: number } | null;
+  /** Middle of a port's tick in page pixels; null where ticks are not drawn. */
+  readonly portToScreen: (terminalId: string, port: number) => { readonly x: number; readonly y: number } | null;
   readonly toWorld: (x: number, y: number) => { readonly eastM: number; readonly northM: number };
   readonly scale: () => number;
   readonly visibleIds: () => readonly string[];
@@ -45,6 +48,14 @@ export function offerViewHandle(session: Session, picture: () => Picture | null,
         if (point) return { x: stage().x + point[0], y: stage().y + point[1] };
       }
       return null;
+    },
+    portToScreen(terminalId, port) {
+      const now = picture();
+      const mark = now?.scene.terminals.marks[now.scene.terminals.positionOf.get(terminalId) ?? -1];
+      const tick = now?.level === "labels" ? mark?.ticks[port - 1] : undefined;
+      if (!now || !mark || !tick) return null;
+      const [x, y] = tickPoint(terminalPlacePx(mark, now.view), mark, tick, tickPitchPx(now.view));
+      return { x: stage().x + x, y: stage().y + y };
     },
     toWorld: (x, y) => groundAt(session.view.getState().viewport, x - stage().x, y - stage().y),
     scale: () => zoomOf(session.view.getState().viewport),

@@ -1,7 +1,18 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
+import type { Reply } from "../../core/contract/contract.ts";
+import type { FigureRef } from "../../core/explain/explanation.ts";
 import type { Fault } from "../../core/model/result.ts";
 import type { Severity } from "../../core/rules/rule.ts";
+import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
+import { plainTables, type TablesView } from "../tables/tableHand.ts";
+import type { AddingState } from "../tools/adding/addingState.ts";
+import type { ExactEntry, Hand } from "../tools/hand.ts";
+import { type KindStates, usualKinds } from "../tools/kinds.ts";
+import type { MeasurePoint } from "../tools/measure.ts";
+import type { Nudging } from "../tools/nudge.ts";
+import { blankFileView, type FileView } from "./fileStore.ts";
+import { plainLayout } from "./plainLayout.ts";
 import type { RefKey } from "./ref.ts";
 
 /** Long work the host does for this window. */
@@ -15,10 +26,10 @@ type Job = {
   readonly isCancelling: boolean;
 };
 
-export type PreviewSheet = { readonly number: string; readonly title: string; readonly svg: string };
+export type PreviewSheet = Reply<"draw.sheets">["sheets"][number];
 
 /** What the eye and hand are at; never part of the route, never in its history. */
-export type ViewState = {
+export type ViewState = FileView & {
   readonly viewport: Viewport;
   /** Chosen rows, the last chosen at the end. */
   readonly selection: readonly RefKey[];
@@ -28,15 +39,46 @@ export type ViewState = {
   readonly isImportOpen: boolean;
   /** Sheets on preview; null shows the diagram. */
   readonly sheets: readonly PreviewSheet[] | null;
+  /** Letter of the revision on preview; empty before the first. */
+  readonly sheetsRevision: string;
+  readonly isSettingsOpen: boolean;
+  readonly sideWidthPx: number;
+  readonly findingsHeightPx: number;
   readonly severitiesShown: readonly Severity[];
   readonly areWaivedShown: boolean;
+  readonly isHistoryOpen: boolean;
+  /** Figures whose explanations stay open. */
+  readonly pinned: readonly FigureRef[];
   readonly fault: Fault | null;
   /** The latest message for eyes and ears alike; `saidCount` tells two equal ones apart. */
   readonly said: string;
   readonly saidCount: number;
   readonly job: Job | null;
+  /** What lies over the window. */
+  readonly overlay: "finder" | "keys" | null;
+  /** Page of the help that is shown; null while it is put away. */
+  readonly helpPage: string | null;
+  readonly helpSought: string;
+  /** Number of the sheet the preview is to turn to; null once it has. */
+  readonly sheetWanted: string | null;
   /** True while an edit is under way: the next waits for its answer. */
   readonly isBusy: boolean;
+  /** What is being dragged, as it would hang or stand if it were let go now. */
+  readonly hand: Hand | null;
+  readonly exact: ExactEntry | null;
+  /** Row whose name is a field on the diagram now. */
+  readonly inPlace: RefKey | null;
+  readonly nudging: Nudging | null;
+  /** What a removal took, with a way back. */
+  readonly toast: string | null;
+  readonly kinds: KindStates;
+  readonly isKindsOpen: boolean;
+  /** Points of the measure tool; null while it is put away. */
+  readonly measure: readonly MeasurePoint[] | null;
+  readonly tables: TablesView;
+  readonly drawnAs: DrawnAs;
+  /** The tool in hand for adding by hand; null while one only chooses. */
+  readonly adding: AddingState | null;
 };
 
 export type ViewStore = StoreApi<ViewState>;
@@ -44,20 +86,39 @@ export type ViewStore = StoreApi<ViewState>;
 /** A view of nothing yet: panels open, all severities shown. */
 export function openViewStore(): ViewStore {
   return createStore<ViewState>(() => ({
+    ...blankFileView,
     viewport: { centreEastM: 0, centreNorthM: 0, pxPerM: fullScalePxPerM, widthPx: 0, heightPx: 0 },
     selection: [],
     hover: null,
-    isSideOpen: true,
-    isFindingsOpen: true,
     isImportOpen: false,
     sheets: null,
+    sheetsRevision: "",
+    isSettingsOpen: false,
+    ...plainLayout,
     severitiesShown: ["error", "warning", "note"],
     areWaivedShown: true,
+    isHistoryOpen: false,
+    pinned: [],
     fault: null,
     said: "",
     saidCount: 0,
     job: null,
+    overlay: null,
+    helpPage: null,
+    helpSought: "",
+    sheetWanted: null,
     isBusy: false,
+    hand: null,
+    exact: null,
+    inPlace: null,
+    nudging: null,
+    toast: null,
+    kinds: usualKinds,
+    isKindsOpen: false,
+    measure: null,
+    tables: plainTables,
+    drawnAs: "ground",
+    adding: null,
   }));
 }
 

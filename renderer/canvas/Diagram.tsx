@@ -1,10 +1,17 @@
-import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { Layer, Rect, Shape, Stage } from "react-konva";
-import { fitAll, placeOfRef } from "../app/look.ts";
+import { fitAll } from "../app/look.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { offerViewHandle } from "../app/viewHandle.ts";
-import { titleOf } from "../panels/words.ts";
+import { AddingLayer } from "../tools/adding/AddingLayer.tsx";
+import { AddingRail } from "../tools/adding/AddingRail.tsx";
+import { DiagramMenu } from "../tools/DiagramMenu.tsx";
+import { pressOnDiagram } from "../tools/diagramKeys.ts";
+import { drawDropEnds, drawMeasure, drawPreview } from "../tools/drawPreview.ts";
+import { Hands } from "../tools/Hands.tsx";
+import { keepView, recallView } from "../tools/keptView.ts";
+import { inkFrac } from "../tools/kinds.ts";
 import { DescribedList } from "./DescribedList.tsx";
 import { drawCrossings } from "./drawCrossings.ts";
 import { drawFindings } from "./drawFindings.ts";
@@ -13,16 +20,17 @@ import { drawHands } from "./drawHands.ts";
 import { drawDrops, drawHouses } from "./drawHouses.ts";
 import { drawClosures, drawCoils, drawTerminals } from "./drawHung.ts";
 import { openLabelDrawer } from "./drawLabels.ts";
+import { drawLeaders } from "./drawLeaders.ts";
 import { drawPoles } from "./drawPoles.ts";
 import { drawSpans } from "./drawSpans.ts";
-import { stepTo } from "./gesture.ts";
 import { HoverCard } from "./HoverCard.tsx";
 import { openMeasure } from "./measureText.ts";
+import { keptDrawnAs } from "./straight/drawing.ts";
+import { StationRuler } from "./straight/StationRuler.tsx";
 import { useLatest } from "./useLatest.ts";
 import { usePicture } from "./usePicture.ts";
 import { usePointer } from "./usePointer.ts";
 import { useStageSize } from "./useStageSize.ts";
-import { type Direction, nearestPole, neighbour } from "./walk.ts";
 
 const still = { listening: false, perfectDrawEnabled: false } as const;
 
@@ -31,19 +39,13 @@ const kinds = [
   ["crossings", drawCrossings],
   ["drops", drawDrops],
   ["houses", drawHouses],
+  ["leaders", drawLeaders],
   ["spans", drawSpans],
   ["coils", drawCoils],
   ["closures", drawClosures],
   ["terminals", drawTerminals],
   ["poles", drawPoles],
 ] as const;
-
-const arrows: Readonly<Record<string, Direction>> = {
-  ArrowLeft: "left",
-  ArrowRight: "right",
-  ArrowUp: "up",
-  ArrowDown: "down",
-};
 
 /** The strand diagram, true to the ground. */
 export function Diagram({ open }: { readonly open: OpenRoute }) {
@@ -52,6 +54,9 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
   const picture = usePicture(open);
   const selection = useView((state) => state.selection);
   const hover = useView((state) => state.hover);
+  const hand = useView((state) => state.hand);
+  const measure = useView((state) => state.measure);
+  const treated = useView((state) => state.kinds);
   useStageSize(ground);
   const box = usePointer(ground, picture);
   const drawLabels = useLabelDrawer();
@@ -61,7 +66,11 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
   const isDrawn = picture.scene.box !== null;
   // biome-ignore lint/correctness/useExhaustiveDependencies: shown whole when another route opens or a first row comes in
   useEffect(() => {
-    if (isSized && isDrawn) fitAll(session, true);
+    if (!isSized || !isDrawn) return undefined;
+    session.view.setState({ drawnAs: keptDrawnAs(open.fileName) });
+    if (!recallView(session)) fitAll(session, true);
+    return keepView(session);
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- shown whole when another route opens or a first row comes in
   }, [open.routeId, isSized, isDrawn, session]);
   useEffect(() => {
     offerViewHandle(
@@ -71,64 +80,67 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
     );
   }, [session, latest]);
 
-  const walk = (event: KeyboardEvent): void => {
-    const direction = arrows[event.key];
-    if (!direction || event.ctrlKey || event.metaKey) return;
-    event.preventDefault();
-    const standing = session.view.getState().selection.at(-1) ?? null;
-    const from = standing ? placeOfRef(open.plant, standing) : null;
-    const { centreEastM, centreNorthM } = picture.view;
-    const ref = from
-      ? neighbour(picture.scene, from, direction, standing)
-      : nearestPole(picture.scene, centreEastM, centreNorthM);
-    if (ref) stepTo(session, ref, titleOf(open.plant, ref));
-  };
-
   return (
-    <div className="ground" ref={ground}>
-      <div
-        className="ground-hand"
-        data-diagram
-        role="application"
-        aria-roledescription="strand diagram"
-        aria-label="Strand diagram. Arrow keys walk from pole to terminal, 0 shows the whole route."
-        aria-describedby="described-route"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a diagram one walks by arrow keys takes the focus
-        tabIndex={0}
-        onKeyDown={walk}
-      >
-        <Stage width={picture.view.widthPx} height={picture.view.heightPx} listening={false}>
-          <Layer listening={false}>
-            <Shape {...still} sceneFunc={(pen) => drawGround(pen, picture)} />
-          </Layer>
-          <Layer listening={false}>
-            {kinds.map(([name, draw]) => (
-              <Shape key={name} {...still} sceneFunc={(pen) => draw(pen, picture)} />
-            ))}
-            <Shape {...still} sceneFunc={(pen) => drawLabels(pen, picture)} />
-            <Shape {...still} sceneFunc={(pen) => drawFindings(pen, picture)} />
-          </Layer>
-          <Layer listening={false}>
-            <Shape {...still} sceneFunc={(pen) => drawHands(pen, picture, selection, hover)} />
-            <Shape {...still} sceneFunc={(pen) => drawScale(pen, picture)} />
-            {box && (
-              <Rect
-                {...still}
-                x={Math.min(box.x, box.toX)}
-                y={Math.min(box.y, box.toY)}
-                width={Math.abs(box.toX - box.x)}
-                height={Math.abs(box.toY - box.y)}
-                stroke={picture.ink.accent}
-                strokeWidth={1}
-                dash={[4, 3]}
-              />
-            )}
-          </Layer>
-        </Stage>
+    <>
+      <div className="ground" ref={ground}>
+        <DiagramMenu picture={latest} ground={ground}>
+          <div
+            className="ground-hand"
+            data-diagram
+            role="application"
+            aria-roledescription="strand diagram"
+            aria-label="Strand diagram. Arrow keys walk from pole to pole, with Alt over terminals too, and nudge a chosen terminal; 0 shows the whole route."
+            aria-describedby="described-route"
+            // biome-ignore lint/a11y/noNoninteractiveTabindex: a diagram one walks by arrow keys takes the focus
+            tabIndex={0}
+            onKeyDown={(event) => pressOnDiagram(session, open.plant, picture, event)}
+          >
+            <Stage width={picture.view.widthPx} height={picture.view.heightPx} listening={false}>
+              <Layer listening={false}>
+                <Shape {...still} sceneFunc={(pen) => drawGround(pen, picture)} />
+              </Layer>
+              <Layer listening={false}>
+                {kinds.map(([name, draw]) => (
+                  <Shape
+                    key={name}
+                    {...still}
+                    opacity={inkFrac(treated, name)}
+                    sceneFunc={(pen) => draw(pen, picture)}
+                  />
+                ))}
+                <Shape {...still} sceneFunc={(pen) => drawLabels(pen, picture)} />
+                <Shape {...still} sceneFunc={(pen) => drawFindings(pen, picture)} />
+              </Layer>
+              <Layer listening={false}>
+                <Shape {...still} sceneFunc={(pen) => drawHands(pen, picture, selection, hover)} />
+                <Shape {...still} sceneFunc={(pen) => drawDropEnds(pen, picture, selection)} />
+                <Shape {...still} sceneFunc={(pen) => drawMeasure(pen, picture, measure)} />
+                <Shape {...still} sceneFunc={(pen) => drawPreview(pen, picture, open.plant, hand)} />
+                <Shape {...still} sceneFunc={(pen) => drawScale(pen, picture)} />
+                {box && (
+                  <Rect
+                    {...still}
+                    x={Math.min(box.x, box.toX)}
+                    y={Math.min(box.y, box.toY)}
+                    width={Math.abs(box.toX - box.x)}
+                    height={Math.abs(box.toY - box.y)}
+                    stroke={picture.ink.accent}
+                    strokeWidth={1}
+                    dash={[4, 3]}
+                  />
+                )}
+              </Layer>
+            </Stage>
+          </div>
+        </DiagramMenu>
+        <StationRuler open={open} picture={picture} />
+        <AddingLayer open={open} picture={picture} />
+        <AddingRail />
+        <HoverCard plant={open.plant} units={picture.units} />
+        <DescribedList plant={open.plant} picture={picture} />
       </div>
-      <HoverCard plant={open.plant} units={picture.units} />
-      <DescribedList plant={open.plant} picture={picture} />
-    </div>
+      <Hands open={open} picture={picture} />
+    </>
   );
 }
 

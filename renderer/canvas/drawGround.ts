@@ -12,7 +12,10 @@ export function drawGround(pen: Pen, { view, ink }: Picture): void {
 }
 
 /** The scale bar and the north arrow, on a patch of paper in the corner. */
-export function drawScale(pen: Pen, { view, ink, units }: Picture): void {
+export function drawScale(pen: Pen, { scene, view, ink, units }: Picture): void {
+  const { straight } = scene.places;
+  // evenly spaced poles have no scale, a straightened page no north
+  if (straight?.spacing === "even") return;
   const isUs = units === "us";
   const metresPerStep = isUs ? metresPerFoot : 1;
   const steps = isUs ? usFeet : metricM;
@@ -39,7 +42,7 @@ export function drawScale(pen: Pen, { view, ink, units }: Picture): void {
   pen.textAlign = "left";
   pen.textBaseline = "alphabetic";
   pen.fillText(`${step} ${isUs ? "ft" : "m"}`, x, y - 10);
-  drawNorth(pen, x + lengthPx + 26, y - 8, ink.soft);
+  if (!straight) drawNorth(pen, x + lengthPx + 26, y - 8, ink.soft);
 }
 
 function drawNorth(pen: Pen, x: number, y: number, colour: string): void {

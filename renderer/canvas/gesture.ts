@@ -1,27 +1,57 @@
 import { chooseAndShow, goToFinding } from "../app/look.ts";
 import type { RefKey } from "../app/ref.ts";
 import { openRouteOf, type Session, tell } from "../app/session.ts";
-import { hitAll, hitFinding, refsWithin } from "./hitTest.ts";
+import { carry, letGo, takeHold } from "../tools/carry.ts";
+import type { Grip } from "../tools/grip.ts";
+import { addMeasured } from "../tools/measure.ts";
+import { refsEnclosed, refsTouched } from "../tools/touching.ts";
+import { hitAll, hitFinding } from "./hitTest.ts";
 import type { Picture } from "./paint.ts";
 import { groundAt, panBy } from "./viewport.ts";
 
-/** What the hand is doing: pressed and still, moving the ground, or drawing a box. */
+/** What the hand is doing: pressed and still, moving the ground, drawing a box, or holding a thing. */
 export type Gesture =
-  | { readonly kind: "press"; readonly x: number; readonly y: number; readonly isBox: boolean; readonly isPan: boolean }
+  | {
+      readonly kind: "press";
+      readonly x: number;
+      readonly y: number;
+      readonly isBox: boolean;
+      readonly isPan: boolean;
+      readonly grip: Grip | null;
+    }
+  | { readonly kind: "hold"; readonly grip: Grip; readonly isHeld: boolean }
   | { readonly kind: "pan"; readonly x: number; readonly y: number }
   | { readonly kind: "box"; readonly x: number; readonly y: number; readonly toX: number; readonly toY: number };
 
-export type PressKeys = { readonly shiftKey: boolean; readonly altKey: boolean };
+export type PressKeys = {
+  readonly shiftKey: boolean;
+  readonly altKey: boolean;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+};
 
 /** Farther than this a press is a drag, px. */
 const dragPx = 4;
 
-/** The gesture after the pointer moved; moves the ground where it drags it. */
-export function carryOn(session: Session, gesture: Gesture, x: number, y: number): Gesture {
+/** The gesture after the pointer moved; moves the ground where it drags it, and what the hand holds. */
+export function carryOn(
+  session: Session,
+  picture: Picture,
+  gesture: Gesture,
+  [x, y]: readonly [number, number],
+  keys: PressKeys,
+): Gesture {
   if (gesture.kind === "box") return { ...gesture, toX: x, toY: y };
+  if (gesture.kind === "hold") return hold(session, picture, gesture, [x, y], keys);
   if (gesture.kind === "press") {
     if (Math.hypot(x - gesture.x, y - gesture.y) < dragPx) return gesture;
     if (gesture.isBox) return { kind: "box", x: gesture.x, y: gesture.y, toX: x, toY: y };
+    const { grip } = gesture;
+    if (grip) {
+      const isHeld = takeHold(session, grip);
+      if (isHeld) carry(session, picture, grip, [x, y], isSnapping(keys));
+      return { kind: "hold", grip, isHeld };
+    }
   }
   const dx = x - gesture.x;
   const dy = y - gesture.y;
@@ -29,25 +59,50 @@ export function carryOn(session: Session, gesture: Gesture, x: number, y: number
   return { kind: "pan", x, y };
 }
 
-/** What a finished gesture means: a click chooses, a box chooses what lies in it. */
+/** Escape gives the thing up while the button is still down: then nothing is carried any more. */
+function hold(
+  session: Session,
+  picture: Picture,
+  gesture: Extract<Gesture, { kind: "hold" }>,
+  to: readonly [number, number],
+  keys: PressKeys,
+): Gesture {
+  const { hand, exact } = session.view.getState();
+  const isHeld = gesture.isHeld && (hand !== null || exact !== null);
+  if (isHeld) carry(session, picture, gesture.grip, to, isSnapping(keys));
+  return { ...gesture, isHeld };
+}
+
+/** Mod suspends snapping while it is held. */
+function isSnapping(keys: PressKeys): boolean {
+  return !keys.ctrlKey && !keys.metaKey;
+}
+
+/** What a finished gesture means: a click chooses, a box chooses what it encloses or with Alt what it touches. */
 export function finish(session: Session, picture: Picture, gesture: Gesture, keys: PressKeys): void {
   if (gesture.kind === "box") {
     const a = groundAt(picture.view, gesture.x, gesture.y);
     const b = groundAt(picture.view, gesture.toX, gesture.toY);
-    const refs = refsWithin(picture, {
+    const box = {
       westM: Math.min(a.eastM, b.eastM),
       eastM: Math.max(a.eastM, b.eastM),
       southM: Math.min(a.northM, b.northM),
       northM: Math.max(a.northM, b.northM),
-    });
+    };
+    const refs = keys.altKey ? refsTouched(picture, box) : refsEnclosed(picture, box);
     session.view.setState({ selection: refs });
     tell(session, `${refs.length} chosen.`);
     return;
   }
+  if (gesture.kind === "hold") void letGo(session);
   if (gesture.kind === "press" && !gesture.isPan) click(session, picture, gesture.x, gesture.y, keys);
 }
 
 function click(session: Session, picture: Picture, x: number, y: number, keys: PressKeys): void {
+  if (session.view.getState().measure) {
+    addMeasured(session, picture, x, y);
+    return;
+  }
   const finding = hitFinding(picture, x, y);
   if (finding) {
     const first = finding.keys.map((key) => openRouteOf(session).findings.get(key)).find((one) => one !== undefined);

@@ -89,7 +89,8 @@ export function closureMarks(plant: Plant, spans: SpanMarks): HungMarks<ClosureM
   );
 }
 
-function hang(plant: Plant, spans: SpanMarks, id: string, spanId: string, offsetM: number): Hung {
+/** Where a thing hangs in a span, ready for drawing. */
+export function hang(plant: Plant, spans: SpanMarks, id: string, spanId: string, offsetM: number): Hung {
   const { eastM, northM, frame, position } = pointOfSpan(spans, spanId, offsetM);
   const { lengthM } = plant.rowOf("span", spanId);
   const isNearFirst = offsetM <= lengthM / 2;

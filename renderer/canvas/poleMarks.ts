@@ -1,5 +1,6 @@
 import type { Plant } from "../../core/plant/plant.ts";
 import { indexPoints, type PlaceIndex } from "./placeIndex.ts";
+import type { Places } from "./places.ts";
 
 /** Poles made ready for drawing. */
 export type PoleMarks = {
@@ -13,10 +14,11 @@ export type PoleMarks = {
 };
 
 /** Poles of a route in the order of their file. */
-export function poleMarks(plant: Plant): PoleMarks {
+export function poleMarks(plant: Plant, places: Places): PoleMarks {
   const poles = [...plant.route().pole.values()];
-  const eastM = Float64Array.from(poles, (one) => one.eastM);
-  const northM = Float64Array.from(poles, (one) => one.northM);
+  const points = poles.map((one) => places.poleAt(one.id));
+  const eastM = Float64Array.from(points, (one) => one.eastM);
+  const northM = Float64Array.from(points, (one) => one.northM);
   const parties = otherPartiesByPole(plant);
   return {
     ids: poles.map((one) => one.id),

@@ -10,6 +10,7 @@ import {
   type TerminalMark,
   terminalMarks,
 } from "./hungMarks.ts";
+import { type DrawnAs, type Places, placesOf } from "./places.ts";
 import { type PoleMarks, poleMarks } from "./poleMarks.ts";
 import { type SpanMarks, spanMarks } from "./spanMarks.ts";
 import { type DropMarks, dropMarks, type HouseMarks, houseMarks } from "./unitMarks.ts";
@@ -25,29 +26,31 @@ export type Scene = {
   readonly closures: HungMarks<ClosureMark>;
   readonly houses: HouseMarks;
   readonly drops: DropMarks;
+  readonly places: Places;
   /** Ground the route covers; null where it has neither poles nor living units. */
   readonly box: Box | null;
 };
 
 /** Makes scenes of one plant; a kind is made anew only when a table it is drawn from has changed. */
-export type SceneMaker = () => Scene;
+export type SceneMaker = (drawnAs?: DrawnAs) => Scene;
 
 /** A maker of scenes that keeps what an edit left alone. */
 export function openSceneMaker(plant: Plant): SceneMaker {
-  const poles = kept(() => poleMarks(plant));
-  const spans = kept(() => spanMarks(plant));
+  const poles = kept((places: Places) => poleMarks(plant, places));
+  const spans = kept((places: Places) => spanMarks(plant, places));
   const crossings = kept((spanPart: SpanMarks) => crossingMarks(plant, spanPart));
   const terminals = kept((spanPart: SpanMarks) => terminalMarks(plant, spanPart));
   const coils = kept((spanPart: SpanMarks) => coilMarks(plant, spanPart));
   const closures = kept((spanPart: SpanMarks) => closureMarks(plant, spanPart));
-  const houses = kept(() => houseMarks(plant));
+  const houses = kept((places: Places) => houseMarks(plant, places));
   const drops = kept((t: HungMarks<TerminalMark>, h: HouseMarks) => dropMarks(plant, t, h));
-  return () => {
+  return (drawnAs = "ground") => {
     const r = plant.route();
-    const spanPart = spans([r.span, r.pole, r.cableRun, r.attachment]);
+    const places = placesOf(plant, drawnAs);
+    const spanPart = spans([r.span, r.pole, r.cableRun, r.attachment, places], places);
     const terminalPart = terminals([r.terminal, r.terminalModel, r.drop, r.splitter, r.slack, spanPart], spanPart);
-    const polePart = poles([r.pole, r.attachment]);
-    const housePart = houses([r.livingUnit, r.drop]);
+    const polePart = poles([r.pole, r.attachment, places], places);
+    const housePart = houses([r.livingUnit, r.drop, places], places);
     return {
       poles: polePart,
       spans: spanPart,
@@ -57,6 +60,7 @@ export function openSceneMaker(plant: Plant): SceneMaker {
       closures: closures([r.closure, spanPart], spanPart),
       houses: housePart,
       drops: drops([r.drop, terminalPart, housePart], terminalPart, housePart),
+      places,
       box: coveredBox(polePart, housePart),
     };
   };

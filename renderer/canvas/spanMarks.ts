@@ -1,5 +1,6 @@
 import type { Plant } from "../../core/plant/plant.ts";
 import { indexBoxes, type PlaceIndex } from "./placeIndex.ts";
+import type { Places } from "./places.ts";
 import { otherPartiesByPole } from "./poleMarks.ts";
 import { type SpanFrame, spanFrame } from "./spanFrame.ts";
 import type { Box } from "./viewport.ts";
@@ -22,13 +23,10 @@ export type SpanMarks = {
 };
 
 /** Spans of a route in the order of their file. */
-export function spanMarks(plant: Plant): SpanMarks {
+export function spanMarks(plant: Plant, places: Places): SpanMarks {
   const route = plant.route();
   const spans = [...route.span.values()];
-  const ends = spans.map((one) => ({
-    from: plant.rowOf("pole", one.fromPoleId),
-    to: plant.rowOf("pole", one.toPoleId),
-  }));
+  const ends = spans.map((one) => places.spanEnds(one.id));
   const cables = new Map<string, Set<string>>();
   for (const { spanId, cableId } of route.cableRun.values()) {
     const here = cables.get(spanId);
@@ -47,7 +45,7 @@ export function spanMarks(plant: Plant): SpanMarks {
     frames: ends.map(({ from, to }) => spanFrame(to.eastM - from.eastM, to.northM - from.northM)),
     hasStrand: spans.map((one) => one.strandSectionId !== null),
     cableCount: Uint8Array.from(spans, (one) => cables.get(one.id)?.size ?? 0),
-    otherOwners: ends.map(({ from, to }) => inBoth(parties.get(from.id), parties.get(to.id))),
+    otherOwners: spans.map((one) => inBoth(parties.get(one.fromPoleId), parties.get(one.toPoleId))),
     index: indexBoxes(ends.map(({ from, to }) => boxOf(from, to))),
   };
 }

@@ -2,6 +2,7 @@ import type { LivingUnit } from "../../core/model/tables.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import type { HungMarks, TerminalMark } from "./hungMarks.ts";
 import { indexBoxes, indexPoints, type PlaceIndex } from "./placeIndex.ts";
+import type { Places } from "./places.ts";
 
 /** Units of one building name farther apart than this are drawn as houses of their own, m. */
 const buildingReachM = 30;
@@ -33,7 +34,7 @@ export type DropMark = {
 export type DropMarks = { readonly marks: readonly DropMark[]; readonly index: PlaceIndex };
 
 /** Houses with their living units; units of one building standing together are one house. */
-export function houseMarks(plant: Plant): HouseMarks {
+export function houseMarks(plant: Plant, places: Places): HouseMarks {
   const buildings: LivingUnit[][] = [];
   const byName = new Map<string, LivingUnit[][]>();
   for (const unit of plant.route().livingUnit.values()) {
@@ -51,10 +52,11 @@ export function houseMarks(plant: Plant): HouseMarks {
   const marks = buildings.flatMap((units): HouseMark[] => {
     const [first] = units;
     if (!first) return [];
+    const points = units.map((one) => places.unitAt(one));
     return [
       {
-        eastM: units.reduce((sum, one) => sum + one.eastM, 0) / units.length,
-        northM: units.reduce((sum, one) => sum + one.northM, 0) / units.length,
+        eastM: points.reduce((sum, one) => sum + one.eastM, 0) / units.length,
+        northM: points.reduce((sum, one) => sum + one.northM, 0) / units.length,
         number: houseNumber(first.address),
         unitIds: units.map((one) => one.id),
         isServed: units.every((one) => plant.where("drop", "livingUnitId", one.id).length > 0),

@@ -1,10 +1,14 @@
 import { useEffect, useMemo, useState } from "react";
-import type { OpenRoute } from "../app/routeStore.ts";
+import { placeOfFinding } from "../app/look.ts";
+import { onColours } from "../app/machine.ts";
+import type { OpenRoute, WindowFinding } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useView } from "../app/useSession.ts";
+import { withoutHidden } from "../tools/kinds.ts";
 import { type Ink, readInk } from "./ink.ts";
 import { levelOf } from "./level.ts";
 import type { Picture } from "./paint.ts";
+import type { Places } from "./places.ts";
 import { openSceneMaker } from "./scene.ts";
 import { shownBox } from "./viewport.ts";
 
@@ -14,30 +18,32 @@ const reservePx = 90;
 /** The picture of a route in the present view. */
 export function usePicture(open: OpenRoute): Picture {
   const view = useView((state) => state.viewport);
+  const drawnAs = useView((state) => state.drawnAs);
   const ink = useInk();
   const makeScene = useMemo(() => openSceneMaker(open.plant), [open.plant]);
   // a new route object after every edit is what makes the scene look again
-  const scene = useMemo(() => (open.route ? makeScene() : makeScene()), [makeScene, open.route]);
-  const findings = useMemo(() => [...open.findings.values()], [open.findings]);
+  const scene = useMemo(() => (open.route ? makeScene(drawnAs) : makeScene(drawnAs)), [makeScene, open.route, drawnAs]);
+  const kinds = useView((state) => state.kinds);
+  const shownScene = useMemo(() => withoutHidden(scene, kinds), [scene, kinds]);
+  const findings = useMemo(() => findingsOnPage(open, scene.places), [open, scene.places]);
   const units = unitsOf(open);
   return useMemo(
-    () => ({ scene, view, level: levelOf(view), ink, units, findings, shown: shownBox(view, reservePx) }),
-    [scene, view, ink, units, findings],
+    () => ({ scene: shownScene, view, level: levelOf(view), ink, units, findings, shown: shownBox(view, reservePx) }),
+    [shownScene, view, ink, units, findings],
   );
+}
+
+/** Findings with their places as the page is drawn. */
+function findingsOnPage({ plant, findings }: OpenRoute, places: Places): readonly WindowFinding[] {
+  const all = [...findings.values()];
+  if (!places.straight) return all;
+  return all.map((one) => (one.at ? { ...one, at: placeOfFinding(plant, places, one) } : one));
 }
 
 function useInk(): Ink {
   const [ink, setInk] = useState(readInk);
   useEffect(() => {
-    const dark = matchMedia("(prefers-color-scheme: dark)");
-    const contrast = matchMedia("(prefers-contrast: more)");
-    const again = (): void => setInk(readInk());
-    dark.addEventListener("change", again);
-    contrast.addEventListener("change", again);
-    return () => {
-      dark.removeEventListener("change", again);
-      contrast.removeEventListener("change", again);
-    };
+    return onColours(() => setInk(readInk()));
   }, []);
   return ink;
 }

@@ -1,5 +1,8 @@
 import { type RefObject, useEffect, useState } from "react";
 import { useSession } from "../app/useSession.ts";
+import { giveUp } from "../tools/carry.ts";
+import { gripAt } from "../tools/grip.ts";
+import { openName } from "../tools/inPlace.ts";
 import { carryOn, finish, type Gesture } from "./gesture.ts";
 import { hitAll, hitFinding } from "./hitTest.ts";
 import type { Picture } from "./paint.ts";
@@ -35,18 +38,29 @@ export function usePointer(ground: RefObject<HTMLElement | null>, picture: Pictu
         const isPan = event.button === 1 || isSpaceHeld;
         if (event.button === 1) event.preventDefault();
         element.setPointerCapture(event.pointerId);
-        setGesture({ kind: "press", x, y, isPan, isBox: event.shiftKey && !isPan });
+        const isBox = event.shiftKey && !isPan;
+        const isTool = isPan || isBox || session.view.getState().measure !== null;
+        const grip = isTool ? null : gripAt(session, latest.current, x, y);
+        setGesture({ kind: "press", x, y, isPan, isBox, grip });
       },
       pointermove(event: PointerEvent) {
         const [x, y] = place(event);
-        if (gesture) setGesture(carryOn(session, gesture, x, y));
+        if (gesture) setGesture(carryOn(session, latest.current, gesture, [x, y], event));
         else hoverAt(x, y);
       },
       pointerup(event: PointerEvent) {
         if (gesture) finish(session, latest.current, gesture, event);
         setGesture(null);
       },
-      pointercancel: () => setGesture(null),
+      pointercancel() {
+        giveUp(session);
+        setGesture(null);
+      },
+      dblclick(event: MouseEvent) {
+        const [x, y] = place(event);
+        const ref = hitAll(latest.current, x, y)[0];
+        if (ref && !session.view.getState().measure) openName(session, ref);
+      },
       pointerleave: () => session.view.setState({ hover: null }),
       wheel(event: WheelEvent) {
         event.preventDefault();

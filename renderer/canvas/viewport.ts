@@ -21,6 +21,11 @@ export const fullScalePxPerM = 96 / (0.0254 * 2400);
 const leastPxPerM = 0.004;
 const mostPxPerM = 80;
 
+/** Whether a scale is one the diagram can be drawn at. */
+export function isDrawable(pxPerM: number): boolean {
+  return pxPerM >= leastPxPerM && pxPerM <= mostPxPerM;
+}
+
 /** Scale of the view against 100 %. */
 export function zoomOf(view: Viewport): number {
   return view.pxPerM / fullScalePxPerM;

@@ -14,12 +14,14 @@ const sideWeight = 2.5;
  *
  * @param from  point on the route's grid, m
  * @param leaving  the row one stands on
+ * @param isOverAll  whether terminals are come to as well; else poles alone
  */
 export function neighbour(
   scene: Scene,
   from: { readonly eastM: number; readonly northM: number },
   direction: Direction,
   leaving: RefKey | null,
+  isOverAll = true,
 ): RefKey | null {
   const [east, north] = headings[direction];
   let best: { readonly ref: RefKey; readonly cost: number } | null = null;
@@ -34,7 +36,7 @@ export function neighbour(
   scene.poles.ids.forEach((id, i) => {
     weigh(refKey("pole", id), at(scene.poles.eastM, i), at(scene.poles.northM, i));
   });
-  for (const mark of scene.terminals.marks) weigh(refKey("terminal", mark.id), mark.eastM, mark.northM);
+  if (isOverAll) for (const mark of scene.terminals.marks) weigh(refKey("terminal", mark.id), mark.eastM, mark.northM);
   return (best as { readonly ref: RefKey } | null)?.ref ?? null; // the compiler does not see the closure's writes
 }
 

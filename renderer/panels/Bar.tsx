@@ -1,7 +1,10 @@
 import { Tooltip } from "radix-ui";
 import { type Action, actions, perform } from "../app/actions.ts";
+import { keysOf } from "../app/keyBindings.ts";
 import { isMac, shownKey } from "../app/keys.ts";
 import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
+import { SavedState } from "../start/RouteTabs.tsx";
+import { FindingsCount } from "./findings/FindingsCount.tsx";
 
 /** The one bar: every button, its key and its tooltip come from the command table. */
 export function Bar() {
@@ -11,13 +14,17 @@ export function Bar() {
   return (
     <header className="bar">
       <h1>{open ? open.plant.settings().routeName : "Strandwright"}</h1>
+      <Group place="file" label="Route files" />
       <Group place="history" label="Undo and redo" />
       <Group place="work" label="Work on the route" />
+      <SavedState />
       {/* the key makes an equal message anew, so that it is heard again */}
       <output className="said" aria-live="polite">
         <span key={saidCount}>{said}</span>
       </output>
+      <FindingsCount />
       <Group place="view" label="View" />
+      <Group place="help" label="Help and look" />
     </header>
   );
 }
@@ -40,11 +47,12 @@ export function ActionButton({ action }: { readonly action: Action }) {
   useOpenRoute();
   // what names and reasons are made of; the view's place and scale are not among it
   useView(
-    ({ job, sheets, isSideOpen, isFindingsOpen }) => `${job?.name} ${sheets !== null} ${isSideOpen} ${isFindingsOpen}`,
+    ({ job, sheets, isSideOpen, isFindingsOpen, fileState, isHostAway, areCopiesOpen }) =>
+      `${job?.name} ${sheets !== null} ${fileState?.lookOnly?.code} ${isHostAway} ${areCopiesOpen} ${isSideOpen} ${isFindingsOpen}`,
   );
   const name = action.name(session);
   const reason = action.blocked(session);
-  const [key] = action.keys;
+  const [key] = keysOf(action);
   const Icon = action.icon;
   return (
     <Tooltip.Root>

@@ -1,10 +1,16 @@
+import { useState } from "react";
+import { basisWords } from "../../core/explain/basisWords.ts";
 import { findingFigures } from "../../core/rules/findingFigures.ts";
-import { applyFix } from "../app/edits.ts";
+import { applyFix, runCommand } from "../app/edits.ts";
+import { lookOnlyReason } from "../app/files.ts";
 import { goToFinding } from "../app/look.ts";
 import type { OpenRoute, WindowFinding } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { FindingGlyph } from "./FindingGlyph.tsx";
+import { FindingExplained } from "./findings/FindingExplained.tsx";
+import { WaiveForm } from "./findings/WaiveForm.tsx";
+import { findingsWords } from "./findings/words.ts";
 
 type Props = {
   readonly finding: WindowFinding;
@@ -15,56 +21,91 @@ type Props = {
   readonly isBrief?: boolean;
 };
 
-const markWords = {
-  seen: "read in the document",
-  memory: "from memory",
-  practice: "practice",
-  computed: "worked out",
-} as const;
-
-/** One finding: what, the figures, on what basis, and the mends it offers. */
+/** One finding: what, the figures, on what basis; the mends it offers, a waiver, its explanation. */
 export function FindingRow({ finding, open, isTabStop, isBrief = false }: Props) {
   const session = useSession();
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const [isExplained, setIsExplained] = useState(false);
+  const [isWaiving, setIsWaiving] = useState(false);
   const figures = findingFigures(finding, unitsOf(open)).join(", ");
-  const { document, clause, edition, mark } = finding.basis;
-  const basis = [document, clause, edition].filter(Boolean).join(", ");
   const waiver = finding.waiverId === null ? undefined : open.route.waiver.get(finding.waiverId);
-  const tabIndex = isTabStop ? 0 : -1;
   return (
     <li className={waiver ? "finding is-waived" : "finding"}>
+      <div className="finding-line">
+        <button
+          type="button"
+          className="finding-jump"
+          data-finding={finding.key}
+          tabIndex={isTabStop ? 0 : -1}
+          onClick={() => goToFinding(session, finding)}
+        >
+          <FindingGlyph severity={finding.severity} />
+          <span className="finding-words">
+            <span className="finding-message">{finding.message}</span>
+            {figures !== "" && <span className="finding-figures">{figures}</span>}
+            {waiver && <span className="finding-waiver">{findingsWords.waivedBy(waiver.by, waiver.reason)}</span>}
+            <span className="finding-basis">
+              {isBrief ? "" : `${finding.title}. `}
+              {basisWords(finding.basis)}
+            </span>
+          </span>
+        </button>
+        <Deeds
+          finding={finding}
+          isTabStop={isTabStop}
+          isExplained={isExplained}
+          onExplain={() => setIsExplained(!isExplained)}
+          onWaive={() => setIsWaiving(true)}
+        />
+      </div>
+      {isWaiving && <WaiveForm finding={finding} onDone={() => setIsWaiving(false)} />}
+      {isExplained && <FindingExplained finding={finding} open={open} />}
+    </li>
+  );
+}
+
+type DeedsProps = {
+  readonly finding: WindowFinding;
+  readonly isTabStop: boolean;
+  readonly isExplained: boolean;
+  readonly onExplain: () => void;
+  readonly onWaive: () => void;
+};
+
+function Deeds({ finding, isTabStop, isExplained, onExplain, onWaive }: DeedsProps) {
+  const session = useSession();
+  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const lookOnly = useView(() => lookOnlyReason(session));
+  const { waiverId } = finding;
+  const edit = (name: string, told: string, run: () => unknown) => (
+    <button
+      key={name}
+      type="button"
+      className="fix"
+      tabIndex={isTabStop ? 0 : -1}
+      disabled={isBusy || lookOnly !== null}
+      title={lookOnly ?? told}
+      onClick={() => void run()}
+    >
+      {name}
+    </button>
+  );
+  return (
+    <span className="finding-fixes">
+      {finding.fixes.map((fix) => edit(fix.label, findingsWords.fixTold(fix.label), () => applyFix(session, fix)))}
+      {waiverId === null
+        ? edit(findingsWords.waive, findingsWords.needed, onWaive)
+        : edit(findingsWords.takeBack, findingsWords.takeBack, () =>
+            runCommand(session, "waiver.remove", { waiverId }),
+          )}
       <button
         type="button"
-        className="finding-jump"
-        data-finding={finding.key}
-        tabIndex={tabIndex}
-        onClick={() => goToFinding(session, finding)}
+        className="fix"
+        tabIndex={isTabStop ? 0 : -1}
+        aria-expanded={isExplained}
+        onClick={onExplain}
       >
-        <FindingGlyph severity={finding.severity} />
-        <span className="finding-words">
-          <span className="finding-message">{finding.message}</span>
-          {figures !== "" && <span className="finding-figures">{figures}</span>}
-          {waiver && <span className="finding-waiver">{`waived by ${waiver.by}: ${waiver.reason}`}</span>}
-          <span className="finding-basis">
-            {isBrief ? "" : `${finding.title}. `}
-            {basis}, {markWords[mark]}
-          </span>
-        </span>
+        {findingsWords.explain}
       </button>
-      <span className="finding-fixes">
-        {finding.fixes.map((fix) => (
-          <button
-            key={fix.label}
-            type="button"
-            className="fix"
-            tabIndex={tabIndex}
-            disabled={isBusy}
-            onClick={() => void applyFix(session, fix)}
-          >
-            {fix.label}
-          </button>
-        ))}
-      </span>
-    </li>
+    </span>
   );
 }

@@ -1,32 +1,40 @@
-import { type KeyboardEvent, useState } from "react";
+import { Fragment, type KeyboardEvent, type ReactNode, useState } from "react";
 import type { Severity } from "../../core/rules/rule.ts";
 import type { OpenRoute, WindowFinding } from "../app/routeStore.ts";
+import { unitsOf } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { FindingGlyph } from "./FindingGlyph.tsx";
 import { FindingRow } from "./FindingRow.tsx";
+import { GroupHead } from "./findings/GroupHead.tsx";
+import { type FindingGroup, type Grouping, grouped, groupings, saysAll } from "./findings/grouping.ts";
+import { findingsWords } from "./findings/words.ts";
 
 const severities: readonly Severity[] = ["error", "warning", "note"];
-const rank = { error: 0, warning: 1, note: 2 } as const;
 const pageCount = 150;
 
-/** What is wrong, along the lower edge: counts that filter, rows that lead to the place and mend. */
+/** What is wrong, along the lower edge: counts and text that filter, groups, rows that lead to the place and mend. */
 export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
   const shownSeverities = useView((state) => state.severitiesShown);
   const areWaivedShown = useView((state) => state.areWaivedShown);
+  const [text, setText] = useState("");
+  const [by, setBy] = useState<Grouping>("rule");
   const [shownCount, setShownCount] = useState(pageCount);
   const [active, setActive] = useState(0);
-  const all = [...open.findings.values()].sort(byWeight);
-  const shown = all.filter((one) =>
-    one.waiverId === null
-      ? shownSeverities.includes(one.severity)
-      : areWaivedShown && shownSeverities.includes(one.severity),
+  const all = [...open.findings.values()];
+  const shown = all.filter(
+    (one) =>
+      shownSeverities.includes(one.severity) &&
+      (one.waiverId === null || areWaivedShown) &&
+      saysAll(one, text, unitsOf(open)),
   );
-  const rows = shown.slice(0, shownCount);
+  const groups = firstOf(grouped(open.plant, shown, by), shownCount);
+  const rows = groups.flatMap((one) => one.findings);
   const stop = Math.min(active, rows.length - 1);
 
   const walk = (event: KeyboardEvent<HTMLUListElement>): void => {
+    const isRow = event.target instanceof HTMLElement && event.target.dataset.finding !== undefined;
     const step = event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
-    if (step === 0) return;
+    if (step === 0 || !isRow) return;
     event.preventDefault();
     const next = Math.min(rows.length - 1, Math.max(0, stop + step));
     setActive(next);
@@ -35,29 +43,70 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
   };
 
   return (
-    <section className="findings" aria-label="Findings">
-      <Counts all={all} />
-      {all.length === 0 && (
-        <p className="quiet empty">The rules found nothing. They check this route after every edit.</p>
-      )}
-      {all.length > 0 && rows.length === 0 && (
-        <p className="quiet empty">All findings are filtered out; press a count to show it.</p>
-      )}
-      <ul onKeyDown={walk} aria-label="Findings, worst first">
-        {rows.map((finding, i) => (
-          <FindingRow key={finding.key} finding={finding} open={open} isTabStop={i === stop} />
+    <section className="findings" aria-label={findingsWords.title}>
+      <Counts all={all}>
+        <input
+          type="search"
+          className="findings-filter"
+          aria-label={findingsWords.filter}
+          placeholder={findingsWords.filter}
+          value={text}
+          onChange={(event) => setText(event.target.value)}
+        />
+        <GroupChoice by={by} onChoose={setBy} />
+      </Counts>
+      {all.length === 0 && <p className="quiet empty">{findingsWords.none}</p>}
+      {all.length > 0 && rows.length === 0 && <p className="quiet empty">{findingsWords.filtered}</p>}
+      <ul onKeyDown={walk} aria-label={findingsWords.list}>
+        {groups.map((group) => (
+          <Fragment key={`${by} ${group.key}`}>
+            <GroupHead group={group} open={open} isOneRule={by === "rule"} />
+            {group.findings.map((finding) => (
+              <FindingRow key={finding.key} finding={finding} open={open} isTabStop={finding === rows[stop]} />
+            ))}
+          </Fragment>
         ))}
       </ul>
       {shown.length > rows.length && (
         <button type="button" className="fix more" onClick={() => setShownCount(shownCount + pageCount)}>
-          Show {Math.min(pageCount, shown.length - rows.length)} more
+          {findingsWords.more(Math.min(pageCount, shown.length - rows.length))}
         </button>
       )}
     </section>
   );
 }
 
-function Counts({ all }: { readonly all: readonly WindowFinding[] }) {
+/** The first findings of the groups, in their order. */
+function firstOf(groups: readonly FindingGroup[], count: number): readonly FindingGroup[] {
+  let left = count;
+  return groups.flatMap((group) => {
+    const findings = group.findings.slice(0, Math.max(0, left));
+    left -= group.findings.length;
+    return findings.length === 0 ? [] : [{ ...group, findings }];
+  });
+}
+
+type GroupChoiceProps = { readonly by: Grouping; readonly onChoose: (by: Grouping) => void };
+
+function GroupChoice({ by, onChoose }: GroupChoiceProps) {
+  return (
+    <label className="findings-group-by">
+      {findingsWords.group}{" "}
+      <select
+        value={by}
+        onChange={(event) => onChoose(groupings.find((one) => one === event.target.value) ?? "severity")}
+      >
+        {groupings.map((one) => (
+          <option key={one} value={one}>
+            {findingsWords.groups[one]}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+function Counts({ all, children }: { readonly all: readonly WindowFinding[]; readonly children: ReactNode }) {
   const { view } = useSession();
   const shown = useView((state) => state.severitiesShown);
   const areWaivedShown = useView((state) => state.areWaivedShown);
@@ -68,7 +117,7 @@ function Counts({ all }: { readonly all: readonly WindowFinding[] }) {
     });
   return (
     <header className="counts">
-      <h2>Findings</h2>
+      <h2>{findingsWords.title}</h2>
       {severities.map((severity) => {
         const count = all.filter((one) => one.severity === severity && one.waiverId === null).length;
         return (
@@ -80,7 +129,7 @@ function Counts({ all }: { readonly all: readonly WindowFinding[] }) {
             onClick={() => toggle(severity)}
           >
             <FindingGlyph severity={severity} />
-            {count} {count === 1 ? severity : `${severity}s`}
+            {findingsWords.counted(severity, count)}
           </button>
         );
       })}
@@ -91,18 +140,10 @@ function Counts({ all }: { readonly all: readonly WindowFinding[] }) {
           aria-pressed={areWaivedShown}
           onClick={() => view.setState({ areWaivedShown: !areWaivedShown })}
         >
-          {waivedCount} waived
+          {findingsWords.waivedCount(waivedCount)}
         </button>
       )}
+      {children}
     </header>
-  );
-}
-
-function byWeight(a: WindowFinding, b: WindowFinding): number {
-  return (
-    rank[a.severity] - rank[b.severity] ||
-    (a.ruleId < b.ruleId ? -1 : a.ruleId > b.ruleId ? 1 : 0) ||
-    (a.at && b.at ? a.at.eastM - b.at.eastM : 0) ||
-    (a.key < b.key ? -1 : 1)
   );
 }

@@ -1,17 +1,20 @@
 import { useEffect, useState } from "react";
 import type { ImportReply } from "../../core/contract/shapes.ts";
 import type { Result } from "../../core/model/result.ts";
+import { kindOfName } from "../app/dropping.ts";
 import {
   base64Of,
   blankImport,
   type Importing,
   type ImportKind,
   importKinds,
+  keepColumns,
+  keptColumns,
   planImport,
   takeImport,
 } from "../app/importing.ts";
 import { showFault } from "../app/session.ts";
-import { useSession } from "../app/useSession.ts";
+import { useSession, useView } from "../app/useSession.ts";
 import { ImportPlanned } from "./ImportPlanned.tsx";
 
 /** Bringing data in: choose kind and file, see how it will be read and what is bad, then take it. */
@@ -25,17 +28,32 @@ export function ImportPanel() {
   useEffect(() => {
     if (importing.contentBase64 === "") return;
     let isLatest = true;
-    void planImport(session, importing).then((answer) => isLatest && setPlanned(answer));
+    void planImport(session, importing).then(async (answer) => {
+      if (!isLatest) return;
+      setPlanned(answer);
+      if (!answer.ok || importing.areColumnsChosen) return;
+      const columns = await keptColumns(session, importing.kind, answer.value.headings);
+      if (isLatest && Object.keys(columns).length > 0) setImporting({ ...importing, columns, areColumnsChosen: true });
+    });
     return () => {
       isLatest = false;
     };
   }, [session, importing]);
 
-  const choose = async (file: File | undefined): Promise<void> => {
+  const choose = async (file: File | undefined, kind = importing.kind): Promise<void> => {
     if (!file) return;
     const contentBase64 = await base64Of(file);
-    setImporting({ ...importing, fileName: file.name, contentBase64, columns: {} });
+    setImporting({ ...importing, kind, fileName: file.name, contentBase64, columns: {}, areColumnsChosen: false });
   };
+  const dropped = useView((state) => state.dropped);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a dropped file is taken up once
+  useEffect(() => {
+    if (!dropped) return;
+    session.view.setState({ dropped: null });
+    // oxlint-disable-next-line react/set-state-in-effect -- the state is set when the file has been read
+    void choose(dropped, kindOfName(dropped.name));
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- a dropped file is taken up once
+  }, [dropped]);
   const take = async (): Promise<void> => {
     setIsTaking(true);
     const taken = await takeImport(session, importing);
@@ -45,6 +63,7 @@ export function ImportPanel() {
       setPlanned(taken);
       return showFault(session, taken.value.problem);
     }
+    await keepColumns(session, importing.kind, taken.value);
     setPlanned(null);
     setImporting({ ...blankImport, kind: importing.kind });
     setTakenCount(takenCount + 1);
@@ -65,7 +84,9 @@ export function ImportPanel() {
           <span>What the file lists</span>
           <select
             value={importing.kind}
-            onChange={(event) => setImporting({ ...importing, kind: kindFrom(event.target.value), columns: {} })}
+            onChange={(event) =>
+              setImporting({ ...importing, kind: kindFrom(event.target.value), columns: {}, areColumnsChosen: false })
+            }
           >
             {importKinds.map(([kind, words]) => (
               <option key={kind} value={kind}>
@@ -85,6 +106,7 @@ export function ImportPanel() {
         </label>
         <Options importing={importing} setImporting={setImporting} />
       </div>
+      {importing.fileName !== "" && <p className="quiet">{importing.fileName}</p>}
       {importing.contentBase64 === "" && (
         <p className="quiet">Choose a file. It is shown here as it will be read before anything is taken.</p>
       )}
@@ -98,7 +120,7 @@ export function ImportPanel() {
         <ImportPlanned
           plan={plan}
           onColumn={(field, heading) =>
-            setImporting({ ...importing, columns: { ...importing.columns, [field]: heading } })
+            setImporting({ ...importing, columns: { ...importing.columns, [field]: heading }, areColumnsChosen: true })
           }
         />
       )}

@@ -4,6 +4,9 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useView } from "../app/useSession.ts";
 import { FindingRow } from "./FindingRow.tsx";
+import { FieldList } from "./fields/FieldList.tsx";
+import { RowHistory } from "./fields/RowHistory.tsx";
+import { Touches } from "./fields/Touches.tsx";
 import { RefButton } from "./RefButton.tsx";
 import { CrossingTold } from "./told/CrossingTold.tsx";
 import { HungTold } from "./told/HungTold.tsx";
@@ -40,6 +43,7 @@ function One({ open, chosen }: { readonly open: OpenRoute; readonly chosen: RefK
   return (
     <>
       <h2>{titleOf(plant, chosen)}</h2>
+      <FieldList plant={plant} units={unitsOf(open)} table={table} rowIds={[id]} />
       {tell(table, { plant, id, units: unitsOf(open) })}
       <h3>Findings</h3>
       {findings.length === 0 && <p className="quiet">No rule found anything here.</p>}
@@ -48,6 +52,8 @@ function One({ open, chosen }: { readonly open: OpenRoute; readonly chosen: RefK
           <FindingRow key={finding.key} finding={finding} open={open} isTabStop isBrief />
         ))}
       </ul>
+      <Touches key={`touches ${chosen}`} plant={plant} table={table} id={id} />
+      <RowHistory key={`history ${chosen}`} table={table} id={id} />
     </>
   );
 }
@@ -73,9 +79,15 @@ function tell(table: ReturnType<typeof splitRef>["table"], told: Told) {
 }
 
 function Several({ open, chosen }: { readonly open: OpenRoute; readonly chosen: readonly RefKey[] }) {
+  const rows = chosen.map(splitRef);
+  const [first] = rows;
+  const isOneKind = first !== undefined && rows.every((one) => one.table === first.table);
   return (
     <>
       <h2>{chosen.length} chosen</h2>
+      {isOneKind && (
+        <FieldList plant={open.plant} units={unitsOf(open)} table={first.table} rowIds={rows.map((one) => one.id)} />
+      )}
       <ul className="lines">
         {chosen.slice(0, mostListed).map((ref) => (
           <li key={ref}>

@@ -4,10 +4,12 @@ import { installWhatIsMissing, projectFolder } from "../../electron/launch/insta
 
 installWhatIsMissing();
 const { build } = await import("esbuild");
-const outfile = join(projectFolder, ".build", "bench", "bench.mjs");
+// `window` measures in a browser; all else without one
+const name = process.argv[2] === "window" ? "window" : "bench";
+const outfile = join(projectFolder, ".build", "bench", `${name}.mjs`);
 await build({
   absWorkingDir: projectFolder,
-  entryPoints: ["tests/bench/bench.ts"],
+  entryPoints: [`tests/bench/${name}.ts`],
   outfile,
   bundle: true,
   platform: "node",

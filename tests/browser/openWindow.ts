@@ -70,7 +70,7 @@ async function openWindow(browser: Browser, session: Session, options: BrowserCo
   const requests: string[] = [];
   const host = openHost({ runJob: jobsInThread(worker), report: (error) => complaints.push(`host: ${String(error)}`) });
   host.add(session);
-  const loopback = await openLoopback(host, join(root, ".build", "renderer"));
+  const loopback = await openLoopback(host, process.env.BUILT_WINDOW ?? join(root, ".build", "renderer"));
   const context = await browser.newContext({
     viewport: { width: 1280, height: 800 },
     reducedMotion: "reduce",

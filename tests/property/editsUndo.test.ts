@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { applyChange, invert } from "../../core/edits/change.ts";
 import { commandRegister } from "../../core/edits/register.ts";
+import { catalogueNames } from "../../core/model/catalogueNames.ts";
 import { references } from "../../core/model/references.ts";
 import type { Route } from "../../core/model/route.ts";
 import { type TableName, tableNames } from "../../core/model/tables.ts";
@@ -45,11 +46,41 @@ const along = fc.integer({ min: 1, max: 60 });
 const size = fc.integer({ min: 1, max: 20 });
 const no = fc.constant(null);
 const yes = fc.boolean();
+const poleValues = fc.record({ owner: word, aboveGroundM: fc.option(size) }, { requiredKeys: [] });
 
 const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
   "settings.set": fc.record({
     values: fc.record({ standoffM: size, dropTypeId: known("dropType") }, { requiredKeys: [] }),
   }),
+  "catalogue.set": fc.record({
+    table: fc.constant("dropType"),
+    id: known("dropType"),
+    values: fc.record({ name: tag, costEach: size }, { requiredKeys: [] }),
+  }),
+  "catalogue.add": fc.record({
+    table: fc.constant("dropType"),
+    row: fc.record({
+      id: fresh,
+      name: tag,
+      weightNPerM: size,
+      attenuationDbPerKm: size,
+      costPerM: size,
+      costEach: size,
+      basisDocument: word,
+      basisClause: word,
+      basisEdition: word,
+      basisMark: fc.constant("practice"),
+    }),
+  }),
+  "catalogue.copy": fc.record({
+    table: fc.constant("dropType"),
+    id: known("dropType"),
+    newId: fc.constantFrom("drop-copy-1", "drop-copy-2"),
+    name: tag,
+  }),
+  "catalogue.remove": fc
+    .constantFrom(...catalogueNames.filter((table) => routes.some((route) => route[table].size > 0)))
+    .chain((table) => fc.record({ table: fc.constant(table), id: known(table) })),
   "pole.add": fc.record({
     poleId: fresh,
     tag,
@@ -63,6 +94,7 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     terminalAllowed: yes,
     note: word,
   }),
+  "pole.extend": fc.record({ fromPoleId: known("pole"), poleId: fresh, tag, ...place, line: word, spanId: fresh }),
   "pole.move": fc.record({ poleId: known("pole"), ...place }),
   "pole.rename": fc.record({ poleId: known("pole"), tag }),
   "span.add": fc.record({
@@ -75,6 +107,9 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     note: word,
   }),
   "span.confirm": fc.record({ spanId: known("span") }),
+  "span.split": fc.record({ spanId: known("span"), poleId: fresh, tag, offsetM: along, nextSpanId: fresh }),
+  "span.join": fc.record({ poleId: known("pole") }),
+  "cable.reverse": fc.record({ cableId: known("cable") }),
   "attachment.add": fc.record({
     attachmentId: fresh,
     poleId: known("pole"),
@@ -188,6 +223,36 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
         ? fc.record({ table: fc.constant(table), id: known(table) })
         : fc.constant({ table, id: "nowhere" }),
     ),
+  "row.set": fc.record({ table: fc.constant("pole"), id: known("pole"), values: poleValues }),
+  "rows.set": fc.record({
+    edits: fc.uniqueArray(fc.record({ table: fc.constant("pole"), id: known("pole"), values: poleValues }), {
+      minLength: 1,
+      maxLength: 3,
+      selector: (one) => one.id,
+    }),
+  }),
+  "rows.remove": fc.record({
+    rows: fc.array(fc.record({ table: fc.constant("terminal"), id: known("terminal") }), {
+      minLength: 1,
+      maxLength: 3,
+    }),
+  }),
+  "span.measure": fc.record({ spanId: known("span"), lengthM: along }),
+  "feed.add": fc.record({
+    feedId: fresh,
+    name: tag,
+    opticalClassId: known("opticalClass"),
+    hubSplitCount: size,
+    upstreamLossDb: size,
+    upstreamM: size,
+  }),
+  "steps.run": fc.record({
+    label: fc.constant("Paste 2 cells"),
+    steps: fc.tuple(
+      fc.record({ command: fc.constant("pole.rename"), input: fc.record({ poleId: known("pole"), tag }) }),
+      fc.record({ command: fc.constant("span.measure"), input: fc.record({ spanId: known("span"), lengthM: along }) }),
+    ),
+  }),
   "layout.run": fc.record({ cables: fc.array(known("cable"), { maxLength: 2 }) }, { requiredKeys: [] }),
 };
 

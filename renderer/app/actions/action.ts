@@ -1,4 +1,5 @@
 import type { LucideIcon } from "lucide-react";
+import { lookOnlyReason } from "../files.ts";
 import type { Session } from "../session.ts";
 
 /** One thing a person can ask for: buttons, keys and tooltips are all made from these. */
@@ -13,7 +14,11 @@ export type Action = {
   readonly blocked: (session: Session) => string | null;
   readonly run: (session: Session) => unknown;
   /** Place in the bar, or null where keys alone reach it. */
-  readonly place: "history" | "work" | "view" | null;
+  readonly place: "file" | "history" | "work" | "view" | "help" | null;
+  /** Heading it stands under on the key sheet. */
+  readonly topic: string;
+  /** True where its key works in fields too. */
+  readonly isEverywhere?: boolean;
   /** Whether the bar shows the name beside the icon. */
   readonly isWritten: boolean;
 };
@@ -21,8 +26,11 @@ export type Action = {
 /** Why nothing can be done without a route. */
 const closed = (session: Session): string | null => (session.store.get() ? null : "No route is open.");
 
-/** Why an edit has to wait. */
-export const working = (session: Session): string | null => {
+/** Why an edit has to wait, or cannot be made at all. */
+export const working = (session: Session): string | null => lookOnlyReason(session) ?? waiting(session);
+
+/** Why work that changes nothing has to wait. */
+export const waiting = (session: Session): string | null => {
   const { job } = session.view.getState();
   return closed(session) ?? (job ? `Wait for "${job.name}" to end, or stop it.` : null);
 };
@@ -31,7 +39,17 @@ export const working = (session: Session): string | null => {
 export const beyondDiagram = (session: Session): string | null =>
   closed(session) ?? (session.view.getState().sheets ? "The sheets are shown; close them first." : null);
 
+const topics = {
+  file: "Route files",
+  history: "Undo and redo",
+  work: "Work on the route",
+  view: "View",
+  help: "Help and look",
+  none: "Diagram and selection",
+} as const;
+
 /** An action with the usual ways where it does not say otherwise. */
 export function action(id: string, rest: Partial<Action> & Pick<Action, "name" | "icon" | "run">): Action {
-  return { id, keys: [], blocked: closed, place: null, isWritten: false, ...rest };
+  const topic = topics[rest.place ?? "none"];
+  return { id, keys: [], blocked: closed, place: null, isWritten: false, topic, ...rest };
 }

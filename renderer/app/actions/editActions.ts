@@ -1,4 +1,6 @@
 import { ListTree, Redo2, Undo2, X } from "lucide-react";
+import { giveUp } from "../../tools/carry.ts";
+import { chooseAll } from "../../tools/chooseAll.ts";
 import { redo, undo } from "../edits.ts";
 import type { Session } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
@@ -22,14 +24,11 @@ export const editActions: readonly Action[] = [
     place: "history",
   }),
   action("all", {
-    name: () => "Choose all terminals",
+    name: () => "Choose all that is shown",
     keys: ["Mod+A"],
     icon: ListTree,
     blocked: beyondDiagram,
-    run: (s) => {
-      const ids = [...(s.store.get()?.route.terminal.keys() ?? [])];
-      s.view.setState({ selection: ids.map((id) => `terminal/${id}` as const) });
-    },
+    run: chooseAll,
   }),
   action("back", {
     name: () => "Clear the selection",
@@ -43,11 +42,19 @@ function stepName(verb: string, step: string | null | undefined): string {
   return step ? `${verb} ${step.charAt(0).toLowerCase()}${step.slice(1)}` : verb;
 }
 
-/** Escape backs out one level: a fault, then the sheets, then the import, then the selection. */
+/** Escape backs out one level: a drag or a field on the diagram, a fault, then the sheets, then the import, then the selection. */
 function backOut(session: Session): void {
-  const { fault, sheets, isImportOpen } = session.view.getState();
-  if (fault) session.view.setState({ fault: null });
+  const { fault, sheets, isSettingsOpen, isImportOpen, isStartOpen, areCopiesOpen } = session.view.getState();
+  const { inPlace, measure, isKindsOpen } = session.view.getState();
+  if (giveUp(session)) return;
+  if (inPlace) session.view.setState({ inPlace: null });
+  else if (fault) session.view.setState({ fault: null });
+  else if (isStartOpen) session.view.setState({ isStartOpen: false });
   else if (sheets) session.view.setState({ sheets: null });
+  else if (isSettingsOpen) session.view.setState({ isSettingsOpen: false });
   else if (isImportOpen) session.view.setState({ isImportOpen: false });
+  else if (areCopiesOpen) session.view.setState({ areCopiesOpen: false });
+  else if (measure) session.view.setState({ measure: null });
+  else if (isKindsOpen) session.view.setState({ isKindsOpen: false });
   else session.view.setState({ selection: [], hover: null });
 }

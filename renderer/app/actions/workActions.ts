@@ -1,6 +1,6 @@
 import { FileDown, FileInput, Files, Waypoints } from "lucide-react";
 import { drawSet, layOut, previewSheets } from "../jobs.ts";
-import { type Action, action, working } from "./action.ts";
+import { type Action, action, waiting, working } from "./action.ts";
 
 /** The work on a route, in the order it is done. */
 export const workActions: readonly Action[] = [
@@ -24,7 +24,7 @@ export const workActions: readonly Action[] = [
   action("preview", {
     name: (s) => (s.view.getState().sheets ? "Close the sheets" : "Preview sheets"),
     icon: Files,
-    blocked: working,
+    blocked: waiting,
     run: (s) => (s.view.getState().sheets ? s.view.setState({ sheets: null }) : previewSheets(s)),
     place: "work",
     isWritten: true,
@@ -33,8 +33,8 @@ export const workActions: readonly Action[] = [
     name: () => "Draw the set",
     keys: ["Mod+P"],
     icon: FileDown,
-    blocked: working,
-    run: drawSet,
+    blocked: waiting,
+    run: (s) => drawSet(s),
     place: "work",
     isWritten: true,
   }),

@@ -1,8 +1,11 @@
+import { basisWords } from "../../../core/explain/basisWords.ts";
 import { clearanceLimitFor, crossingClearance } from "../../../core/plant/clearance.ts";
 import { spanName } from "../../../core/plant/names.ts";
 import { clearanceCases } from "../../../core/plant/spanSag.ts";
+import { catalogueBasis } from "../../../core/rules/rule.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
+import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import type { Told } from "./told.ts";
@@ -14,7 +17,6 @@ export function CrossingTold({ plant, id, units }: Told) {
   const crossing = plant.rowOf("crossing", id);
   const limit = clearanceLimitFor(plant, crossing.surface);
   const clearance = crossingClearance(plant, id);
-  const basis = limit && [limit.basisDocument, limit.basisClause, limit.basisEdition].filter(Boolean).join(", ");
   return (
     <>
       <Facts
@@ -25,10 +27,8 @@ export function CrossingTold({ plant, id, units }: Told) {
               {spanName(plant, crossing.spanId)}
             </RefButton>,
           ],
-          ["Middle, from the first pole", formatLength(crossing.offsetM, units, "span")],
-          ["Width", formatLength(crossing.widthM, units, "span")],
           ["Limit", limit ? formatLength(limit.limitM, units, "height") : "none in the clearance set"],
-          ["Basis", limit ? `${basis} (${limit.basisMark})` : null],
+          ["Basis", limit ? basisWords(catalogueBasis(limit)) : null],
         ]}
       />
       <h3>Clearance</h3>
@@ -41,7 +41,11 @@ export function CrossingTold({ plant, id, units }: Told) {
               {clearanceCases.map((name) => (
                 <tr key={name} className={name === clearance.worstCase ? "is-worst" : ""}>
                   <th scope="row">{caseWords[name]}</th>
-                  <td className="figure">{formatLength(clearance.byCase[name], units, "clearance")}</td>
+                  <td className="figure">
+                    <Figure of={{ figure: "clearance", id, part: name }}>
+                      {formatLength(clearance.byCase[name], units, "clearance")}
+                    </Figure>
+                  </td>
                 </tr>
               ))}
             </tbody>

@@ -1,5 +1,4 @@
 import { spanName } from "../../../core/plant/names.ts";
-import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
@@ -22,7 +21,6 @@ export function HungTold({ plant, id, units, table }: Told & { readonly table: "
         ],
         [`From pole ${first}`, offsetWords(row.offsetM, units)],
         ["Cable", plant.rowOf("cable", row.cableId).name],
-        ["Sheath in it", coil ? formatLength(coil.storedM, units, "span") : null],
         [
           "Waits for",
           coil?.terminalId ? (
@@ -31,7 +29,6 @@ export function HungTold({ plant, id, units, table }: Told & { readonly table: "
             </RefButton>
           ) : null,
         ],
-        ["Note", table === "closure" ? plant.rowOf("closure", id).note : null],
       ]}
     />
   );

@@ -1,7 +1,8 @@
 import { farPoleId, spansAtPole } from "../../../core/plant/geometry.ts";
+import { poleSeparation } from "../../../core/plant/separation.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
-import { Facts } from "../Facts.tsx";
+import { Figure } from "../../explain/Figure.tsx";
 import { RefButton } from "../RefButton.tsx";
 import type { Told } from "./told.ts";
 
@@ -16,9 +17,8 @@ const kindWords = {
   riser: "riser",
 } as const;
 
-/** A pole: what it is, who hangs on it at what height, where its spans go. */
+/** A pole: who hangs on it at what height, where its spans go. */
 export function PoleTold({ plant, id, units }: Told) {
-  const pole = plant.rowOf("pole", id);
   const attachments = plant
     .where("attachment", "poleId", id)
     .map((one) => plant.rowOf("attachment", one))
@@ -26,20 +26,6 @@ export function PoleTold({ plant, id, units }: Told) {
   const spans = spansAtPole(plant, id).map((spanId) => plant.rowOf("span", spanId));
   return (
     <>
-      <Facts
-        facts={[
-          [
-            "Height above ground",
-            pole.aboveGroundM === null ? "not known" : formatLength(pole.aboveGroundM, units, "height"),
-          ],
-          ["Class", pole.poleClass],
-          ["Owner", pole.owner],
-          ["Ground elevation", pole.groundM === null ? "not measured" : formatLength(pole.groundM, units, "height")],
-          ["Line", pole.line === "" ? null : `${pole.line}${pole.order > 0 ? `, number ${pole.order}` : ""}`],
-          ["Terminal beside it", pole.terminalAllowed ? null : "not allowed"],
-          ["Note", pole.note],
-        ]}
-      />
       <h3>Attachments</h3>
       {attachments.length === 0 ? (
         <p className="quiet">No heights are recorded on this pole.</p>
@@ -51,7 +37,9 @@ export function PoleTold({ plant, id, units }: Told) {
                 Height
               </th>
               <th scope="col">What</th>
-              <th scope="col">Owner</th>
+              <th scope="col" className="figure">
+                Above ours
+              </th>
             </tr>
           </thead>
           <tbody>
@@ -59,10 +47,13 @@ export function PoleTold({ plant, id, units }: Told) {
               <tr key={one.id}>
                 <td className="figure">{formatLength(one.heightM, units, "height")}</td>
                 <td>
-                  {kindWords[one.kind]}
+                  <RefButton to={refKey("attachment", one.id)}>{kindWords[one.kind]}</RefButton>
                   {one.voltageV > 0 && <span className="quiet"> {one.voltageV.toLocaleString("en")} V</span>}
+                  <div className="quiet">{one.owner}</div>
                 </td>
-                <td>{one.owner}</td>
+                <td className="figure">
+                  <Above plant={plant} id={one.id} units={units} />
+                </td>
               </tr>
             ))}
           </tbody>
@@ -81,4 +72,10 @@ export function PoleTold({ plant, id, units }: Told) {
       </ul>
     </>
   );
+}
+
+function Above({ plant, id, units }: Told) {
+  const separation = poleSeparation(plant, id);
+  if (separation === null) return null;
+  return <Figure of={{ figure: "poleSeparation", id }}>{formatLength(separation.aboveM, units, "clearance")}</Figure>;
 }

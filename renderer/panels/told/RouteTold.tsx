@@ -1,8 +1,11 @@
 import { sheathLength } from "../../../core/plant/cablePath.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
+import { refKey } from "../../app/ref.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { unitsOf } from "../../app/session.ts";
+import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
+import { RefButton } from "../RefButton.tsx";
 
 /** The route as a whole: what one reads when nothing is chosen. */
 export function RouteTold({ open }: { readonly open: OpenRoute }) {
@@ -36,6 +39,17 @@ export function RouteTold({ open }: { readonly open: OpenRoute }) {
           ["Living units", `${route.livingUnit.size}, ${servedCount} served`],
         ]}
       />
+      {route.cable.size > 0 && <h3>Cables</h3>}
+      <ul className="lines">
+        {[...route.cable.values()].map((one) => (
+          <li key={one.id}>
+            <RefButton to={refKey("cable", one.id)}>{one.name}</RefButton>
+            <Figure of={{ figure: "sheath", id: one.id }}>
+              {formatLength(sheathLength(plant, one.id).totalM, units, "span")}
+            </Figure>
+          </li>
+        ))}
+      </ul>
       <p className="quiet">Choose a pole, span, terminal or house on the diagram to read about it.</p>
     </>
   );

@@ -1,21 +1,18 @@
 import { cablesInSpan } from "../../../core/plant/cablePath.ts";
+import { spanSeparations } from "../../../core/plant/separation.ts";
 import { clearanceCases, spanSag } from "../../../core/plant/spanSag.ts";
+import { fixedText } from "../../../core/units/fixedText.ts";
 import { formatForce } from "../../../core/units/formatForce.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { formatTemperature } from "../../../core/units/formatTemperature.ts";
 import { refKey } from "../../app/ref.ts";
+import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { offsetWords, titleOf } from "../words.ts";
 import type { Told } from "./told.ts";
 
 const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
-const originWords = {
-  surveyed: "surveyed",
-  ordered: "from the order of the poles",
-  inferred: "inferred; look at it",
-  drawn: "drawn by hand",
-} as const;
 
 /** A span: how long, what is strung, how it sags, what hangs in it and lies under it. */
 export function SpanTold({ plant, id, units }: Told) {
@@ -30,12 +27,16 @@ export function SpanTold({ plant, id, units }: Told) {
     <>
       <Facts
         facts={[
-          ["Length", formatLength(span.lengthM, units, "span")],
           ["Strand", section ? plant.rowOf("strandType", section.strandTypeId).name : "none of ours"],
-          ["Section", section?.name ?? null],
+          [
+            "Section",
+            section && (
+              <RefButton key="section" to={refKey("strandSection", section.id)}>
+                {section.name}
+              </RefButton>
+            ),
+          ],
           [cables.length > 1 ? "Cables" : "Cable", cables.length === 0 ? "none" : cables.join(", ")],
-          ["Found", originWords[span.origin]],
-          ["Note", span.note],
         ]}
       />
       <Sag plant={plant} id={id} units={units} />
@@ -87,12 +88,49 @@ function Sag({ plant, id, units }: Told) {
             <tr key={name}>
               <td>{caseWords[name]}</td>
               <td className="figure">{formatTemperature(sag[name].temperatureDegC, units)}</td>
-              <td className="figure">{formatForce(sag[name].horizontalN, units)}</td>
-              <td className="figure">{formatLength(sag[name].sagM, units, "sag")}</td>
+              <td className="figure">
+                <Figure of={{ figure: "tension", id, part: name }}>{formatForce(sag[name].horizontalN, units)}</Figure>
+              </td>
+              <td className="figure">
+                <Figure of={{ figure: "sag", id, part: name }}>{formatLength(sag[name].sagM, units, "sag")}</Figure>
+              </td>
             </tr>
           ))}
         </tbody>
       </table>
+      <Facts
+        facts={[
+          [
+            "Under the district's load",
+            <Figure key="share" of={{ figure: "tensionShare", id }}>
+              {`${fixedText((sag.tension.supportN / sag.tension.breakingN) * 100, 1)} %`}
+            </Figure>,
+          ],
+        ]}
+      />
+      <Wires plant={plant} id={id} units={units} />
+    </>
+  );
+}
+
+function Wires({ plant, id, units }: Told) {
+  const separations = spanSeparations(plant, id);
+  if (separations.kind === "unknown" || separations.wires.length === 0) return null;
+  return (
+    <>
+      <h3>Separation in the span</h3>
+      <ul className="lines">
+        {separations.wires.map(({ fromAttachmentId, party, leastM }) => (
+          <li key={fromAttachmentId}>
+            <RefButton to={refKey("attachment", fromAttachmentId)}>
+              {`${party}, ${plant.rowOf("attachment", fromAttachmentId).owner}`}
+            </RefButton>
+            <Figure of={{ figure: "spanSeparation", id, wireId: fromAttachmentId }}>
+              {formatLength(leastM, units, "clearance")}
+            </Figure>
+          </li>
+        ))}
+      </ul>
     </>
   );
 }

@@ -3,6 +3,7 @@ import { tubeOf, usesOfTerminal } from "../../../core/plant/fiberView.ts";
 import { portCounts, portsOf, terminalPlace } from "../../../core/plant/terminalView.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
+import { Figure } from "../../explain/Figure.tsx";
 import { ColourChip } from "../ColourChip.tsx";
 import { Facts } from "../Facts.tsx";
 import { PortFace } from "../PortFace.tsx";
@@ -13,7 +14,6 @@ import type { Told } from "./told.ts";
 /** A terminal: where it hangs, what feeds it, whom its ports serve. */
 export function TerminalTold({ plant, id, units }: Told) {
   const terminal = plant.rowOf("terminal", id);
-  const model = plant.rowOf("terminalModel", terminal.terminalModelId);
   const place = terminalPlace(plant, id);
   const counts = portCounts(plant, id);
   const coilM = plant
@@ -25,11 +25,21 @@ export function TerminalTold({ plant, id, units }: Told) {
       <p className="place">{placeWords(plant, id, units)}</p>
       <Facts
         facts={[
-          ["Model", model.name],
-          ["Cable", plant.rowOf("cable", terminal.cableId).name],
+          [
+            "Cable",
+            <RefButton key="cable" to={refKey("cable", terminal.cableId)}>
+              {plant.rowOf("cable", terminal.cableId).name}
+            </RefButton>,
+          ],
           [
             "From the feed end",
-            place.stationM === null ? "not on its cable" : formatLength(place.stationM, units, "span"),
+            place.stationM === null ? (
+              "not on its cable"
+            ) : (
+              <Figure key="station" of={{ figure: "terminalStation", id }}>
+                {formatLength(place.stationM, units, "span")}
+              </Figure>
+            ),
           ],
           ["Ports", `${counts.used} used, ${counts.spare} spare`],
           ["Coil", `${formatLength(coilM, units, "span")}, the opening takes ${formatLength(needM, units, "span")}`],
@@ -99,7 +109,11 @@ function Ports({ plant, id, units }: Told) {
               })}
             </td>
             <td className="figure">
-              {dropIds.map((dropId) => formatLength(dropRunM(plant, dropId), units, "drop")).join(", ")}
+              {dropIds.map((dropId) => (
+                <Figure key={dropId} of={{ figure: "dropRun", id: dropId }}>
+                  {formatLength(dropRunM(plant, dropId), units, "drop")}
+                </Figure>
+              ))}
             </td>
           </tr>
         ))}

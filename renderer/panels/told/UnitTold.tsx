@@ -1,12 +1,14 @@
 import { dropRunM } from "../../../core/plant/dropView.ts";
+import type { Plant } from "../../../core/plant/plant.ts";
+import { portLight } from "../../../core/plant/portLight.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
+import { formatLossDb } from "../../../core/units/formatLossDb.ts";
 import { refKey } from "../../app/ref.ts";
-import { Facts } from "../Facts.tsx";
+import { Figure } from "../../explain/Figure.tsx";
+import { type Fact, Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { cutWords, titleOf } from "../words.ts";
 import type { Told } from "./told.ts";
-
-const kindWords = { home: "home", business: "business", lot: "lot without a building" } as const;
 
 /** A living unit: what it is and which port serves it; the other units of its building. */
 export function UnitTold({ plant, id, units }: Told) {
@@ -16,17 +18,6 @@ export function UnitTold({ plant, id, units }: Told) {
     unit.building === "" ? [] : plant.where("livingUnit", "building", unit.building).filter((one) => one !== id);
   return (
     <>
-      <Facts
-        facts={[
-          ["Kind", kindWords[unit.kind]],
-          ["Building", unit.building],
-          [
-            "Drop attaches at",
-            unit.attachHeightM === null ? "height not known" : formatLength(unit.attachHeightM, units, "height"),
-          ],
-          ["Note", unit.note],
-        ]}
-      />
       <h3>Served by</h3>
       {drops.length === 0 && <p className="quiet">No port yet.</p>}
       {drops.map((drop) => (
@@ -40,8 +31,19 @@ export function UnitTold({ plant, id, units }: Told) {
               </RefButton>,
             ],
             ["Port", `${drop.port}${drop.pinned ? ", chosen by a person" : ""}`],
-            ["Distance", formatLength(dropRunM(plant, drop.id), units, "drop")],
-            ["Drop to cut", cutWords(plant, drop.id, units)],
+            [
+              "Distance",
+              <Figure key="run" of={{ figure: "dropRun", id: drop.id }}>
+                {formatLength(dropRunM(plant, drop.id), units, "drop")}
+              </Figure>,
+            ],
+            [
+              "Drop to cut",
+              <Figure key="cut" of={{ figure: "dropCut", id: drop.id }}>
+                {cutWords(plant, drop.id, units)}
+              </Figure>,
+            ],
+            ...lightFacts(plant, drop.id),
           ]}
         />
       ))}
@@ -55,4 +57,23 @@ export function UnitTold({ plant, id, units }: Told) {
       </ul>
     </>
   );
+}
+
+function lightFacts(plant: Plant, dropId: string): readonly Fact[] {
+  const light = portLight(plant, dropId);
+  if (light.kind === "unknown") return [["Light", light.why]];
+  return [
+    [
+      "Loss on the way up",
+      <Figure key="up" of={{ figure: "lightUp", id: dropId }}>
+        {formatLossDb(light.upDb)}
+      </Figure>,
+    ],
+    [
+      "Loss on the way down",
+      <Figure key="down" of={{ figure: "lightDown", id: dropId }}>
+        {formatLossDb(light.downDb)}
+      </Figure>,
+    ],
+  ];
 }

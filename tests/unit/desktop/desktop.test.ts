@@ -1,88 +1,11 @@
+import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { expect, test } from "vitest";
-import { type ElectronParts, openDesktop, pageFile, registerScheme } from "../../../electron/desktop/desktop.ts";
-import type { Host } from "../../../electron/host/host.ts";
+import { fail, type Result } from "../../../core/model/result.ts";
+import { openDesktop, pageFile, registerScheme } from "../../../electron/desktop/desktop.ts";
+import { optionsOn, ownPage, quietHost, standIn } from "./standIn.ts";
 
-type Handler = (event: unknown, ...args: unknown[]) => unknown;
-
-/** A stand-in for the few parts of Electron the program uses, which notes what it was told. */
-function standIn() {
-  const noted = {
-    schemes: [] as unknown[],
-    loaded: "",
-    sent: [] as unknown[],
-    quit: false,
-    shown: false,
-    permission: null as boolean | null,
-    openedOutside: null as unknown,
-    prevented: false,
-  };
-  const handlers = new Map<string, Handler>();
-  const listeners = new Map<string, Handler>();
-  const page = {
-    setWindowOpenHandler: (decide: (details: unknown) => unknown) => {
-      noted.openedOutside = decide({ url: "https://example.org" });
-    },
-    on: (name: string, listener: Handler) => listeners.set(`page ${name}`, listener),
-    send: (...words: unknown[]) => noted.sent.push(words),
-  };
-  class BrowserWindow {
-    webContents = page;
-    once(_name: string, listener: () => void) {
-      listener();
-    }
-    on(name: string, listener: Handler) {
-      listeners.set(`window ${name}`, listener);
-    }
-    show() {
-      noted.shown = true;
-    }
-    async loadURL(url: string) {
-      noted.loaded = url;
-    }
-  }
-  const parts = {
-    app: {
-      whenReady: async () => {},
-      on: (name: string, listener: Handler) => listeners.set(`app ${name}`, listener),
-      quit: () => {
-        noted.quit = true;
-      },
-    },
-    BrowserWindow,
-    ipcMain: { handle: (name: string, handler: Handler) => handlers.set(name, handler) },
-    protocol: { registerSchemesAsPrivileged: (list: unknown[]) => noted.schemes.push(...list), handle: () => {} },
-    net: {},
-    session: {
-      defaultSession: {
-        setPermissionRequestHandler: (ask: (page: unknown, name: string, decide: (yes: boolean) => void) => void) =>
-          ask(null, "geolocation", (yes) => {
-            noted.permission = yes;
-          }),
-      },
-    },
-  };
-  return { electron: parts as unknown as ElectronParts, noted, handlers, listeners }; // only the parts desktop.ts touches
-}
-
-function quietHost() {
-  const calls: unknown[] = [];
-  let closed = false;
-  const host: Host = {
-    call: async (method, body) => {
-      calls.push([method, body]);
-      return { ok: true, value: "done" };
-    },
-    on: () => () => {},
-    add: () => "route-1",
-    close: () => {
-      closed = true;
-    },
-  };
-  return { host, calls, closed: () => closed };
-}
-
-const options = { windowFolder: resolve("window"), preload: "bridge.cjs" };
+const strange = { senderFrame: { url: "https://example.org" } };
 
 test("our pages get a scheme of their own before the program is ready", () => {
   const { electron, noted } = standIn();
@@ -94,42 +17,126 @@ test("our pages get a scheme of their own before the program is ready", () => {
 
 test("the window opens on our own page, refuses permissions and opens nothing else", async () => {
   const { electron, noted, listeners } = standIn();
-  await openDesktop(electron, { host: quietHost().host, ...options });
-  expect(noted.loaded).toBe("strandwright://window/index.html");
-  expect(noted.shown).toBe(true);
+  await openDesktop(electron, optionsOn(quietHost().host));
+  expect(noted.loaded).toEqual(["strandwright://window/index.html"]);
+  expect(noted.shownCount).toBe(1);
   expect(noted.permission).toBe(false);
   expect(noted.openedOutside).toEqual({ action: "deny" });
-  const leave = { url: "https://example.org", preventDefault: () => (noted.prevented = true) };
-  listeners.get("page will-navigate")?.(leave);
-  expect(noted.prevented).toBe(true);
+  let isPrevented = false;
+  const preventDefault = () => {
+    isPrevented = true;
+  };
+  listeners.get("page will-navigate")?.({ url: "https://example.org", preventDefault });
+  expect(isPrevented).toBe(true);
 });
 
 test("a call from a page that is not ours is refused and never reaches the host", async () => {
   const { electron, handlers } = standIn();
   const { host, calls } = quietHost();
-  await openDesktop(electron, { host, ...options });
+  await openDesktop(electron, optionsOn(host));
   const call = handlers.get("call");
-  expect(await call?.({ senderFrame: { url: "https://example.org" } }, "route.list", {})).toMatchObject({ ok: false });
+  expect(await call?.(strange, "route.list", {})).toMatchObject({ ok: false });
   expect(calls).toEqual([]);
-  expect(await call?.({ senderFrame: { url: "strandwright://window/index.html" } }, "route.list", {})).toEqual({
-    ok: true,
-    value: "done",
-  });
+  expect(await call?.(ownPage, "route.list", {})).toEqual({ ok: true, value: "done" });
   expect(calls).toEqual([["route.list", {}]]);
 });
 
-test("closing the last window closes the route and quits", async () => {
+test("two route files open in two windows; one named again comes to the front", async () => {
   const { electron, noted, listeners } = standIn();
-  const { host, closed } = quietHost();
-  await openDesktop(electron, { host, ...options });
+  await openDesktop(electron, optionsOn(quietHost().host, ["/a.strand"]));
+  listeners.get("app second-instance")?.(null, ["program", "--flag", "b.strand", "a.strand"], resolve("/"));
+  await expect.poll(() => noted.loaded.length).toBe(2);
+  expect(noted.loaded[1]).toContain("b.strand");
+  await expect.poll(() => noted.focusCount).toBe(2);
+  expect(noted.recent).toHaveLength(3);
+});
+
+test("a file opened from the desktop opens in the same window set, a bad one is told", async () => {
+  const { electron, noted, listeners } = standIn();
+  const options = optionsOn(quietHost().host, ["/a.strand"]);
+  const openFile = (path: string): Result<string> =>
+    path === "/bad.strand"
+      ? fail("bad-file", "That is no route file.", path, "Choose another.")
+      : options.openFile(path);
+  await openDesktop(electron, { ...options, openFile });
+  const open = (path: string) => listeners.get("app open-file")?.({ preventDefault: () => {} }, path);
+  open("/c.strand");
+  open("/bad.strand");
+  await expect.poll(() => noted.loaded.length).toBe(2);
+  expect(noted.errors).toEqual(["That is no route file."]);
+});
+
+test("quitting waits for the edit that is being written, then closes the routes", async () => {
+  const { electron, noted, handlers, listeners } = standIn();
+  const { host, state } = quietHost();
+  await openDesktop(electron, optionsOn(host));
+  const answer = handlers.get("call")?.(ownPage, "slow", {});
+  let preventedCount = 0;
+  const preventDefault = () => {
+    preventedCount += 1;
+  };
+  const leave = { preventDefault };
+  listeners.get("app before-quit")?.(leave);
+  await new Promise((done) => setTimeout(done, 5));
+  expect([preventedCount, state.isClosed, noted.quitCount]).toEqual([1, false, 0]);
+  state.answer();
+  expect(await answer).toEqual({ ok: true, value: "late" });
+  await expect.poll(() => noted.quitCount).toBe(1);
+  expect(state.isClosed).toBe(true);
+  listeners.get("app before-quit")?.(leave);
+  expect(preventedCount).toBe(1);
+});
+
+test("a page that died is loaded again, one that was closed is not", async () => {
+  const { electron, noted, listeners } = standIn();
+  await openDesktop(electron, optionsOn(quietHost().host));
+  listeners.get("page render-process-gone")?.(null, { reason: "clean-exit" });
+  expect(noted.reloadCount).toBe(0);
+  listeners.get("page render-process-gone")?.(null, { reason: "crashed" });
+  expect(noted.reloadCount).toBe(1);
+});
+
+test("closing a window keeps its place, closing the last one quits", async () => {
+  const { electron, noted, listeners } = standIn();
+  const options = optionsOn(quietHost().host);
+  await openDesktop(electron, options);
+  listeners.get("window close")?.(null);
+  const kept: unknown = JSON.parse(readFileSync(resolve(options.configFolder, "window-place.json"), "utf8"));
+  expect(kept).toEqual({ x: 40, y: 50, width: 1000, height: 700, isMaximized: false });
   listeners.get("app window-all-closed")?.(null);
-  expect(closed()).toBe(true);
-  expect(noted.quit).toBe(true);
+  expect(noted.quitCount).toBe(1);
+});
+
+test("the menu is made from the page's own actions, and from no other page's", async () => {
+  const { electron, noted, listeners } = standIn();
+  await openDesktop(electron, optionsOn(quietHost().host));
+  const actions = [{ id: "undo", name: "Undo", key: "Mod+Z", place: "history", isOff: false }];
+  listeners.get("ipc actions")?.(strange, actions);
+  listeners.get("ipc actions")?.(ownPage, [{ id: 7 }]);
+  expect(noted.menus).toEqual([]);
+  listeners.get("ipc actions")?.(ownPage, actions);
+  expect(noted.menus).toHaveLength(1);
+});
+
+test("a drawing set is shown by the system's viewer, in its folder where there is none, and never outside ours", async () => {
+  const { electron, noted, handlers } = standIn();
+  await openDesktop(electron, optionsOn(quietHost().host));
+  const pdfBase64 = Buffer.from("%PDF-1.7").toString("base64");
+  await handlers.get("show-drawn")?.(ownPage, { fileName: "../../route.pdf", pdfBase64 });
+  const [path = ""] = noted.opened;
+  expect(path).toMatch(/strandwright-\w+[\\/]route\.pdf$/);
+  expect(readFileSync(path, "utf8")).toBe("%PDF-1.7");
+  expect(noted.shownInFolder).toEqual([]);
+  noted.viewerTrouble = "no viewer";
+  await handlers.get("show-drawn")?.(ownPage, { fileName: "route.pdf", pdfBase64 });
+  expect(noted.shownInFolder).toHaveLength(1);
+  await handlers.get("show-drawn")?.(strange, { fileName: "route.pdf", pdfBase64 });
+  expect(noted.opened).toHaveLength(2);
 });
 
 test("a page address never leads out of the window's folder", () => {
   const folder = resolve("window");
-  expect(pageFile(folder, "strandwright://window/index.html")).toBe(resolve(folder, "index.html"));
+  expect(pageFile(folder, "strandwright://window/index.html?route=route-2")).toBe(resolve(folder, "index.html"));
   expect(pageFile(folder, "strandwright://window/")).toBe(resolve(folder, "index.html"));
   expect(pageFile(folder, "strandwright://window/%2e%2e%2fsecret")).toBeNull();
 });

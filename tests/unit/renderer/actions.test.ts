@@ -14,7 +14,8 @@ const deafHost: HostClient = {
 test("without a route every action that needs one says so, and none is nameless", () => {
   const session = openSession(deafHost);
   expect(actions.every((one) => one.name(session).length > 3)).toBe(true);
-  expect(actions.filter((one) => one.blocked(session) === null)).toEqual([]);
+  const free = actions.filter((one) => one.blocked(session) === null).map((one) => one.id);
+  expect(free.sort()).toEqual(["find", "help", "keys", "open", "text", "theme"]);
 });
 
 test("undo names the step it takes back", () => {

@@ -36,6 +36,7 @@ const sheetTexts = (set: DrawingSet, title: string) =>
       marks: [],
       number: "",
       title: "",
+      kind: "plan",
       sizeMm: { width: 0, height: 0 },
       links: [],
     },

@@ -6,6 +6,7 @@ import { outsidePaper, overlaps } from "../../../core/sheets/overlaps.ts";
 const sheetOf = (marks: readonly Mark[]): Sheet => ({
   number: "1",
   title: "Test",
+  kind: "plan",
   sizeMm: { width: 100, height: 80 },
   marks,
   links: [],

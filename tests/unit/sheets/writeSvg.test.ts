@@ -6,6 +6,7 @@ import { writeSvg } from "../../../core/sheets/writeSvg.ts";
 const sheet: Sheet = {
   number: "1",
   title: "A & B",
+  kind: "plan",
   sizeMm: { width: 100, height: 80 },
   marks: [
     words("3 < 4 & ≥", [10, 20], { align: "right" }),

@@ -1,0 +1,137 @@
+import { z } from "zod";
+import { sameRow } from "../edits/sameRow.ts";
+import { rowEdit, strayReference } from "../edits/tableRow.ts";
+import { type CatalogueName, catalogueNames } from "../model/catalogueNames.ts";
+import { fail, ok, type Result } from "../model/result.ts";
+import { type Route, settingsOf } from "../model/route.ts";
+import type { RowChange } from "../model/rowChange.ts";
+import { tables } from "../model/tables.ts";
+
+/** A company's standards without what belongs to one route: its name, place, units on screen and grid. */
+const standards = tables.settings.omit({
+  id: true,
+  routeName: true,
+  project: true,
+  place: true,
+  county: true,
+  unitSystem: true,
+  originLonDeg: true,
+  originLatDeg: true,
+  datum: true,
+});
+
+const templateSchema = z.strictObject({
+  kind: z.literal("strandwright template"),
+  version: z.literal(1),
+  standards,
+  catalogues: z.strictObject({
+    strandType: z.array(tables.strandType),
+    cableType: z.array(tables.cableType),
+    splitterType: z.array(tables.splitterType),
+    terminalModel: z.array(tables.terminalModel),
+    dropType: z.array(tables.dropType),
+    clearanceSet: z.array(tables.clearanceSet),
+    clearanceLimit: z.array(tables.clearanceLimit),
+    loadingDistrict: z.array(tables.loadingDistrict),
+    opticalClass: z.array(tables.opticalClass),
+    hardware: z.array(tables.hardware),
+  }),
+});
+
+/** What taking a template would do. */
+export type TemplatePlan = {
+  readonly rows: readonly RowChange[];
+  readonly newCount: number;
+  readonly changedCount: number;
+};
+
+/** Settings that say which route it is and where, not how the company builds. */
+const ownOfRoute: ReadonlySet<string> = new Set([
+  "id",
+  "routeName",
+  "project",
+  "place",
+  "county",
+  "unitSystem",
+  "originLonDeg",
+  "originLatDeg",
+  "datum",
+]);
+
+/** The standards and catalogues of a route as the text of a template file: JSON, SI throughout, each row with its basis. */
+export function writeTemplate(route: Route): string {
+  const catalogues = Object.fromEntries(catalogueNames.map((table) => [table, [...route[table].values()]]));
+  const standards = Object.fromEntries(Object.entries(settingsOf(route)).filter(([column]) => !ownOfRoute.has(column)));
+  const template = { kind: "strandwright template", version: 1, standards, catalogues };
+  return `${JSON.stringify(template, null, 2)}\n`;
+}
+
+/**
+ * What a template would change in a route: its standards take the place of the route's, its catalogue rows are added or take
+ * the place of rows of the same id; rows it does not name stay.
+ *
+ * @param text  content of the file as read
+ */
+export function planTemplate(route: Route, text: string): Result<TemplatePlan> {
+  const read = readTemplate(text);
+  if (!read.ok) return read;
+  const { standards: own, catalogues } = read.value;
+  const changes = catalogueNames.flatMap((table) => changesOf(route, table, catalogues[table]));
+  const before = settingsOf(route);
+  const after = { ...before, ...own };
+  const rows = sameRow(before, after) ? changes : [...changes, rowEdit("settings", before, after)];
+  const astray = firstAstray(withRows(route, rows), rows);
+  if (astray !== null) return astray;
+  const newCount = rows.filter((row) => row.before === null).length;
+  return ok({ rows, newCount, changedCount: rows.length - newCount });
+}
+
+function readTemplate(text: string): Result<z.infer<typeof templateSchema>> {
+  const parsed = templateSchema.safeParse(jsonOf(text));
+  if (parsed.success) return ok(parsed.data);
+  const [issue] = parsed.error.issues;
+  const where = issue?.path.join(", ") ?? "";
+  return where === "" || where === "kind"
+    ? fail("not-a-template", "This file is not a template of standards.", where, "Choose a file this program exported.")
+    : fail("bad-template", `The template cannot be read: ${issue?.message}.`, where, "Correct that value in the file.");
+}
+
+function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ""));
+  } catch {
+    return null;
+  }
+}
+
+function changesOf(route: Route, table: CatalogueName, rows: readonly { readonly id: string }[]): RowChange[] {
+  const byId = new Map(rows.map((row) => [row.id, row]));
+  return [...byId.values()].flatMap((row) => {
+    const before = route[table].get(row.id) ?? null;
+    if (before !== null && sameRow(before, row)) return [];
+    return [{ table, id: row.id, before, after: row } as RowChange]; // the template's schema checked the row against its table
+  });
+}
+
+function withRows(route: Route, rows: readonly RowChange[]): Route {
+  const names = [...new Set(rows.map((row) => row.table))];
+  const changed = names.map((table) => {
+    const own = rows.filter((row) => row.table === table).map((row) => [row.id, row.after] as const);
+    return [table, new Map<string, unknown>([...route[table], ...own])] as const;
+  });
+  return { ...route, ...Object.fromEntries(changed) };
+}
+
+function firstAstray(next: Route, rows: readonly RowChange[]): Result<never> | null {
+  for (const { table, id, after } of rows) {
+    const astray = after === null ? null : strayReference(next, table, after);
+    if (astray !== null)
+      return fail(
+        "missing-row",
+        `A row of the template names a ${astray.table} that neither the template nor the route has.`,
+        `${table} ${id}, ${astray.column}`,
+        "Export the template again, whole.",
+      );
+  }
+  return null;
+}

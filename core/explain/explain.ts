@@ -1,0 +1,64 @@
+import type { Plant } from "../plant/plant.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+import { explainSheath, explainTerminalStation } from "./explainAlong.ts";
+import { explainClearance } from "./explainClearance.ts";
+import { explainDropCut, explainDropRun } from "./explainDrop.ts";
+import { explainLight } from "./explainLight.ts";
+import { explainSag, explainTension } from "./explainSag.ts";
+import { explainPoleSeparation, explainSpanSeparation } from "./explainSeparation.ts";
+import { explainTensionShare } from "./explainTensionShare.ts";
+import type { Explanation, FigureRef, NoExplanation } from "./explanation.ts";
+
+/** The reason of a figure as the route stands; null where its row is gone. */
+export function explain(plant: Plant, ref: FigureRef, units: UnitSystem): Explanation | NoExplanation | null {
+  if (!plant.row(tableOf(ref), ref.id)) return null;
+  switch (ref.figure) {
+    case "sag":
+      return explainSag(plant, ref.id, ref.part, units);
+    case "tension":
+      return explainTension(plant, ref.id, ref.part, units);
+    case "tensionShare":
+      return explainTensionShare(plant, ref.id, units);
+    case "clearance":
+      return explainClearance(plant, ref.id, ref.part, units);
+    case "poleSeparation":
+      return explainPoleSeparation(plant, ref.id, units);
+    case "spanSeparation":
+      return plant.row("attachment", ref.wireId) ? explainSpanSeparation(plant, ref.id, ref.wireId, units) : null;
+    case "lightUp":
+      return explainLight(plant, ref.id, "up", units);
+    case "lightDown":
+      return explainLight(plant, ref.id, "down", units);
+    case "dropRun":
+      return explainDropRun(plant, ref.id, units);
+    case "dropCut":
+      return explainDropCut(plant, ref.id, units);
+    case "terminalStation":
+      return explainTerminalStation(plant, ref.id, units);
+    case "sheath":
+      return explainSheath(plant, ref.id, units);
+  }
+}
+
+function tableOf({ figure }: FigureRef) {
+  switch (figure) {
+    case "sag":
+    case "tension":
+    case "tensionShare":
+    case "spanSeparation":
+      return "span";
+    case "clearance":
+      return "crossing";
+    case "poleSeparation":
+      return "attachment";
+    case "lightUp":
+    case "lightDown":
+    case "dropRun":
+    case "dropCut":
+      return "drop";
+    case "terminalStation":
+      return "terminal";
+    case "sheath":
+      return "cable";
+  }
+}

@@ -1,0 +1,19 @@
+import { z } from "zod";
+
+/** Tables of the catalogue, in the order rows may be written so that every reference is already there. */
+export const catalogueNames = [
+  "strandType",
+  "cableType",
+  "splitterType",
+  "terminalModel",
+  "dropType",
+  "clearanceSet",
+  "clearanceLimit",
+  "loadingDistrict",
+  "opticalClass",
+  "hardware",
+] as const;
+
+export type CatalogueName = (typeof catalogueNames)[number];
+
+export const catalogueNameSchema = z.enum(catalogueNames);

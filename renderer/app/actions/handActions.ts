@@ -1,0 +1,89 @@
+import { Copy, Focus, Layers, PencilLine, Ruler, RulerDimensionLine, Scaling, Trash2 } from "lucide-react";
+import { duplicateTerminal } from "../../tools/duplicate.ts";
+import { openExact } from "../../tools/exact.ts";
+import { nameField, openName } from "../../tools/inPlace.ts";
+import { nudgedTerminal } from "../../tools/nudge.ts";
+import { removalBlocked, removalName, removeChosen } from "../../tools/removal.ts";
+import { fitChosen, fullScale } from "../look.ts";
+import { openRouteOf, type Session } from "../session.ts";
+import { type Action, action, beyondDiagram, working } from "./action.ts";
+
+const oneTerminal = (s: Session): string | null =>
+  working(s) ?? beyondDiagram(s) ?? (nudgedTerminal(s) === null ? "Choose one terminal first." : null);
+
+const somethingChosen = (s: Session): string | null =>
+  beyondDiagram(s) ?? (s.view.getState().selection.length === 0 ? "Nothing is chosen." : null);
+
+/** What hands do on the diagram. */
+export const handActions: readonly Action[] = [
+  action("exact", {
+    name: () => "Type the distance from the pole",
+    keys: ["Enter"],
+    icon: RulerDimensionLine,
+    blocked: oneTerminal,
+    run: (s) => openExact(s, null),
+  }),
+  action("rename", {
+    name: () => "Edit the name in place",
+    keys: ["F2"],
+    icon: PencilLine,
+    blocked: (s) => working(s) ?? somethingChosen(s) ?? nameless(s),
+    run: (s) => {
+      const ref = s.view.getState().selection.at(-1);
+      if (ref) openName(s, ref);
+    },
+  }),
+  action("duplicate", {
+    name: () => "Hang another like it at the far pole",
+    keys: ["Mod+D"],
+    icon: Copy,
+    blocked: oneTerminal,
+    run: duplicateTerminal,
+  }),
+  action("removeChosen", {
+    name: removalName,
+    keys: ["Delete", "Backspace"],
+    icon: Trash2,
+    blocked: (s) => working(s) ?? beyondDiagram(s) ?? removalBlocked(s),
+    run: removeChosen,
+  }),
+  action("fitChosen", {
+    name: () => "Show what is chosen",
+    keys: ["2"],
+    icon: Focus,
+    blocked: somethingChosen,
+    run: fitChosen,
+  }),
+  action("scale", {
+    name: () => "Scale 100 % (1 in to 200 ft)",
+    keys: ["1"],
+    icon: Scaling,
+    blocked: beyondDiagram,
+    run: fullScale,
+  }),
+  action("measure", {
+    name: (s) => (s.view.getState().measure ? "Put the measure away" : "Measure"),
+    keys: ["M"],
+    icon: Ruler,
+    blocked: (s) =>
+      beyondDiagram(s) ??
+      (s.view.getState().drawnAs === "ground"
+        ? null
+        : "The straightened route has no true distances; draw it true to the ground first."),
+    run: (s) => s.view.setState(({ measure }) => ({ measure: measure ? null : [], hand: null, adding: null })),
+    place: "view",
+  }),
+  action("kinds", {
+    name: (s) => (s.view.getState().isKindsOpen ? "Put the kinds away" : "Show, fade or lock kinds"),
+    keys: ["K"],
+    icon: Layers,
+    blocked: beyondDiagram,
+    run: (s) => s.view.setState(({ isKindsOpen }) => ({ isKindsOpen: !isKindsOpen })),
+    place: "view",
+  }),
+];
+
+function nameless(session: Session): string | null {
+  const ref = session.view.getState().selection.at(-1);
+  return ref && nameField(openRouteOf(session).plant, ref) ? null : "This has no name of its own.";
+}

@@ -1,0 +1,21 @@
+import { LayoutPanelLeft, SlidersHorizontal } from "lucide-react";
+import { plainLayout } from "../plainLayout.ts";
+import { type Action, action, working } from "./action.ts";
+
+/** Standards and catalogues. */
+export const settingsActions: readonly Action[] = [
+  action("settings", {
+    name: (s) => (s.view.getState().isSettingsOpen ? "Put the standards away" : "Standards and catalogues"),
+    keys: ["Mod+,"],
+    icon: SlidersHorizontal,
+    blocked: working,
+    run: (s) => s.view.setState((state) => ({ isSettingsOpen: !state.isSettingsOpen, sheets: null })),
+    place: "view",
+  }),
+  action("resetLayout", {
+    name: () => "Put the panels back as they were at first",
+    icon: LayoutPanelLeft,
+    run: (s) => s.view.setState(plainLayout),
+    place: "view",
+  }),
+];

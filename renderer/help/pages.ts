@@ -1,0 +1,131 @@
+/** A page of the help: what it is about, and what it says; `shows` prints what the program itself knows. */
+export type HelpPage = {
+  readonly id: string;
+  readonly title: string;
+  readonly about: string;
+  readonly says: readonly string[];
+  readonly shows?: "rules" | "glossary" | "keys" | "cautions";
+};
+
+/** Pages in the order of the contents. */
+export const helpPages: readonly HelpPage[] = [
+  {
+    id: "start",
+    title: "Starting a route",
+    about: "Open a file, take the demo route, or begin with lists",
+    says: [
+      "A route is one file. It can be copied, mailed and put on a stick; nothing else belongs to it.",
+      "Begin with a list of poles, then living units, then what else is on the poles and under the spans. Then lay out terminals.",
+      "Every edit is written as it is made: there is no save button. Copies are kept beside the file on their own.",
+    ],
+  },
+  {
+    id: "diagram",
+    title: "The strand diagram",
+    about: "Move about, choose, and change the route by hand",
+    says: [
+      "Turn the wheel to zoom about the pointer; drag empty ground to move it. 0 shows the whole route.",
+      "Click chooses, Shift and click adds, Shift and drag chooses with a box. Escape clears.",
+      "Arrow keys walk from pole to pole and terminal to terminal, and say where one stands.",
+      "A terminal hangs under the strand by two short hangers; each tick is a port: filled is used, hollow is spare, hatched is reserved.",
+    ],
+  },
+  {
+    id: "chosen",
+    title: "The side panel",
+    about: "What is chosen, its figures and its findings",
+    says: [
+      "The panel tells what is chosen: its fields, what it touches and what the rules say about it. With nothing chosen it tells the route.",
+      "Lengths are taken as people write them: 36 in, 10' 6\", 3 m. They are shown in the units of the route.",
+      "Names that are underlined lead to the thing they name.",
+    ],
+  },
+  {
+    id: "tables",
+    title: "Tables",
+    about: "Rows of one kind, as in a spreadsheet",
+    says: [
+      "Every kind of row has its table. Choosing a row chooses it on the diagram too.",
+      "A block copied from a spreadsheet can be pasted; cells that cannot be read are marked with the reason. One undo takes the whole paste back.",
+    ],
+  },
+  {
+    id: "findings",
+    title: "Findings",
+    about: "What the rules have to say, and how to mend it",
+    says: [
+      "The rules look at the route after every edit. An error means it cannot be built or run so; a warning asks for a decision; a note is worth knowing.",
+      "Press a finding to go to its place. The buttons beside it mend it; undo takes that back.",
+      "A finding that is right to leave can be waived with a reason and a name, which print on the drawings.",
+      "No finding does not mean that nothing is wrong. It means that the rules of the rule book, against the limits set, found nothing.",
+    ],
+  },
+  {
+    id: "import",
+    title: "Bringing in lists",
+    about: "Poles, living units, attachments and crossings from files",
+    says: [
+      "Choose what the file lists, then the file. Its columns are matched by their headings; any can be chosen by hand.",
+      "The first rows are shown as they will be read, and every bad row with its line, column, value and what would be accepted. Nothing is taken in until you press the button.",
+    ],
+  },
+  {
+    id: "sheets",
+    title: "Sheets and printing",
+    about: "The drawing set as it will print",
+    says: [
+      "Preview shows the set as it will print: cover, strand plan, a sheet for each terminal, schedules, bill and findings.",
+      "Draw the set gives one PDF. Paper is white whatever the colours of the screen, and every sign can be read in black and white.",
+      "Sheets say “not for construction” until a revision is issued and no error is open.",
+    ],
+  },
+  {
+    id: "settings",
+    title: "Standards and catalogues",
+    about: "The company's own limits and the things it buys",
+    says: [
+      "Each value says where it comes from and how far it was read: seen, from memory, practice, or computed.",
+      "Standards travel inside the route file. They can be exported as a template and taken into another route.",
+    ],
+  },
+  {
+    id: "finder",
+    title: "Finding anything",
+    about: "One field for poles, addresses, terminals, actions and help",
+    says: [
+      "Press Ctrl+K (Cmd+K on a Mac) and type any part of a name. Parts can come in any order, and a slip of the hand is forgiven.",
+      "Enter goes to the first line. Actions that cannot run now say why.",
+    ],
+  },
+  { id: "keys", title: "Keys", about: "Every key, by topic; keys can be changed", says: [], shows: "keys" },
+  {
+    id: "rules",
+    title: "Rule book",
+    about: "Every rule, what it looks at and where its limit comes from",
+    says: ["Printed from the rules themselves: what is written here is what is checked."],
+    shows: "rules",
+  },
+  { id: "glossary", title: "Words of the trade", about: "What the words mean", says: [], shows: "glossary" },
+  {
+    id: "cautions",
+    title: "Cautions",
+    about: "What to keep in mind on the pole and in the office",
+    says: [],
+    shows: "cautions",
+  },
+  {
+    id: "numbers",
+    title: "How numbers are computed",
+    about: "Sag, tension, clearance, lengths and light",
+    says: [
+      "Lengths on the ground: from the poles' coordinates on the ellipsoid; the route's own grid keeps them within survey accuracy over its extent.",
+      "Weight of a span: strand, cable, lashing wire and, under a loading district, ice and wind on the whole bundle, with the code's constant where it has one.",
+      "Sag: a uniform load between two supports, y = w x (L − x) / 2H; w is weight along the span, L its length, H the horizontal tension.",
+      "Tension at another temperature or load: by the change of state of the strand, from its stringing sag, stiffness and expansion.",
+      "Clearance: height of the line at the crossing, less the height of the surface there, under the condition the clearance set names.",
+      "Drops: the straight way from port to living unit, with what the company adds for the house.",
+      "Light: fiber by length, splices, connections and splitters, with the company's margin; a splitter of N legs takes 10 log N and its excess.",
+      "Inside, every figure is kept in SI units and none is rounded; rounding happens where it is shown.",
+    ],
+  },
+];

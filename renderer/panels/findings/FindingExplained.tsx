@@ -1,0 +1,41 @@
+import { basisWords } from "../../../core/explain/basisWords.ts";
+import { explain } from "../../../core/explain/explain.ts";
+import { putIn } from "../../../core/explain/putIn.ts";
+import { findingFigures } from "../../../core/rules/findingFigures.ts";
+import { ruleRegister } from "../../../core/rules/register.ts";
+import type { OpenRoute, WindowFinding } from "../../app/routeStore.ts";
+import { unitsOf } from "../../app/session.ts";
+import { Figure } from "../../explain/Figure.tsx";
+import { figureOfFinding } from "./figureOfFinding.ts";
+import { findingsWords } from "./words.ts";
+
+/** What the rule of a finding is, where its limit comes from, and how the figure it compares was reckoned. */
+export function FindingExplained({ finding, open }: { readonly finding: WindowFinding; readonly open: OpenRoute }) {
+  const rule = ruleRegister.find((one) => one.id === finding.ruleId);
+  const figures = findingFigures(finding, unitsOf(open));
+  return (
+    <div className="finding-explained">
+      <p>
+        <strong>{`${finding.title}.`}</strong> {findingsWords.severity[finding.severity]}{" "}
+        {rule && findingsWords.asked(rule.each.replace(/([A-Z])/g, " $1").toLowerCase())}
+      </p>
+      <p>{`${findingsWords.basis}: ${basisWords(finding.basis)}.`}</p>
+      {figures.length > 0 && <p>{`${findingsWords.figures}: ${figures.join(", ")}.`}</p>}
+      <Reckoned finding={finding} open={open} />
+    </div>
+  );
+}
+
+function Reckoned({ finding, open }: { readonly finding: WindowFinding; readonly open: OpenRoute }) {
+  const figure = figureOfFinding(open.plant, finding);
+  const told = figure && explain(open.plant, figure, unitsOf(open));
+  if (!figure || told?.kind !== "known") return null;
+  return (
+    <>
+      <p>
+        {`${findingsWords.reckoned}: ${told.words}`} <Figure of={figure}>{told.result.text}</Figure>
+      </p>
+      <p className="formula">{`${told.result.symbol} = ${told.formula} = ${putIn(told)}`}</p>
+    </>
+  );
+}

@@ -1,0 +1,37 @@
+import type { FigureRef } from "../../../core/explain/explanation.ts";
+import { crossingClearance } from "../../../core/plant/clearance.ts";
+import type { Plant } from "../../../core/plant/plant.ts";
+import { portLight } from "../../../core/plant/portLight.ts";
+import type { WindowFinding } from "../../app/routeStore.ts";
+
+/** The figure a finding compares, where it has an explanation; null where the rule compares plain rows. */
+export function figureOfFinding(plant: Plant, { ruleId, subjects }: WindowFinding): FigureRef | null {
+  const id = subjects[0]?.id ?? "";
+  switch (ruleId) {
+    case "crossing-clearance": {
+      const clearance = crossingClearance(plant, id);
+      return clearance.kind === "unknown" ? null : { figure: "clearance", id, part: clearance.worstCase };
+    }
+    case "strand-tension":
+      return { figure: "tensionShare", id };
+    case "drop-over-reach":
+      return { figure: "dropRun", id };
+    case "cable-longer-than-reel":
+      return { figure: "sheath", id };
+    case "light-too-weak":
+    case "light-too-strong": {
+      const light = portLight(plant, id);
+      return { figure: light.kind === "known" && light.upDb >= light.downDb ? "lightUp" : "lightDown", id };
+    }
+    case "supply-separation-at-pole":
+    case "communication-separation-at-pole":
+      return subjects[0]?.table === "attachment" ? { figure: "poleSeparation", id } : null;
+    case "supply-separation-in-span":
+    case "communication-separation-in-span": {
+      const wire = subjects.find((one) => one.table === "attachment");
+      return wire ? { figure: "spanSeparation", id, wireId: wire.id } : null;
+    }
+    default:
+      return null;
+  }
+}

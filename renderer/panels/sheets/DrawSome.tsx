@@ -1,0 +1,65 @@
+import { useId, useState } from "react";
+import { sheetKinds } from "../../../core/sheets/book.ts";
+import { drawSet } from "../../app/jobs.ts";
+import { useSession } from "../../app/useSession.ts";
+import type { PreviewSheet } from "../../app/viewStore.ts";
+import { chosenSheets, type SheetChoice } from "./sheetChoice.ts";
+import { kindWords, words } from "./words.ts";
+
+/** Chooses sheets of the set and draws only those. */
+export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; readonly current: string }) {
+  const { sheets, current } = props;
+  const session = useSession();
+  const id = useId();
+  const [which, setWhich] = useState("all");
+  const [range, setRange] = useState("");
+  const chosen = chosenSheets(choiceOf(which, range), sheets, current);
+  const isBad = chosen === null && range.trim() !== "";
+  const kinds = sheetKinds.filter((kind) => sheets.some((one) => one.kind === kind));
+  return (
+    <form
+      className="draw-some"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (chosen !== null) void drawSet(session, which === "all" ? null : chosen);
+      }}
+    >
+      <label htmlFor={`${id}-which`}>{words.which}</label>
+      <select id={`${id}-which`} value={which} onChange={(event) => setWhich(event.target.value)}>
+        <option value="all">All {sheets.length}</option>
+        <option value="current">The one shown</option>
+        <option value="range">By number</option>
+        {kinds.map((kind) => (
+          <option key={kind} value={kind}>
+            {kindWords[kind]}
+          </option>
+        ))}
+      </select>
+      {which === "range" && (
+        <input
+          aria-label={words.range}
+          placeholder={words.range}
+          aria-invalid={isBad}
+          aria-describedby={isBad ? `${id}-bad` : undefined}
+          value={range}
+          onChange={(event) => setRange(event.target.value)}
+        />
+      )}
+      {isBad && (
+        <span id={`${id}-bad`} role="alert">
+          {words.badRange(sheets.length)}
+        </span>
+      )}
+      <button type="submit" className="fix" disabled={chosen === null}>
+        {words.draw}
+      </button>
+    </form>
+  );
+}
+
+function choiceOf(which: string, range: string): SheetChoice {
+  const kind = sheetKinds.find((one) => one === which);
+  if (kind) return { kind: "sort", sort: kind };
+  if (which === "range") return { kind: "range", text: range };
+  return { kind: which === "current" ? "current" : "all" };
+}

@@ -1,0 +1,31 @@
+import type { SheetKind } from "../../../core/sheets/book.ts";
+
+/** Kinds of sheets as the office calls them. */
+export const kindWords: Readonly<Record<SheetKind, string>> = {
+  cover: "Cover",
+  plan: "Strand plan",
+  terminal: "Terminal sheets",
+  schedule: "Schedules",
+  bill: "Bill of materials",
+  findings: "Findings",
+};
+
+export const words = {
+  list: "Sheets",
+  empty: "The set has no sheets yet. Import poles, then lay out terminals.",
+  back: "Back to the diagram",
+  next: "Next sheet",
+  previous: "Previous sheet",
+  zoomIn: "Enlarge the sheet",
+  zoomOut: "Reduce the sheet",
+  fit: "Show the whole sheet",
+  jump: "Go to sheet",
+  which: "Sheets to draw",
+  range: "Numbers, such as 3-5, 9",
+  draw: "Draw these sheets",
+  noneIssued: "No revision issued",
+  badRange: (last: number): string => `Write numbers from 1 to ${last}, such as 3-5, 9.`,
+  revision: (letter: string): string => (letter === "" ? words.noneIssued : `Revision ${letter}`),
+  place: (position: number, count: number): string => `Sheet ${position} of ${count}`,
+  leads: (to: string): string => `Go to sheet ${to}`,
+};

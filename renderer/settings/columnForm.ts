@@ -1,0 +1,97 @@
+import type { z } from "zod";
+import { references } from "../../core/model/references.ts";
+import type { Route } from "../../core/model/route.ts";
+import { type TableName, tables } from "../../core/model/tables.ts";
+import type { UnitSystem } from "../../core/units/unitSystem.ts";
+import { quantityKind, quantityText, readQuantity } from "./quantity.ts";
+import { markWords, valueWords } from "./words.ts";
+
+export type Cell = string | number | boolean | null;
+
+/** How a column is edited: by typing a figure or words, or by choosing. */
+export type ColumnForm =
+  | { readonly kind: "figure" | "words" }
+  | { readonly kind: "choice"; readonly options: readonly { readonly value: string; readonly words: string }[] };
+
+/** How a column of a table is edited in this route. */
+export function columnForm(route: Route, table: TableName, column: string, value: Cell): ColumnForm {
+  const target = Object.entries<TableName>(references[table]).find(([name]) => name === column)?.[1];
+  if (target) {
+    const rows = [...route[target].values()];
+    return { kind: "choice", options: rows.map((row) => ({ value: row.id, words: nameOf(row) })) };
+  }
+  const options = listOf(columnSchema(table, column));
+  if (options)
+    return { kind: "choice", options: options.map((one) => ({ value: one, words: choiceWords(column, one) })) };
+  return { kind: typeof value === "number" ? "figure" : "words" };
+}
+
+/** A value as its field shows it. */
+export function cellText(column: string, value: Cell, units: UnitSystem): string {
+  return typeof value === "number" ? quantityText(value, quantityKind(column), units) : String(value ?? "");
+}
+
+type ReadCell = { readonly ok: true; readonly value: Cell } | { readonly ok: false; readonly what: string };
+
+/** Reads what was typed and holds it against the table's own schema. */
+export function readCell(
+  table: TableName,
+  column: string,
+  form: ColumnForm,
+  text: string,
+  units: UnitSystem,
+): ReadCell {
+  const read: ReadCell =
+    form.kind === "figure" ? readQuantity(text, quantityKind(column), units) : { ok: true, value: text };
+  if (!read.ok) return read;
+  const checked = columnSchema(table, column)?.safeParse(read.value);
+  if (checked?.success !== false) return read;
+  const value = form.kind === "figure" ? "figure" : "text";
+  return { ok: false, what: `This ${value} is not possible here: ${limitWords(checked.error.issues[0])}.` };
+}
+
+function limitWords(issue: z.core.$ZodIssue | undefined): string {
+  switch (issue?.code) {
+    case "too_small":
+      return issue.origin === "string"
+        ? "it must not be empty"
+        : `it must be ${issue.inclusive ? "at least" : "more than"} ${issue.minimum}`;
+    case "too_big":
+      return issue.origin === "string"
+        ? `it is longer than ${issue.maximum} letters`
+        : `it must be at most ${issue.maximum} (100 % is 1)`;
+    case "invalid_type":
+      return "it must be a whole number";
+    default:
+      return "it is not one of those the catalogue knows";
+  }
+}
+
+function columnSchema(table: TableName, column: string): z.ZodType | undefined {
+  return Object.entries<z.ZodType>(tables[table].shape).find(([name]) => name === column)?.[1];
+}
+
+function listOf(schema: z.ZodType | undefined): readonly string[] | null {
+  const options: unknown = schema ? Reflect.get(schema, "options") : null;
+  return Array.isArray(options) ? options.map(String) : null;
+}
+
+function choiceWords(column: string, value: string): string {
+  if (column === "unitSystem") return value === "us" ? "Feet and inches" : "Metric";
+  const mark = Object.entries(markWords).find(([name]) => column === "basisMark" && name === value)?.[1];
+  return mark ?? valueWords(value);
+}
+
+/** What a row is called in a list. */
+export function nameOf(row: object): string {
+  const system: unknown = Reflect.get(row, "system");
+  const name: unknown = Reflect.get(row, "name") ?? Reflect.get(row, "surface");
+  return [system, name]
+    .filter((one) => typeof one === "string")
+    .map((one) => plainName(String(one)))
+    .join(" ");
+}
+
+function plainName(text: string): string {
+  return /^[a-z]+[A-Z]/.test(text) ? valueWords(text) : text;
+}

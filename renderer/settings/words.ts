@@ -1,0 +1,149 @@
+import type { CatalogueName } from "../../core/model/catalogueNames.ts";
+import type { Settings } from "../../core/model/tables.ts";
+
+export type StandardColumn = Exclude<keyof Settings, "id" | "originLonDeg" | "originLatDeg" | "datum">;
+
+export const words = {
+  title: "Standards and catalogues",
+  sections: "Sections",
+  standards: "Company standards",
+  close: "Back to the diagram",
+  add: "Add a row",
+  copy: "Copy the row",
+  remove: "Remove the row",
+  exportAll: "Export as a template",
+  importAll: "Import a template",
+  rows: "Rows",
+  empty: "This catalogue has no row. Import a template that has some.",
+  standIn: (name: string): string => `figures stand in, taken from ${name}, until the maker's sheet is entered`,
+  newName: (name: string): string => `${name}, new`,
+  copyName: (name: string): string => `${name}, copy`,
+  taken: (newCount: number, changedCount: number): string =>
+    newCount + changedCount === 0
+      ? "The template says what the route has already."
+      : `Template taken: ${newCount} new, ${changedCount} changed. One undo takes it back.`,
+  ownValue: "changed in this route: the company's own",
+  basis: "Basis",
+  whereRead: "Where it was read",
+} as const;
+
+/** How far a figure can be trusted, in words. */
+export const markWords = {
+  seen: "seen: read in a public copy of the document",
+  memory: "memory: believed to be in the document, not read again",
+  practice: "practice: trade habit or the company's own",
+  computed: "computed: worked out from a stated formula",
+} as const;
+
+export const catalogueWords: Readonly<Record<CatalogueName, string>> = {
+  strandType: "Strand",
+  cableType: "Cable",
+  splitterType: "Splitters",
+  terminalModel: "Terminal models",
+  dropType: "Drop cable",
+  clearanceSet: "Clearance sets",
+  clearanceLimit: "Clearance limits",
+  loadingDistrict: "Loading districts",
+  opticalClass: "Optical classes",
+  hardware: "Hardware",
+};
+
+/** Each standard: its name, and what it means on the line. */
+export const standardWords: Readonly<Record<StandardColumn, readonly [name: string, meaning: string]>> = {
+  routeName: ["Route", "Printed on every sheet."],
+  project: ["Project", "Printed on every sheet."],
+  place: ["Place", "Town or district the route lies in."],
+  county: ["County", "Printed on every sheet."],
+  company: ["Company", "Whose drawings these are."],
+  unitSystem: ["Units", "Read on screen and on paper; either is taken when typed."],
+  standoffM: ["Terminal offset", "From the pole's centre line to the near end of a terminal hung at it."],
+  climbingSpaceM: ["Climbing space", "Half width kept free for a climber, from the pole's centre line."],
+  hangingGapM: ["Gap between hung things", "End to end along one strand."],
+  openingM: ["Sheath opening", "Sheath opened at a terminal."],
+  accessSlackM: ["Access slack", "Sheath in the coil at a terminal: a coil as long as the opening, doubled."],
+  dropReachM: ["Drop reach", "Longest drop from a port to a living unit."],
+  dropAllowanceM: ["Drop allowance", "Added to the drawn drop: down the house and inside."],
+  sparePortCount: ["Spare ports", "Left free in each terminal."],
+  spareFiberPerTubeCount: ["Spare fibers", "Left free in each tube."],
+  strandHeightM: ["Strand height", "Above ground at a pole, where nothing on the pole says otherwise."],
+  clearanceSetId: ["Clearance set", "Limits the strand is checked against."],
+  loadingDistrictId: ["Loading district", "Wind and ice the strand is checked under."],
+  strandTypeId: ["Strand", "Strung where no other is chosen."],
+  dropTypeId: ["Drop cable", "Run where no other is chosen."],
+  opticalClassId: ["Optical class", "Limits of light the route is checked against."],
+  stringingSagFrac: ["Stringing sag", "Sag over span length when the strand is strung."],
+  stringingDegC: ["Stringing temperature", "At which the sag is set."],
+  maxStrandFrac: ["Strand tension limit", "Largest tension under the district load over rated breaking strength."],
+  otherWireSagFrac: ["Sag of others' wires", "Assumed over span length where nobody measured it."],
+  spliceLossDb: ["Splice loss", "One fusion splice."],
+  connectionLossDb: ["Connection loss", "One mated pair of connectors."],
+  marginDb: ["Margin", "Light kept in hand for repairs and age."],
+  minSpanM: ["Shortest span", "A shorter one is told as a finding."],
+  maxSpanM: ["Longest span", "A longer one is told as a finding."],
+  lashingNPerM: ["Lashing wire", "Its weight along the span."],
+  billAllowanceFrac: ["Bill allowance", "Added to lengths in the bill of materials."],
+};
+
+/** Columns of the catalogues as people call them. */
+const columnWords: Readonly<Record<string, string>> = {
+  name: "Name",
+  diameterM: "Diameter",
+  weightNPerM: "Weight along its length",
+  areaM2: "Steel area",
+  modulusPa: "Modulus of elasticity",
+  expansionPerC: "Thermal expansion",
+  breakingN: "Rated breaking strength",
+  costPerM: "Price by length",
+  fiberCount: "Fibers",
+  fibersPerTube: "Fibers in a tube",
+  reelLengthM: "Reel length",
+  fiberExcessFrac: "Fiber longer than sheath",
+  legCount: "Legs",
+  maxLossDb: "Largest loss",
+  minLossDb: "Least loss",
+  typicalLossDb: "Loss to expect",
+  portCount: "Ports",
+  splitterTypeId: "Splitter inside",
+  splitterCount: "Splitters inside",
+  rankCount: "Ranks of ports",
+  numbering: "Ports numbered along a",
+  lengthM: "Length",
+  weightN: "Weight",
+  cost: "Price",
+  attenuationDbPerKm: "Attenuation",
+  costEach: "Price of one",
+  clearanceSetId: "Clearance set",
+  surface: "Over or beside",
+  limitM: "Distance that must remain",
+  iceM: "Ice",
+  iceDensityKgPerM3: "Ice density",
+  windPa: "Wind",
+  temperatureDegC: "Temperature under load",
+  constantNPerM: "Constant added to the load",
+  hotDegC: "Hot condition for clearance",
+  icedDegC: "Iced condition for clearance",
+  system: "System",
+  maxSplitCount: "Largest split",
+  upNm: "Wavelength up",
+  downNm: "Wavelength down",
+  upDbPerKm: "Attenuation up",
+  downDbPerKm: "Attenuation down",
+  unit: "Counted in",
+  per: "One lot for each",
+  quantity: "Quantity in a lot",
+  note: "Note",
+  basisDocument: "Document",
+  basisClause: "Clause",
+  basisEdition: "Edition",
+  basisMark: "Mark",
+};
+
+/** A column of a catalogue in words. */
+export function columnName(column: string): string {
+  return columnWords[column] ?? column;
+}
+
+/** A value of a list as it is read: `communicationAtPole` as "communication at pole". */
+export function valueWords(value: string): string {
+  return value.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}

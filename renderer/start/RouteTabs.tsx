@@ -1,0 +1,72 @@
+import { X } from "lucide-react";
+import { closeRoute, lookAgain, showRoute } from "../app/files.ts";
+import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
+import { savedWords, withLocalTimes, words } from "./words.ts";
+
+/** The routes open at once, where there is more than one. */
+export function RouteTabs() {
+  const session = useSession();
+  const open = useOpenRoute();
+  const routes = useView((state) => state.routes);
+  const isWorking = useView((state) => state.job !== null);
+  if (routes.length < 2) return null;
+  return (
+    <nav className="route-tabs" aria-label={words.openRoutes}>
+      {routes.map(({ routeId, routeName, fileName }) => (
+        <span key={routeId} className={routeId === open?.routeId ? "route-tab is-shown" : "route-tab"}>
+          <button
+            type="button"
+            title={fileName}
+            aria-current={routeId === open?.routeId}
+            disabled={isWorking}
+            onClick={() => void showRoute(session, routeId)}
+          >
+            {routeName}
+          </button>
+          <button
+            type="button"
+            aria-label={`Close ${routeName}`}
+            title={`Close ${routeName}`}
+            disabled={isWorking}
+            onClick={() => void closeRoute(session, routeId)}
+          >
+            <X size={14} aria-hidden="true" />
+          </button>
+        </span>
+      ))}
+    </nav>
+  );
+}
+
+/** That all is saved, and when the last edit was. */
+export function SavedState() {
+  const state = useView((view) => view.fileState);
+  if (!state || state.lookOnly) return null;
+  return <span className="saved">{savedWords(state.editedAtIso)}</span>;
+}
+
+/** Why nothing can be changed now: somebody else has the file, or the host is away. */
+export function StandingBanner() {
+  const session = useSession();
+  const lookOnly = useView((state) => state.fileState?.lookOnly ?? null);
+  const isAway = useView((state) => state.isHostAway);
+  return (
+    <section
+      aria-live="polite"
+      aria-label="State of the route"
+      className={lookOnly || isAway ? "standing" : "only-heard"}
+    >
+      {isAway && <p>{words.away}</p>}
+      {!isAway && lookOnly && (
+        <>
+          <p>
+            <strong>{withLocalTimes(lookOnly.what)}</strong> {words.look}
+          </p>
+          <button type="button" className="fix" onClick={() => void lookAgain(session)}>
+            {words.lookAgain}
+          </button>
+        </>
+      )}
+    </section>
+  );
+}

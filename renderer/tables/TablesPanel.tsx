@@ -1,0 +1,71 @@
+import { type KeyboardEvent, useState } from "react";
+import type { OpenRoute } from "../app/routeStore.ts";
+import { useSession, useView } from "../app/useSession.ts";
+import { ColumnChooser } from "./ColumnChooser.tsx";
+import { type Kind, kindOf, kinds } from "./kinds.ts";
+import { TableButton } from "./TableButton.tsx";
+import { TableGrid } from "./TableGrid.tsx";
+import { keepLayout, keptLayout, type TableLayout } from "./tableLayout.ts";
+import { tableWords } from "./words.ts";
+
+const buttons = ["tableAdd", "tableRemove", "tableFill", "tableCopyHeadings", "tableReset", "tablesBeside", "tables"];
+
+/** The tables: a tab a kind, the table of the chosen one, and what can be done in it. */
+export function TablesPanel({ open, sizeFrac }: { readonly open: OpenRoute; readonly sizeFrac: number }) {
+  const kind = kindOf(useView((state) => state.tables.kindId));
+  return (
+    <section className="tables" aria-label={tableWords.tables} style={{ flexBasis: `${sizeFrac * 100}%` }}>
+      <KindTable key={`${open.fileName} ${kind.id}`} open={open} kind={kind} />
+    </section>
+  );
+}
+
+function KindTable({ open, kind }: { readonly open: OpenRoute; readonly kind: Kind }) {
+  const [layout, setLayout] = useState(() => keptLayout(open.fileName, kind.id));
+  const lay = (next: TableLayout): void => {
+    setLayout(next);
+    keepLayout(open.fileName, kind.id, next);
+  };
+  return (
+    <>
+      <div className="tables-bar">
+        <Tabs chosen={kind} />
+        <ColumnChooser kind={kind} layout={layout} lay={lay} />
+        {buttons.map((id) => (
+          <TableButton key={id} actionId={id} />
+        ))}
+      </div>
+      <TableGrid open={open} kind={kind} layout={layout} lay={lay} />
+    </>
+  );
+}
+
+function Tabs({ chosen }: { readonly chosen: Kind }) {
+  const { view } = useSession();
+  const choose = (kindId: string): void => view.setState(({ tables }) => ({ tables: { ...tables, kindId } }));
+  const walk = (event: KeyboardEvent<HTMLDivElement>): void => {
+    const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
+    const next = kinds[(kinds.indexOf(chosen) + step + kinds.length) % kinds.length];
+    if (step === 0 || !next) return;
+    event.preventDefault();
+    choose(next.id);
+    event.currentTarget.querySelector<HTMLElement>(`[data-kind="${next.id}"]`)?.focus();
+  };
+  return (
+    <div role="tablist" className="tables-tabs" aria-label={tableWords.kinds} onKeyDown={walk}>
+      {kinds.map((one) => (
+        <button
+          key={one.id}
+          type="button"
+          role="tab"
+          data-kind={one.id}
+          aria-selected={one === chosen}
+          tabIndex={one === chosen ? 0 : -1}
+          onClick={() => choose(one.id)}
+        >
+          {one.name}
+        </button>
+      ))}
+    </div>
+  );
+}

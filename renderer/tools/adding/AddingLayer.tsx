@@ -1,0 +1,121 @@
+import { useEffect, useRef, useState } from "react";
+import type { OpenRoute } from "../../app/routeStore.ts";
+import { useSession, useView } from "../../app/useSession.ts";
+import type { Picture } from "../../canvas/paint.ts";
+import { useLatest } from "../../canvas/useLatest.ts";
+import { AddingPreview } from "./AddingPreview.tsx";
+import { AddingStrip } from "./AddingStrip.tsx";
+import { type AddingState, stepBack } from "./addingState.ts";
+import { type Aim, aimAt, alongSpan } from "./aim.ts";
+import { ask, clickWith } from "./clickWith.ts";
+
+/** Width of a crossing where somebody clicked without dragging, m. */
+const clickedWidthM = 6;
+const leastWidthM = 0.5;
+
+/** A press on a span that may become a crossing. */
+export type Pull = { readonly spanId: string; readonly fromM: number; readonly toM: number };
+
+/** The glass over the diagram while a tool that adds is in hand: it takes the clicks, shows what they would do, and says what to click next. */
+export function AddingLayer({ open, picture }: { readonly open: OpenRoute; readonly picture: Picture }) {
+  const adding = useView((state) => state.adding);
+  useEscape();
+  if (!adding) return null;
+  return <Glass key={adding.tool} adding={adding} open={open} picture={picture} />;
+}
+
+type GlassProps = { readonly adding: AddingState; readonly open: OpenRoute; readonly picture: Picture };
+
+function Glass({ adding, open, picture }: GlassProps) {
+  const glass = useRef<HTMLDivElement>(null);
+  const { aim, pull } = useHand(glass, adding, picture);
+  return (
+    <>
+      <div className="adding-glass" ref={glass} data-adding={adding.tool}>
+        <AddingPreview adding={adding} picture={picture} aim={aim} pull={pull} />
+      </div>
+      <AddingStrip adding={adding} open={open} />
+    </>
+  );
+}
+
+function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState, picture: Picture) {
+  const session = useSession();
+  const [aim, setAim] = useState<Aim | null>(null);
+  const [pull, setPull] = useState<Pull | null>(null);
+  const latest = useLatest({ adding, picture });
+  useEffect(() => {
+    const element = glass.current;
+    if (!element) return;
+    let held: Pull | null = null;
+    let doing = Promise.resolve();
+    // a click made while an edit is under way waits for its turn, and for the pole it goes on from
+    const click = (aim: Aim): void => {
+      doing = doing.then(() => {
+        const { adding: inHand } = session.view.getState();
+        return inHand ? clickWith(session, inHand, aim) : undefined;
+      });
+    };
+    const hold = (next: Pull | null): void => {
+      held = next;
+      setPull(next);
+    };
+    const aimOf = (event: PointerEvent): Aim => {
+      const { x, y } = element.getBoundingClientRect();
+      return aimAt(latest.current.picture, event.clientX - x, event.clientY - y);
+    };
+    const isOurs = (event: PointerEvent): boolean => event.button === 0 && !element.closest(".is-ready-to-pan");
+    const down = (event: PointerEvent): void => {
+      if (!isOurs(event)) return;
+      event.stopPropagation();
+      const { span } = aimOf(event);
+      if (latest.current.adding.tool !== "crossing" || !span) return;
+      element.setPointerCapture(event.pointerId);
+      hold({ spanId: span.spanId, fromM: span.offsetM, toM: span.offsetM });
+    };
+    const move = (event: PointerEvent): void => {
+      const next = aimOf(event);
+      setAim(next);
+      const at = held && alongSpan(latest.current.picture, held.spanId, next.x, next.y);
+      if (held && at) hold({ ...held, toM: at.offsetM });
+    };
+    const up = (event: PointerEvent): void => {
+      if (!isOurs(event)) return;
+      event.stopPropagation();
+      if (held) ask(session, crossingOf(held));
+      else click(aimOf(event));
+      hold(null);
+    };
+    const stop = new AbortController();
+    const { signal } = stop;
+    element.addEventListener("pointerdown", down, { signal });
+    element.addEventListener("pointermove", move, { signal });
+    element.addEventListener("pointerup", up, { signal });
+    element.addEventListener("pointerleave", () => setAim(null), { signal });
+    return () => stop.abort();
+  }, [glass, session, latest]);
+  return { aim, pull };
+}
+
+function crossingOf({ spanId, fromM, toM }: Pull) {
+  const drawnM = Math.abs(toM - fromM);
+  const widthM = drawnM < leastWidthM ? clickedWidthM : drawnM;
+  return { kind: "crossing", spanId, offsetM: (fromM + toM) / 2, widthM } as const;
+}
+
+/** Escape takes one step back before anything else hears of it. */
+function useEscape(): void {
+  const { view } = useSession();
+  useEffect(() => {
+    const listen = (event: KeyboardEvent): void => {
+      const { adding, fault } = view.getState();
+      if (event.key !== "Escape" || !adding || fault) return;
+      event.preventDefault();
+      event.stopPropagation();
+      view.setState({ adding: stepBack(adding) });
+      document.querySelector<HTMLElement>("[data-diagram]")?.focus();
+    };
+    window.addEventListener("keydown", listen, { capture: true });
+    return () => window.removeEventListener("keydown", listen, { capture: true });
+  }, [view]);
+}

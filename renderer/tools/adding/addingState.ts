@@ -1,0 +1,31 @@
+import type { Point } from "../../../core/plant/geometry.ts";
+
+/** The tools that add to the line by hand. */
+export type AddingTool = "pole" | "span" | "lateral" | "crossing" | "attachment" | "unit" | "terminal";
+
+/** What a click or a drag has settled and a small form still asks for. */
+export type AddingForm =
+  | { readonly kind: "crossing"; readonly spanId: string; readonly offsetM: number; readonly widthM: number }
+  | { readonly kind: "attachment"; readonly poleId: string }
+  | { readonly kind: "unit"; readonly at: Point };
+
+/** A tool in hand and how far one has come with it. */
+export type AddingState = {
+  readonly tool: AddingTool;
+  /** The pole a span or a line goes on from. */
+  readonly fromPoleId: string | null;
+  readonly form: AddingForm | null;
+  /** Model a terminal is hung of; null for the route's usual one. */
+  readonly modelId: string | null;
+};
+
+/** A tool just taken in hand. */
+export function freshTool(tool: AddingTool): AddingState {
+  return { tool, fromPoleId: null, form: null, modelId: null };
+}
+
+/** One step back: what is being filled in, then the pole one goes on from, then the tool itself. */
+export function stepBack(adding: AddingState): AddingState | null {
+  if (adding.form) return { ...adding, form: null };
+  return adding.fromPoleId === null ? null : { ...adding, fromPoleId: null };
+}

@@ -1,0 +1,136 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { cpus, tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { createRouteFile } from "../../db/createRouteFile.ts";
+import { openHost } from "../../electron/host/host.ts";
+import { runJobHere } from "../../electron/host/jobs.ts";
+import { openRoute } from "../../electron/host/openRoute.ts";
+import { openLoopback } from "../../electron/loopback/server.ts";
+import { launchChromium } from "../browser/chromium.ts";
+import { longRoute } from "./longRoute.ts";
+import { type Figures, rounded } from "./measure.ts";
+
+const root = process.cwd();
+const displayFrameMs = 1000 / 60;
+const usualCounts = [500, 2_000, 10_000, 50_000];
+const stepCount = 40;
+const stamp = { author: "bench", nowIso: () => "2026-01-01T00:00:00.000Z" };
+
+/** Figures of the window on a route of so many poles. */
+async function benchWindow(browser: Browser, poleCount: number): Promise<Figures> {
+  const folder = mkdtempSync(join(tmpdir(), "strand-window-"));
+  const path = join(folder, "long.strand");
+  const made = createRouteFile(path, longRoute(join(root, "assets"), poleCount), {
+    author: stamp.author,
+    atIso: stamp.nowIso(),
+  });
+  if (!made.ok) throw new Error(made.fault.what);
+  made.value.close();
+  const session = openRoute(path, stamp);
+  if (!session.ok) throw new Error(session.fault.what);
+  const host = openHost({ runJob: runJobHere, report: console.error });
+  host.add(session.value);
+  const loopback = await openLoopback(host, join(root, ".build", "renderer"));
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, reducedMotion: "reduce" });
+  try {
+    const page = await context.newPage();
+    page.setDefaultTimeout(300_000);
+    const startMs = performance.now();
+    await page.goto(`${loopback.url}&view-handle`);
+    await page.waitForFunction(() => (window.__view?.scale() ?? 0) > 0);
+    const firstPaintMs = performance.now() - startMs;
+    return { firstPaintMs, ...(await moves(page)), ...(await edit(page)), ...(await memory(page, poleCount)) };
+  } finally {
+    await context.close();
+    await loopback.close();
+    host.close();
+    rmSync(folder, { recursive: true });
+  }
+}
+
+/** Frames while the whole route pans, zooms in and pans close by, against an empty canvas drawn in the same page. */
+async function moves(page: Page): Promise<Figures> {
+  await page.evaluate(watchLongTasks);
+  const emptyMs = await page.evaluate(emptyFrameMs, stepCount);
+  const pan = async (): Promise<number> => {
+    await page.mouse.move(300, 300);
+    await page.mouse.down({ button: "middle" });
+    await page.evaluate(() => window.__view?.frameStats());
+    for (let step = 0; step < stepCount; step += 1) await page.mouse.move(300 + step * 4, 300 + (step % 7) * 3);
+    await page.mouse.up({ button: "middle" });
+    return page.evaluate(() => window.__view?.frameStats().medianMs ?? 0);
+  };
+  const wholePanMs = await pan();
+  await page.mouse.move(500, 300);
+  for (let step = 0; step < stepCount; step += 1) await page.mouse.wheel(0, -60);
+  const zoomMs = await page.evaluate(() => window.__view?.frameStats().medianMs ?? 0);
+  const closePanMs = await pan();
+  const longestTaskMs = await page.evaluate(() => Reflect.get(window, "longestTaskMs"));
+  const slowestMs = Math.max(wholePanMs, zoomMs, closePanMs);
+  return {
+    emptyFrameMs: emptyMs,
+    wholePanFrames: wholePanMs / displayFrameMs,
+    zoomFrames: zoomMs / displayFrameMs,
+    closePanFrames: closePanMs / displayFrameMs,
+    slowestOverEmpty: slowestMs / emptyMs,
+    longestTaskMs: Number(longestTaskMs),
+  };
+}
+
+/** From asking for an edit to the frame after its answer, which brings rows and findings rechecked. */
+async function edit(page: Page): Promise<Figures> {
+  const button = page.getByRole("button", { name: "Switch to metric units" });
+  const done = page.getByRole("button", { name: "Switch to feet and inches" });
+  await button.waitFor();
+  const startMs = performance.now();
+  await button.click();
+  await done.waitFor();
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => resolve(null))));
+  return { editToRepaintedMs: performance.now() - startMs };
+}
+
+async function memory(page: Page, poleCount: number): Promise<Figures> {
+  const client = await page.context().newCDPSession(page);
+  await client.send("HeapProfiler.collectGarbage");
+  const { usedSize } = await client.send("Runtime.getHeapUsage");
+  return { heapKbPerPole: usedSize / 1024 / poleCount };
+}
+
+function watchLongTasks(): void {
+  Reflect.set(window, "longestTaskMs", 0);
+  new PerformanceObserver((list) => {
+    const longest = Math.max(...list.getEntries().map((entry) => entry.duration));
+    Reflect.set(window, "longestTaskMs", Math.max(longest, Number(Reflect.get(window, "longestTaskMs"))));
+  }).observe({ entryTypes: ["longtask"] });
+}
+
+/** Median time between frames of a canvas of the window's size that is cleared and nothing more. */
+async function emptyFrameMs(count: number): Promise<number> {
+  const canvas = document.createElement("canvas");
+  canvas.width = innerWidth;
+  canvas.height = innerHeight;
+  const context = canvas.getContext("2d");
+  const gaps: number[] = [];
+  let beforeMs = performance.now();
+  for (let frame = 0; frame < count; frame += 1) {
+    await new Promise((resolve) => requestAnimationFrame(resolve));
+    context?.clearRect(0, 0, canvas.width, canvas.height);
+    gaps.push(performance.now() - beforeMs);
+    beforeMs = performance.now();
+  }
+  return gaps.sort((a, b) => a - b)[Math.floor(count / 2)] ?? 0;
+}
+
+const asked = process.argv.map(Number).filter((count) => count > 0);
+const browser = await launchChromium();
+console.log(
+  `Node ${process.version}, ${cpus().length} x ${cpus()[0]?.model ?? "unknown"}, Chromium ${browser.version()}.`,
+);
+console.log("Frames are counted in display frames of 16.7 ms; medians of one run.");
+for (const poleCount of asked.length > 0 ? asked : usualCounts) {
+  console.log(`\n${poleCount} poles, ${poleCount * 3} living units`);
+  for (const [name, value] of Object.entries(await benchWindow(browser, poleCount)))
+    console.log(`  ${name.padEnd(24)} ${rounded(value)}`);
+}
+await browser.close();

@@ -1,0 +1,98 @@
+import type { Browser } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { explain } from "../../core/explain/explain.ts";
+import { spanSag } from "../../core/plant/spanSag.ts";
+import { launchChromium } from "./chromium.ts";
+import { selection } from "./diagram.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { pressOn, sideOf } from "./panelHands.ts";
+
+let browser: Browser;
+let demo: Demo;
+let opened: OpenWindow;
+
+beforeAll(async () => {
+  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
+});
+afterAll(async () => {
+  await browser.close();
+  demo.remove();
+});
+beforeEach(async () => {
+  opened = await demo.open(browser, { permissions: ["clipboard-read", "clipboard-write"] });
+});
+afterEach(async () => {
+  await opened.close();
+});
+
+/** Chooses a strung span by pressing it and answers with its id. */
+async function chooseSpan(): Promise<string> {
+  const { page, session } = opened;
+  const span = [...session.route().span.values()].find((one) => one.strandSectionId !== null);
+  if (!span) throw new Error("the demo route has no strand");
+  await pressOn(page, span.fromPoleId);
+  const link = sideOf(page).locator(".lines").getByRole("button").first();
+  await link.click();
+  const [id = ""] = await selection(page);
+  return id;
+}
+
+test("the key ? on a sag opens its formula; the numbers are those of the rows and give the figure again", async () => {
+  const { page, session } = opened;
+  const spanId = await chooseSpan();
+  const sag = spanSag(session.plant, spanId);
+  const told = explain(session.plant, { figure: "sag", id: spanId, part: "hot" }, "us");
+  if (sag.kind === "unknown" || told?.kind !== "known") throw new Error("the span has no sag");
+  await sideOf(page).locator("tr", { hasText: "Hot" }).getByRole("button").last().focus();
+  await page.keyboard.press("?");
+  const card = page.getByRole("dialog", { name: "How this figure comes about" });
+  const text = (await card.textContent()) ?? "";
+  expect(text).toContain("D = w · L² / (8 · H)");
+  expect(text).toContain("textbook statics");
+  const put = /D = ([\d.]+) · ([\d.]+)² \/ \(8 · ([\d.]+)\) = ([\d.]+) m/.exec(text);
+  if (!put) throw new Error(`no numbers were put in: ${text}`);
+  const [, loadNPerM, lengthM, horizontalN, sagM] = put.map(Number);
+  expect(lengthM).toBeCloseTo(session.plant.rowOf("span", spanId).lengthM, 3);
+  expect(((loadNPerM ?? 0) * (lengthM ?? 0) ** 2) / (8 * (horizontalN ?? 1))).toBeCloseTo(sag.hot.sagM, 4);
+  expect(sagM).toBeCloseTo(sag.hot.sagM, 5);
+  await page.keyboard.press("Escape");
+  await card.waitFor({ state: "detached" });
+  expect(await selection(page)).toEqual([spanId]);
+});
+
+test("resting the pointer shows the explanation; an input leads to the row it is read from", async () => {
+  const { page, session } = opened;
+  await chooseSpan();
+  await sideOf(page).locator("tr", { hasText: "Iced" }).getByRole("button").first().hover();
+  const card = page.getByRole("dialog", { name: "How this figure comes about" });
+  await card.waitFor();
+  await card.getByRole("button", { name: "temperature at stringing" }).click();
+  const [id = ""] = await selection(page);
+  expect(session.route().strandSection.has(id)).toBe(true);
+});
+
+test("an explanation is pinned, follows an edit, and is copied as text", async () => {
+  const { page, session } = opened;
+  const spanId = await chooseSpan();
+  await sideOf(page).locator("tr", { hasText: "Hot" }).getByRole("button").last().click();
+  const card = page.getByRole("dialog", { name: "How this figure comes about" });
+  await card.getByRole("button", { name: "Copy as text" }).click();
+  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  expect(copied).toMatch(/^Sag hot, span .*\n/);
+  expect(copied).toContain("D = w · L² / (8 · H)");
+  await card.getByRole("button", { name: "Pin" }).click();
+  const pinned = page.getByRole("region", { name: "Pinned explanations" });
+  const result = pinned.locator(".explained-result");
+  const before = await result.textContent();
+  const { strandSectionId } = session.plant.rowOf("span", spanId);
+  const section = session.route().strandSection.get(strandSectionId ?? "");
+  await sideOf(page)
+    .getByRole("button", { name: section?.name ?? "", exact: true })
+    .click();
+  const field = sideOf(page).getByLabel(/^Stringing sag/);
+  await field.fill("3");
+  await field.press("Enter");
+  await expect.poll(() => result.textContent()).not.toBe(before);
+  await pinned.getByRole("button", { name: "Close the explanation" }).click();
+  await pinned.waitFor({ state: "detached" });
+});

@@ -1,0 +1,217 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { launchChromium } from "../chromium.ts";
+import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+
+let browser: Browser;
+let demo: Demo;
+
+beforeAll(async () => {
+  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
+});
+afterAll(async () => {
+  await browser.close();
+  demo.remove();
+});
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** Each view, and the keys and clicks that lead to it. */
+const views: readonly (readonly [name: string, go: (opened: OpenWindow) => Promise<void>])[] = [
+  ["the diagram", async () => {}],
+  [
+    "a chosen terminal",
+    async ({ page, session }) => {
+      const [terminal] = session.route().terminal.values();
+      await page.keyboard.press("Control+k");
+      await page.keyboard.type(`Terminal ${terminal?.name}`);
+      await page.keyboard.press("Enter");
+    },
+  ],
+  ["the import", ({ page }) => page.keyboard.press("Control+i")],
+  [
+    "the sheets",
+    async ({ page }) => {
+      await page.getByRole("button", { name: "Preview sheets" }).click();
+      await page.locator(".paper svg").first().waitFor();
+    },
+  ],
+  ["the standards", ({ page }) => page.keyboard.press("Control+,")],
+  [
+    "the start",
+    async ({ page }) => {
+      await page.keyboard.press("Control+o");
+      await page.locator(".start").first().waitFor();
+    },
+  ],
+  [
+    "the finder",
+    async ({ page }) => {
+      await page.keyboard.press("Control+k");
+      await page.keyboard.type("pole");
+    },
+  ],
+  [
+    "the key sheet",
+    async ({ page }) => {
+      await page.locator("[data-diagram]").focus();
+      await page.keyboard.press("?");
+    },
+  ],
+  [
+    "the rule book",
+    async ({ page }) => {
+      await page.keyboard.press("F1");
+      await page.getByRole("button", { name: "Rule book" }).click();
+    },
+  ],
+];
+
+async function violations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const run = (globalThis as unknown as { axe: { run: () => Promise<AxeResult> } }).axe.run; // put on the page just above
+    const { violations: found } = await run();
+    return found
+      .filter((one) => one.impact === "serious" || one.impact === "critical")
+      .flatMap((one) => one.nodes.map((node) => `${one.id}: ${node.target.join(" ")}`));
+  });
+}
+
+type AxeResult = {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly impact: string;
+    readonly nodes: readonly { readonly target: readonly string[] }[];
+  }[];
+};
+
+describe.each(["light", "dark"] as const)("in %s colours", (colorScheme) => {
+  let shared: OpenWindow | null = null;
+  afterAll(() => shared?.close());
+
+  test.each(views)("%s has no serious hindrance for who cannot see or point", async (_, go) => {
+    const opened = shared ?? (await demo.open(browser, { colorScheme }));
+    shared = opened;
+    await opened.page.reload();
+    await opened.page.locator("canvas").first().waitFor();
+    await go(opened);
+    expect(await violations(opened.page)).toEqual([]);
+  });
+});
+
+test("the colours follow the choice made here, on the canvas as on the panels, and paper stays white", async () => {
+  const opened = await demo.open(browser, { colorScheme: "light" });
+  const { page } = opened;
+  const ground = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  const drawn = () =>
+    page.evaluate(() => {
+      const canvas = document.querySelector("canvas");
+      return [...(canvas?.getContext("2d")?.getImageData(3, 3, 1, 1).data ?? [])].slice(0, 3).join(", ");
+    });
+  const light = await ground();
+  expect(light).toBe(`rgb(${await drawn()})`);
+  await page.getByRole("button", { name: "Change to light colours" }).click();
+  await page.getByRole("button", { name: "Change to dark colours" }).click();
+  await expect.poll(ground).not.toBe(light);
+  await expect.poll(async () => `rgb(${await drawn()})`).toBe(await ground());
+  await page.getByRole("button", { name: "Preview sheets" }).click();
+  const paper = page.locator(".paper svg").first();
+  await paper.waitFor();
+  expect(await paper.evaluate((one) => getComputedStyle(one).backgroundColor)).toBe("rgb(255, 255, 255)");
+  await opened.close();
+});
+
+test("at twice the size and with larger words no control is out of reach and nothing scrolls sideways", async () => {
+  const opened = await demo.open(browser, { viewport: { width: 640, height: 400 } });
+  const { page } = opened;
+  const outside = () =>
+    page.evaluate(() => {
+      const wide = document.documentElement.scrollWidth > innerWidth ? ["page scrolls sideways"] : [];
+      const out = [...document.querySelectorAll(".bar button")].flatMap((one) => {
+        const { left, right, top, bottom } = one.getBoundingClientRect();
+        return left < 0 || right > innerWidth || top < 0 || bottom > innerHeight
+          ? [one.ariaLabel ?? one.textContent]
+          : [];
+      });
+      return [...wide, ...out];
+    });
+  expect(await outside()).toEqual([]);
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type("show words");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => page.evaluate(() => document.documentElement.style.fontSize)).toBe("125%");
+  expect(await outside()).toEqual([]);
+  const stage = await page.locator(".stage").boundingBox();
+  expect(stage?.height).toBeGreaterThan(80);
+  expect(stage?.width).toBeGreaterThan(200);
+  await opened.close();
+});
+
+test("Tab meets every button of the bar once, with a visible ring, and never sticks", async () => {
+  const opened = await demo.open(browser);
+  const { page } = opened;
+  const met: string[] = [];
+  for (let press = 0; press < 200; press += 1) {
+    await page.keyboard.press("Tab");
+    const here = await page.evaluate(() => {
+      const focused = document.activeElement;
+      if (!focused || focused === document.body) return null;
+      const ring = getComputedStyle(focused);
+      const isBare = ring.outlineStyle === "none" && ring.boxShadow === "none";
+      return `${isBare ? "no ring: " : ""}${focused.ariaLabel ?? focused.textContent}`;
+    });
+    if (here === null || (met.length > 2 && here === met[0])) break;
+    met.push(here);
+  }
+  expect(met.filter((one) => one.startsWith("no ring"))).toEqual([]);
+  const bar = await page
+    .locator(".bar button")
+    .evaluateAll((all) => all.map((one) => one.ariaLabel ?? one.textContent ?? ""));
+  expect(bar.filter((one) => !met.includes(one))).toEqual([]);
+  expect(met.some((one) => one.startsWith("Strand diagram"))).toBe(true);
+  await opened.close();
+});
+
+test("a tooltip with name and key shows on focus", async () => {
+  const opened = await demo.open(browser);
+  const { page } = opened;
+  await page.getByRole("button", { name: "Find anything" }).focus();
+  await page.keyboard.press("Shift+Tab");
+  await page.keyboard.press("Tab");
+  const tip = page.locator(".tip").first();
+  await tip.waitFor();
+  expect(await tip.textContent()).toContain("Find anythingCtrl+K");
+  await opened.close();
+});
+
+test("with no motion asked for, the whole route is shown within one frame", async () => {
+  const opened = await demo.open(browser, { reducedMotion: "reduce" });
+  const { page } = opened;
+  await page.locator("[data-diagram]").focus();
+  const before = await page.evaluate(() => window.__view?.scale());
+  await page.keyboard.press("+");
+  const [after, later] = await page.evaluate(async () => {
+    const one = window.__view?.scale();
+    await new Promise((done) => setTimeout(done, 200));
+    return [one, window.__view?.scale()];
+  });
+  expect(after).not.toBe(before);
+  expect(later).toBe(after);
+  await opened.close();
+});
+
+test("an edit is told to the ear once", async () => {
+  const opened = await demo.open(browser);
+  const { page } = opened;
+  await page
+    .getByRole("button", { name: "Switch to metric units" })
+    .or(page.getByRole("button", { name: "Switch to feet and inches" }))
+    .click();
+  const status = page.locator("output.said");
+  await expect.poll(() => status.textContent()).not.toBe("");
+  expect(await status.getAttribute("aria-live")).toBe("polite");
+  await opened.close();
+});

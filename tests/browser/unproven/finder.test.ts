@@ -1,0 +1,96 @@
+import type { Browser } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { actions } from "../../../renderer/app/actions.ts";
+import { shownKey } from "../../../renderer/app/keys.ts";
+import { launchChromium } from "../chromium.ts";
+import { selection, visibleIds } from "../diagram.ts";
+import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+
+let browser: Browser;
+let demo: Demo;
+let opened: OpenWindow;
+
+beforeAll(async () => {
+  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
+});
+afterAll(async () => {
+  await browser.close();
+  demo.remove();
+});
+beforeEach(async () => {
+  opened = await demo.open(browser);
+});
+afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
+  await opened.close();
+});
+
+const first = () => opened.page.getByRole("dialog").getByRole("option").first();
+
+test("an address typed with a slip is first, and Enter chooses and shows it", async () => {
+  const { page, session } = opened;
+  const [unit] = session.route().livingUnit.values();
+  if (!unit) throw new Error("the demo route has no living unit");
+  const letters = [...unit.address];
+  const at = letters.findLastIndex((letter) => /[a-z]/.test(letter)) - 1;
+  const slipped = [...letters.slice(0, at), ...letters.slice(at + 1)].join("");
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type(slipped);
+  await expect.poll(() => first().textContent()).toContain(unit.address);
+  await page.keyboard.press("Enter");
+  expect(await page.getByRole("dialog").count()).toBe(0);
+  expect(await selection(page)).toEqual([unit.id]);
+  expect(await visibleIds(page)).toContain(unit.id);
+});
+
+test("what was last gone to comes first when the finder is opened again", async () => {
+  const { page, session } = opened;
+  const [terminal] = [...session.route().terminal.values()].slice(-1);
+  await page.keyboard.press("Control+f");
+  await page.keyboard.type(terminal?.name ?? "");
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Control+k");
+  expect(await first().textContent()).toContain(terminal?.name);
+});
+
+test("every action is listed with its key, and one that cannot run says why", async () => {
+  const { page } = opened;
+  await page.keyboard.press("Control+k");
+  await first().waitFor();
+  for (const { id, keys } of actions) {
+    const line = page.locator(`[data-offer="action/${id}"]`);
+    expect(await line.count(), id).toBe(1);
+    const [key] = keys;
+    if (key !== undefined) expect(await line.textContent()).toContain(shownKey(key, false));
+  }
+  const redo = page.getByRole("dialog").getByRole("option", { name: /^Action Redo/ });
+  expect(await redo.getAttribute("aria-disabled")).toBe("true");
+  expect(await redo.textContent()).toContain("Nothing to redo.");
+});
+
+test("running an action from the finder does what its button does", async () => {
+  const { page } = opened;
+  const findings = page.getByRole("region", { name: "Findings" });
+  expect(await findings.isVisible()).toBe(true);
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type("put the findings");
+  await page.keyboard.press("Enter");
+  await findings.waitFor({ state: "detached" });
+  await page.getByRole("button", { name: "Show the findings" }).click();
+  await findings.waitFor();
+});
+
+test("a port, a help page and a word of the trade are found; Escape gives the focus back", async () => {
+  const { page, session } = opened;
+  const [terminal] = session.route().terminal.values();
+  await page.locator("[data-diagram]").focus();
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type(`${terminal?.name} port 3`);
+  await expect.poll(() => first().textContent()).toContain("port 3");
+  await page.getByRole("combobox").fill("rule book");
+  await expect.poll(() => first().textContent()).toContain("Rule book");
+  await page.getByRole("combobox").fill("ruling span");
+  await expect.poll(() => first().textContent()).toContain("Ruling span");
+  await page.keyboard.press("Escape");
+  expect(await page.evaluate(() => document.activeElement?.hasAttribute("data-diagram"))).toBe(true);
+});

@@ -1,0 +1,98 @@
+import { describe, expect, it } from "vitest";
+import { explain } from "../../../core/explain/explain.ts";
+import type { FigureRef } from "../../../core/explain/explanation.ts";
+import { explanationText } from "../../../core/explain/explanationText.ts";
+import { openPlant } from "../../../core/plant/plant.ts";
+import { portLight } from "../../../core/plant/portLight.ts";
+import { spanSag } from "../../../core/plant/spanSag.ts";
+import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { worked } from "./worked.ts";
+
+const route = changed(smallRoute(), "crossing", "crossing-1", { surfaceM: 99.2 });
+
+function told(ref: FigureRef, on = route) {
+  const told = explain(openPlant(on), ref, "us");
+  if (told?.kind !== "known") throw new Error(told?.why ?? "its row is gone");
+  return told;
+}
+
+const figures: readonly FigureRef[] = [
+  { figure: "sag", id: "span-2", part: "stringing" },
+  { figure: "sag", id: "span-2", part: "hot" },
+  { figure: "sag", id: "span-2", part: "iced" },
+  { figure: "tension", id: "span-2", part: "stringing" },
+  { figure: "tension", id: "span-2", part: "hot" },
+  { figure: "tension", id: "span-2", part: "iced" },
+  { figure: "tensionShare", id: "span-2" },
+  { figure: "clearance", id: "crossing-1", part: "stringing" },
+  { figure: "clearance", id: "crossing-1", part: "iced" },
+  { figure: "poleSeparation", id: "neutral-2" },
+  { figure: "spanSeparation", id: "span-2", wireId: "neutral-2" },
+  { figure: "spanSeparation", id: "span-2", wireId: "telephone-2" },
+  { figure: "lightUp", id: "drop-1" },
+  { figure: "lightDown", id: "drop-1" },
+  { figure: "dropRun", id: "drop-1" },
+  { figure: "dropCut", id: "drop-1" },
+  { figure: "terminalStation", id: "terminal-1" },
+  { figure: "sheath", id: "cable-1" },
+];
+
+describe("a formula worked out again from its inputs gives the figure", () => {
+  it.each(figures.map((ref) => [[ref.figure, "part" in ref ? ref.part : "", ref.id].join(" "), ref] as const))(
+    "%s",
+    (_, ref) => {
+      const { formula, inputs, result } = told(ref);
+      const again = worked(formula, inputs);
+      expect(Math.abs(again - result.value)).toBeLessThan(1e-8 * Math.max(1, Math.abs(result.value)));
+    },
+  );
+
+  it("over a surface nobody measured and under a cable that runs against its span", () => {
+    const bare = changed(route, "crossing", "crossing-1", { surfaceM: null });
+    const clearance = told({ figure: "clearance", id: "crossing-1", part: "hot" }, bare);
+    expect(worked(clearance.formula, clearance.inputs)).toBeCloseTo(clearance.result.value, 9);
+    expect(clearance.assumed.join(" ")).toContain("straight line between the ground");
+    const turned = changed(route, "cableRun", "run-2", { reversed: true });
+    const station = told({ figure: "terminalStation", id: "terminal-1" }, turned);
+    expect(worked(station.formula, station.inputs)).toBeCloseTo(station.result.value, 9);
+  });
+});
+
+describe("an explanation", () => {
+  it("gives the figure the plant gives, not one of its own", () => {
+    const plant = openPlant(route);
+    const sag = spanSag(plant, "span-2");
+    const light = portLight(plant, "drop-1");
+    if (sag.kind === "unknown" || light.kind === "unknown") throw new Error("the small route is incomplete");
+    expect(told({ figure: "sag", id: "span-2", part: "iced" }).result.value).toBe(sag.iced.sagM);
+    expect(told({ figure: "lightUp", id: "drop-1" }).result.value).toBe(light.upDb);
+  });
+
+  it("leads every input to a row that is there", () => {
+    for (const ref of figures) {
+      for (const { from, symbol } of told(ref).inputs) {
+        if (from) expect(route[from.table].has(from.id), `${ref.figure} ${symbol}`).toBe(true);
+      }
+    }
+  });
+
+  it("says the limit with its document and how far it can be trusted", () => {
+    const clearance = told({ figure: "clearance", id: "crossing-1", part: "iced" });
+    const limit = route.clearanceLimit.get("limit-road");
+    expect(clearance.limit?.value).toBe(limit?.limitM);
+    expect(explanationText(clearance)).toContain(limit?.basisDocument);
+  });
+
+  it("says why nobody can tell", () => {
+    const bare = changed(route, "span", "span-2", { strandSectionId: null });
+    const none = explain(openPlant(bare), { figure: "sag", id: "span-2", part: "hot" }, "us");
+    expect(none).toMatchObject({ kind: "unknown", why: "Span P2 to P3 carries no strand of ours." });
+    expect(explain(openPlant(route), { figure: "sag", id: "gone", part: "hot" }, "us")).toBeNull();
+  });
+
+  it("copies as lines of text with the numbers put in", () => {
+    const text = explanationText(told({ figure: "dropCut", id: "drop-1" }));
+    expect(text.split("\n")[0]).toMatch(/^Drop to cut for 1 Test Rd: \d+ ft$/);
+    expect(text).toMatch(/cut = d \+ a\ncut = [\d.]+ \+ 6\.096 = [\d.]+ m/);
+  });
+});

@@ -1,0 +1,33 @@
+import { expect, test } from "vitest";
+import { openPlant } from "../../../../core/plant/plant.ts";
+import { headingOf } from "../../../../renderer/tables/columns/column.ts";
+import { kinds } from "../../../../renderer/tables/kinds.ts";
+import { smallRoute } from "../../../fixtures/route/buildRoute.ts";
+
+const route = smallRoute();
+const plant = openPlant(route);
+
+test("every cell of every kind shows something in both systems of units, and what it shows reads back as no change", () => {
+  for (const kind of kinds) {
+    for (const id of kind.ids(route, plant)) {
+      for (const column of kind.columns) {
+        for (const units of ["us", "metric"] as const) {
+          const given = { plant, units };
+          const value = column.value(plant, id);
+          const text = column.show(value, given);
+          expect(text, `${kind.name} ${column.key}`).not.toMatch(/undefined|NaN|null/);
+          const reading = column.write?.read(text, given, id);
+          if (reading && text !== "") expect(reading.ok, `${kind.name} ${column.key} "${text}"`).toBe(true);
+        }
+      }
+    }
+  }
+});
+
+test("no two columns of a table share a key or a heading", () => {
+  for (const kind of kinds) {
+    const headings = kind.columns.map((column) => headingOf(column, "us"));
+    expect(new Set(headings).size).toBe(headings.length);
+    expect(new Set(kind.columns.map((column) => column.key)).size).toBe(headings.length);
+  }
+});

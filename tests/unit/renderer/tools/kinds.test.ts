@@ -1,0 +1,36 @@
+import { expect, test } from "vitest";
+import { openPlant } from "../../../../core/plant/plant.ts";
+import { hitAll, refsWithin, screenPoint } from "../../../../renderer/canvas/hitTest.ts";
+import { chooseAll } from "../../../../renderer/tools/chooseAll.ts";
+import { inkFrac, usualKinds, withoutHidden } from "../../../../renderer/tools/kinds.ts";
+import { smallRoute } from "../../../fixtures/route/buildRoute.ts";
+import { pictureOf } from "../pictureOf.ts";
+import { windowOn } from "../windowOn.ts";
+
+const hiddenPoles = { ...usualKinds, pole: { shown: "hidden", isLocked: false } } as const;
+
+test("a hidden kind is neither met by the pointer nor taken by a box", () => {
+  const whole = pictureOf(openPlant(smallRoute()), 4);
+  const picture = { ...whole, scene: withoutHidden(whole.scene, hiddenPoles) };
+  const [x, y] = screenPoint(whole, "pole/pole-2") ?? [0, 0];
+  expect(hitAll(whole, x, y)).toContain("pole/pole-2");
+  expect(hitAll(picture, x, y)).not.toContain("pole/pole-2");
+  const everywhere = { westM: -1e4, eastM: 1e4, southM: -1e4, northM: 1e4 };
+  expect(refsWithin(picture, everywhere).some((ref) => ref.startsWith("pole/"))).toBe(false);
+});
+
+test("choosing all skips what is hidden", () => {
+  const { session } = windowOn(smallRoute());
+  session.view.setState({ kinds: hiddenPoles });
+  chooseAll(session);
+  const { selection } = session.view.getState();
+  expect(selection).toContain("terminal/terminal-1");
+  expect(selection.some((ref) => ref.startsWith("pole/"))).toBe(false);
+});
+
+test("only a faded kind is inked weaker, and with nothing hidden the scene is the same one", () => {
+  const faded = { ...usualKinds, livingUnit: { shown: "faded", isLocked: false } } as const;
+  expect([inkFrac(faded, "houses") < 1, inkFrac(faded, "poles")]).toEqual([true, 1]);
+  const { scene } = pictureOf(openPlant(smallRoute()), 4);
+  expect(withoutHidden(scene, faded)).toBe(scene);
+});
