@@ -10,7 +10,8 @@ import { straightActions } from "./actions/straightActions.ts";
 import { tableActions } from "./actions/tableActions.ts";
 import { viewActions } from "./actions/viewActions.ts";
 import { workActions } from "./actions/workActions.ts";
-import type { Session } from "./session.ts";
+import { untilAnswered } from "./edits.ts";
+import { type Session, tell } from "./session.ts";
 
 export type { Action } from "./actions/action.ts";
 
@@ -36,9 +37,10 @@ export function actionOf(id: string): Action {
   return found;
 }
 
-/** Runs an action, or says why it cannot. */
-export function perform(session: Session, wanted: Action): void {
+/** Runs an action, or says why it cannot; one asked for while an edit is being answered sees what that edit made. */
+export async function perform(session: Session, wanted: Action): Promise<void> {
+  while (session.view.getState().isBusy) await untilAnswered(session);
   const reason = wanted.blocked(session);
   if (reason === null) void wanted.run(session);
-  else session.view.setState((state) => ({ said: reason, saidCount: state.saidCount + 1 }));
+  else tell(session, reason);
 }

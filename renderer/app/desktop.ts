@@ -44,7 +44,7 @@ export function followMenu(session: Session): () => void {
       if (now.viewport === before.viewport && now.hover === before.hover) offer();
     }),
     desktop.onPerform((id) => {
-      if (actions.some((one) => one.id === id)) perform(session, actionOf(String(id)));
+      if (actions.some((one) => one.id === id)) void perform(session, actionOf(String(id)));
     }),
   ];
   offer();

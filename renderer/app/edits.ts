@@ -24,14 +24,12 @@ export async function applyFix(session: Session, fix: Fix): Promise<boolean> {
 
 /** Takes the last edit back and shows where. */
 export async function undo(session: Session): Promise<boolean> {
-  await untilIdle(session);
   const { routeId } = openRouteOf(session);
   return carryOut(session, "Undone: ", () => session.host.call("edit.undo", { routeId }));
 }
 
 /** Makes the last edit taken back again and shows where. */
 export async function redo(session: Session): Promise<boolean> {
-  await untilIdle(session);
   const { routeId } = openRouteOf(session);
   return carryOut(session, "Redone: ", () => session.host.call("edit.redo", { routeId }));
 }
@@ -46,21 +44,21 @@ export async function showEdit(session: Session, prefix: string, edit: EditReply
   tell(session, `${prefix}${edit.label}`);
 }
 
-/** A step back asked for while an edit is being answered waits for it, rather than being lost. */
-async function untilIdle({ view }: Session): Promise<void> {
-  while (view.getState().isBusy) {
-    await new Promise<void>((resolve) => {
-      const stop = view.subscribe((now) => {
-        if (now.isBusy) return;
-        stop();
-        resolve();
-      });
+/** Ends when the edit under way is answered; at once where none is. */
+export function untilAnswered({ view }: Session): Promise<void> {
+  if (!view.getState().isBusy) return Promise.resolve();
+  return new Promise((resolve) => {
+    const stop = view.subscribe((now) => {
+      if (now.isBusy) return;
+      stop();
+      resolve();
     });
-  }
+  });
 }
 
+/** Edits are made one after another in the order they were asked for: fast hands lose nothing. */
 async function carryOut(session: Session, prefix: string, ask: () => Promise<Result<EditReply>>): Promise<boolean> {
-  if (session.view.getState().isBusy) return false;
+  while (session.view.getState().isBusy) await untilAnswered(session);
   session.view.setState({ isBusy: true });
   try {
     const reply = await ask();

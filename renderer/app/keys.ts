@@ -42,7 +42,7 @@ export function listenForKeys(session: Session): () => void {
     const asked = actionFor(event, isMac(), target?.closest("[data-diagram]") != null);
     if (!asked || (isField && asked.id !== "back" && asked.isEverywhere !== true)) return;
     event.preventDefault();
-    perform(session, asked);
+    void perform(session, asked);
   };
   window.addEventListener("keydown", listen);
   return () => window.removeEventListener("keydown", listen);

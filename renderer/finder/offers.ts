@@ -40,7 +40,7 @@ export function fixedOffers(session: Session, sheets: readonly SheetTitle[]): re
   });
   const acts = actions.map((one) => {
     const [key] = keysOf(one);
-    return line(`action/${one.id}`, words.action, one.name(session), (s) => perform(s, one), {
+    return line(`action/${one.id}`, words.action, one.name(session), (s) => void perform(s, one), {
       shortcut: key === undefined ? "" : shownKey(key, isMac()),
       blocked: one.blocked(session),
       hint: one.topic,

@@ -62,7 +62,7 @@ export function ActionButton({ action }: { readonly action: Action }) {
           className={action.isWritten ? "act is-written" : "act"}
           aria-label={action.isWritten ? undefined : name}
           aria-disabled={reason !== null}
-          onClick={() => perform(session, action)}
+          onClick={() => void perform(session, action)}
         >
           <Icon size={16} strokeWidth={1.75} aria-hidden="true" />
           {action.isWritten && <span>{name}</span>}

@@ -2,12 +2,12 @@ import { useState } from "react";
 import type { CatalogueName } from "../../core/model/catalogueNames.ts";
 import { freshIds } from "../../core/model/freshId.ts";
 import { type Row, tables } from "../../core/model/tables.ts";
+import { runCommand } from "../app/edits.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
 import { nameOf } from "./columnForm.ts";
 import { FieldLine } from "./FieldLine.tsx";
-import { keepEdit } from "./keepEdit.ts";
 import { catalogueWords, columnName, words } from "./words.ts";
 
 /** One catalogue: its rows as a list, the chosen one as a form, and what can be done with it. */
@@ -18,7 +18,7 @@ export function CatalogueForm({ open, table }: { readonly open: OpenRoute; reado
   const row = rows.find((one) => one.id === chosenId) ?? rows[0];
   if (!row) return <p className="quiet">{words.empty}</p>;
   const make = async (command: string, input: object, id: string): Promise<void> => {
-    if (await keepEdit(session, command, input)) setChosenId(id);
+    if (await runCommand(session, command, input)) setChosenId(id);
   };
   const newId = (): string => freshIds(open.route, table)();
   return (
@@ -61,7 +61,7 @@ export function CatalogueForm({ open, table }: { readonly open: OpenRoute; reado
           <button
             type="button"
             className="fix"
-            onClick={() => void keepEdit(session, "catalogue.remove", { table, id: row.id })}
+            onClick={() => void runCommand(session, "catalogue.remove", { table, id: row.id })}
           >
             {words.remove}
           </button>
@@ -91,7 +91,7 @@ function RowFields(props: {
         value={values.get(column) ?? ""}
         units={unitsOf(open)}
         name={columnName(column)}
-        onKeep={(kept) => void keepEdit(session, "catalogue.set", { table, id: row.id, values: { [column]: kept } })}
+        onKeep={(kept) => void runCommand(session, "catalogue.set", { table, id: row.id, values: { [column]: kept } })}
       />
     ));
 }

@@ -1,11 +1,11 @@
 import { useEffect, useState } from "react";
 import type { Reply } from "../../core/contract/contract.ts";
 import { settingsOf } from "../../core/model/route.ts";
+import { runCommand } from "../app/edits.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
 import { FieldLine } from "./FieldLine.tsx";
-import { keepEdit } from "./keepEdit.ts";
 import { markWords, type StandardColumn, standardWords, words } from "./words.ts";
 
 type Bases = Reply<"catalogue.basis">["standards"];
@@ -28,7 +28,7 @@ export function StandardsForm({ open }: { readonly open: OpenRoute }) {
             value={value}
             units={unitsOf(open)}
             name={name}
-            onKeep={(kept) => void keepEdit(session, "settings.set", { values: { [column]: kept } })}
+            onKeep={(kept) => void runCommand(session, "settings.set", { values: { [column]: kept } })}
           >
             <p>{meaning}</p>
             {bases[column] && <p className="quiet">{basisWords(bases[column], value)}</p>}

@@ -35,7 +35,7 @@ export function CellMenu({ at, close }: Props) {
                 key={action.id}
                 disabled={reason !== null}
                 title={reason ?? undefined}
-                onSelect={() => perform(session, action)}
+                onSelect={() => void perform(session, action)}
               >
                 <span>{action.name(session)}</span>
                 {key !== undefined && <kbd>{shownKey(key, isMac())}</kbd>}

@@ -22,7 +22,7 @@ export function TableButton({ actionId }: { readonly actionId: string }) {
           className="act"
           aria-label={name}
           aria-disabled={reason !== null}
-          onClick={() => perform(session, action)}
+          onClick={() => void perform(session, action)}
         >
           <Icon size={16} strokeWidth={1.75} aria-hidden="true" />
         </button>

@@ -95,7 +95,7 @@ export function TableGrid({ open, kind, layout, lay }: Props) {
   const pressOnCell = (event: KeyboardEvent, isMod: boolean): boolean => {
     const name = keyName(event, isMac());
     const actionId = gridActionOf(name);
-    if (actionId !== undefined) perform(session, actionOf(actionId));
+    if (actionId !== undefined) void perform(session, actionOf(actionId));
     else if (event.key === "Enter") grid.startEdit(null);
     else if (name === "Mod+A") grid.select({ row: rows.length - 1, col: columns.length - 1 }, false, true);
     else if (name === "Shift+F10" || event.key === "ContextMenu") setMenuAt(placeOf(area.current, active));

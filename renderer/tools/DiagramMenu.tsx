@@ -75,7 +75,7 @@ function MenuLine({ id }: { readonly id: string }) {
   const [key] = action.keys;
   const Icon = action.icon;
   return (
-    <ContextMenu.Item className="menu-item" disabled={reason !== null} onSelect={() => perform(session, action)}>
+    <ContextMenu.Item className="menu-item" disabled={reason !== null} onSelect={() => void perform(session, action)}>
       <Icon size={16} strokeWidth={1.75} aria-hidden="true" />
       <span>{action.name(session)}</span>
       {reason !== null && <em>{reason}</em>}

@@ -79,6 +79,7 @@ async function openWindow(browser: Browser, session: Session, options: BrowserCo
   });
   context.setDefaultTimeout(60_000);
   const page = await context.newPage();
+  await slowDown(page);
   page.on("console", (message) => {
     if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
   });
@@ -99,4 +100,12 @@ async function openWindow(browser: Browser, session: Session, options: BrowserCo
       host.close();
     },
   };
+}
+
+/** `BROWSER_SLOWDOWN=6` makes the page's processor six times slower, to find what only works on a quick machine. */
+async function slowDown(page: Page): Promise<void> {
+  const rate = Number(process.env.BROWSER_SLOWDOWN ?? 1);
+  if (rate === 1) return;
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send("Emulation.setCPUThrottlingRate", { rate });
 }

@@ -9,7 +9,7 @@ export default defineConfig({
     // a busy machine answers late; a true failure only takes longer to be told
     expect: { poll: { timeout: 10_000 } },
     // a browser on a loaded machine now and then misses a press; a true failure fails each time
-    retry: 2,
+    retry: 0,
     // one browser at a time: the machine that runs them may be small
     fileParallelism: false,
   },

@@ -43,22 +43,23 @@ function Typed({ id, ...props }: Props & { readonly id: string }) {
   const shown = common ?? "";
   const [typed, setTyped] = useState<string | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  // Enter and the blur it may bring must not write twice
-  const isWriting = useRef(false);
+  // Enter and the blur it may bring must not write the same text twice
+  const writing = useRef<string | null>(null);
   const isChanged = typed !== null && typed !== shown;
   const problem = refused ?? (isChanged ? whyNot(given, column, rowIds, typed) : null);
   const caution = isChanged && problem === null ? cautionOf(given, column, rowIds, typed) : null;
   const message = problem ?? caution;
 
   const keep = async (): Promise<void> => {
-    if (typed === null || isWriting.current) return;
+    if (typed === null || typed === writing.current) return;
     if (!isChanged) return setTyped(null);
     if (problem !== null) return;
-    isWriting.current = true;
+    writing.current = typed;
     const why = await keepField(session, given, { column, rowIds, text: typed });
-    isWriting.current = false;
+    if (writing.current === typed) writing.current = null;
     setRefused(why);
-    if (why === null) setTyped(null);
+    // what was typed since is the next text, not this one's rest
+    if (why === null) setTyped((now) => (now === typed ? null : now));
   };
   const press = (event: KeyboardEvent): void => {
     if (event.key === "Enter") void keep();

@@ -32,7 +32,7 @@ function RailButton({ action, isInHand }: { readonly action: Action; readonly is
           aria-label={name}
           aria-pressed={isInHand}
           aria-disabled={reason !== null}
-          onClick={() => perform(session, action)}
+          onClick={() => void perform(session, action)}
         >
           <Icon size={16} strokeWidth={1.75} aria-hidden="true" />
         </Toolbar.Button>
