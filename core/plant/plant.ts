@@ -16,6 +16,7 @@ type PlacedTable = "pole" | "livingUnit";
 export type Plant = {
   /** The rows as they stand. Reading them here is not tracked: for whole-route work such as drawing and layout only. */
   readonly route: () => Route;
+  /** The standards of the route, tracked value by value: a new reach leaves what never read the reach as it is. */
   readonly settings: () => Settings;
   /** A row by id, or undefined where there is none. */
   readonly row: <T extends TableName>(table: T, id: string) => Row<T> | undefined;
@@ -41,6 +42,7 @@ export type Plant = {
 /** Kinds of the inputs: the rows of each table, and the ids of a whole table. */
 const rowsOf = Object.fromEntries(tableNames.map((name) => [name, `row/${name}`])) as Record<TableName, string>; // fromEntries cannot keep the keys' type
 const allRows = "all rows";
+const settingValue = "setting";
 
 /** A route under tracking. */
 export function openPlant(initial: Route): Plant {
@@ -58,6 +60,21 @@ export function openPlant(initial: Route): Plant {
     return found;
   };
 
+  let settingsSeen: { readonly row: Settings; readonly tracked: Settings } | null = null;
+  const settings = (): Settings => {
+    const present = route.settings.get(settingsId);
+    if (!present) return rowOf("settings", settingsId);
+    if (settingsSeen?.row !== present) settingsSeen = { row: present, tracked: trackedValues(present) };
+    return settingsSeen.tracked;
+  };
+  const trackedValues = (row: Settings): Settings =>
+    new Proxy(row, {
+      get(target, column) {
+        if (typeof column === "string") memo.touch(settingValue, column);
+        return Reflect.get(target, column);
+      },
+    });
+
   const find = (table: TableName, columns: readonly string[], value: string): readonly string[] => {
     const bucket = index.by(route, table, columns);
     memo.touch(bucket.space, value);
@@ -66,7 +83,7 @@ export function openPlant(initial: Route): Plant {
 
   return {
     route: () => route,
-    settings: () => rowOf("settings", settingsId),
+    settings,
     row,
     rowOf,
     where: (table, column, value) => find(table, [column], value),
@@ -91,10 +108,18 @@ export function openPlant(initial: Route): Plant {
       for (const { table, id, before, after } of rows) {
         inputs.push([rowsOf[table], id], ...index.move(table, id, before, after));
         if (before === null || after === null) inputs.push([allRows, table]);
+        if (table === "settings")
+          for (const column of changedColumns(before, after)) inputs.push([settingValue, column]);
       }
       return memo.stale(inputs).map(([name, key]) => `${name}/${key}`);
     },
   };
+}
+
+/** Columns of a row that an edit gave another value; all of them where the row came or went. */
+function changedColumns(before: object | null, after: object | null): readonly string[] {
+  const [was, is] = [new Map(Object.entries(before ?? {})), new Map(Object.entries(after ?? {}))];
+  return [...new Set([...was.keys(), ...is.keys()])].filter((column) => was.get(column) !== is.get(column));
 }
 
 /** A derived figure: asked by key, remembered, recomputed only when a row it read has changed. */

@@ -40,6 +40,21 @@ describe("the checker", () => {
     expect(checker.findings().map((one) => one.ruleId)).toEqual(["unit-without-port"]);
   });
 
+  it("asks nothing again when only the units are switched, and asks about what hangs when the standard distance is another", () => {
+    const checker = openChecker(openPlant(smallRoute()));
+    const set = (values: object) => {
+      const [former] = smallRoute().settings.values();
+      if (!former) throw new Error("the route has no settings");
+      const after = { ...former, ...values };
+      const row: RowChange = { table: "settings", id: former.id, before: former, after };
+      return checker.advance(changed(smallRoute(), "settings", former.id, values), [row]);
+    };
+    expect(set({ unitSystem: "metric" }).askedCount).toBe(1);
+    const { askedCount, found } = set({ unitSystem: "us", standoffM: 1.2 });
+    expect(askedCount).toBeGreaterThan(1);
+    expect(found.map((one) => one.ruleId)).toContain("terminal-standoff");
+  });
+
   it("asks only the rules it was given", () => {
     const { route } = moved(1.5);
     expect(openChecker(openPlant(route), []).findings()).toEqual([]);
