@@ -1,6 +1,6 @@
-import type { Plant } from "../../core/plant/plant.ts";
+import { defineQuery, type Plant } from "../../core/plant/plant.ts";
 import { facePlan, portsOf } from "../../core/plant/terminalView.ts";
-import { indexPoints, type PlaceIndex } from "./placeIndex.ts";
+import type { PlaceIndex } from "./placeIndex.ts";
 import type { SpanFrame } from "./spanFrame.ts";
 import { at, pointOfSpan, type SpanMarks } from "./spanMarks.ts";
 
@@ -24,14 +24,16 @@ export type PortTick = {
   readonly isUsed: boolean;
 };
 
-export type TerminalMark = Hung & {
-  readonly name: string;
+/** A terminal's face and coil as drawn, wherever it hangs. */
+type Face = {
   readonly ticks: readonly PortTick[];
   readonly rankCount: number;
   readonly perRankCount: number;
   /** Sheath in the terminal's own coil, m; 0 where it has none. */
   readonly coilM: number;
 };
+
+export type TerminalMark = Hung & Face & { readonly name: string };
 
 export type CoilMark = Hung & { readonly storedM: number; readonly terminalId: string | null };
 
@@ -44,28 +46,33 @@ export type HungMarks<Mark> = {
   readonly index: PlaceIndex;
 };
 
+const faceOf = defineQuery("face as drawn", (plant, terminalId): Face => {
+  const ports = portsOf(plant, terminalId);
+  const ticks = facePlan(plant, plant.rowOf("terminal", terminalId).terminalModelId).map(({ port, rank, along }) => ({
+    port,
+    rank,
+    along,
+    isUsed: (ports[port - 1]?.dropIds.length ?? 0) > 0,
+  }));
+  const coils = plant.where("slack", "terminalId", terminalId).map((id) => plant.rowOf("slack", id).storedM);
+  return {
+    ticks,
+    rankCount: Math.max(1, ...ticks.map((one) => one.rank + 1)),
+    perRankCount: Math.max(1, ...ticks.map((one) => one.along + 1)),
+    coilM: coils.reduce((sum, one) => sum + one, 0),
+  };
+});
+
 /** Terminals with their faces. */
 export function terminalMarks(plant: Plant, spans: SpanMarks): HungMarks<TerminalMark> {
-  const marks = [...plant.route().terminal.values()].map((terminal): TerminalMark => {
-    const face = facePlan(plant, terminal.terminalModelId);
-    const ports = portsOf(plant, terminal.id);
-    const ticks = face.map(({ port, rank, along }) => ({
-      port,
-      rank,
-      along,
-      isUsed: (ports[port - 1]?.dropIds.length ?? 0) > 0,
-    }));
-    const coils = plant.where("slack", "terminalId", terminal.id).map((id) => plant.rowOf("slack", id).storedM);
-    return {
-      ...hang(plant, spans, terminal.id, terminal.spanId, terminal.offsetM),
-      name: terminal.name,
-      ticks,
-      rankCount: Math.max(1, ...ticks.map((one) => one.rank + 1)),
-      perRankCount: Math.max(1, ...ticks.map((one) => one.along + 1)),
-      coilM: coils.reduce((sum, one) => sum + one, 0),
-    };
-  });
-  return gathered(marks);
+  return gathered(
+    [...plant.route().terminal.values()].map(({ id, spanId, offsetM, name }) => ({
+      ...hang(plant, spans, id, spanId, offsetM),
+      ...faceOf(plant, id),
+      name,
+    })),
+    spans,
+  );
 }
 
 /** Coils under the strand. */
@@ -76,6 +83,7 @@ export function coilMarks(plant: Plant, spans: SpanMarks): HungMarks<CoilMark> {
       storedM: coil.storedM,
       terminalId: coil.terminalId,
     })),
+    spans,
   );
 }
 
@@ -86,6 +94,7 @@ export function closureMarks(plant: Plant, spans: SpanMarks): HungMarks<ClosureM
       ...hang(plant, spans, closure.id, closure.spanId, closure.offsetM),
       name: closure.name,
     })),
+    spans,
   );
 }
 
@@ -109,13 +118,23 @@ export function hang(plant: Plant, spans: SpanMarks, id: string, spanId: string,
   };
 }
 
-function gathered<Mark extends Hung>(marks: readonly Mark[]): HungMarks<Mark> {
+/** What hangs in a span is where the span is, so the spans' own index finds it. */
+function gathered<Mark extends Hung>(marks: readonly Mark[], spans: SpanMarks): HungMarks<Mark> {
+  const bySpan = new Map<string, number[]>();
+  marks.forEach(({ spanId }, i) => {
+    const here = bySpan.get(spanId);
+    if (here) here.push(i);
+    else bySpan.set(spanId, [i]);
+  });
   return {
     marks,
     positionOf: new Map(marks.map((one, i) => [one.id, i])),
-    index: indexPoints(
-      Float64Array.from(marks, (one) => one.eastM),
-      Float64Array.from(marks, (one) => one.northM),
-    ),
+    index: {
+      within: (box) =>
+        spans.index
+          .within(box)
+          .flatMap((i) => bySpan.get(spans.ids[i] ?? "") ?? [])
+          .sort((a, b) => a - b),
+    },
   };
 }

@@ -31,8 +31,8 @@ export type Scene = {
   readonly box: Box | null;
 };
 
-/** Makes scenes of one plant; a kind is made anew only when a table it is drawn from has changed. */
-export type SceneMaker = (drawnAs?: DrawnAs) => Scene;
+/** Makes scenes of the route as a plant holds it; a kind is made anew only when a table it is drawn from has changed. */
+export type SceneMaker = (route: Route, drawnAs?: DrawnAs) => Scene;
 
 /** A maker of scenes that keeps what an edit left alone. */
 export function openSceneMaker(plant: Plant): SceneMaker {
@@ -43,9 +43,13 @@ export function openSceneMaker(plant: Plant): SceneMaker {
   const coils = kept((spanPart: SpanMarks) => coilMarks(plant, spanPart));
   const closures = kept((spanPart: SpanMarks) => closureMarks(plant, spanPart));
   const houses = kept((places: Places) => houseMarks(plant, places));
-  const drops = kept((t: HungMarks<TerminalMark>, h: HouseMarks) => dropMarks(plant, t, h));
-  return (drawnAs = "ground") => {
-    const r = plant.route();
+  let formerDrops: DropMarks | null = null;
+  const drops = kept((t: HungMarks<TerminalMark>, h: HouseMarks) => {
+    formerDrops = dropMarks(plant, t, h, formerDrops);
+    return formerDrops;
+  });
+  const box = kept(coveredBox);
+  return (r, drawnAs = "ground") => {
     const places = placesOf(plant, drawnAs);
     const spanPart = spans([r.span, r.pole, r.cableRun, r.attachment, places], places);
     const terminalPart = terminals([r.terminal, r.terminalModel, r.drop, r.splitter, r.slack, spanPart], spanPart);
@@ -61,7 +65,7 @@ export function openSceneMaker(plant: Plant): SceneMaker {
       houses: housePart,
       drops: drops([r.drop, terminalPart, housePart], terminalPart, housePart),
       places,
-      box: coveredBox(polePart, housePart),
+      box: box([polePart, housePart], polePart, housePart),
     };
   };
 }

@@ -3,6 +3,7 @@ import type { Plant } from "../../core/plant/plant.ts";
 import type { HungMarks, TerminalMark } from "./hungMarks.ts";
 import { indexBoxes, indexPoints, type PlaceIndex } from "./placeIndex.ts";
 import type { Places } from "./places.ts";
+import type { Box } from "./viewport.ts";
 
 /** Units of one building name farther apart than this are drawn as houses of their own, m. */
 const buildingReachM = 30;
@@ -31,7 +32,12 @@ export type DropMark = {
   readonly house: number;
 };
 
-export type DropMarks = { readonly marks: readonly DropMark[]; readonly index: PlaceIndex };
+export type DropMarks = {
+  readonly marks: readonly DropMark[];
+  /** Ends of each drop, four figures each: from east, from north, to east, to north, m. */
+  readonly endsM: Float64Array;
+  readonly index: PlaceIndex;
+};
 
 /** Houses with their living units; units of one building standing together are one house. */
 export function houseMarks(plant: Plant, places: Places): HouseMarks {
@@ -77,27 +83,37 @@ function isSameHouse(a: LivingUnit, b: LivingUnit): boolean {
   return Math.hypot(a.eastM - b.eastM, a.northM - b.northM) <= buildingReachM;
 }
 
-/** Drops from port to house. */
-export function dropMarks(plant: Plant, terminals: HungMarks<TerminalMark>, houses: HouseMarks): DropMarks {
+/** Drops from port to house; an edit that moves no end keeps the former index. */
+export function dropMarks(
+  plant: Plant,
+  terminals: HungMarks<TerminalMark>,
+  houses: HouseMarks,
+  former: DropMarks | null,
+): DropMarks {
   const marks = [...plant.route().drop.values()].flatMap((drop): DropMark[] => {
     const terminal = terminals.positionOf.get(drop.terminalId);
     const house = houses.positionOf.get(drop.livingUnitId);
     return terminal === undefined || house === undefined ? [] : [{ id: drop.id, terminal, port: drop.port, house }];
   });
+  const endsM = new Float64Array(marks.length * 4);
+  marks.forEach(({ terminal, house }, i) => {
+    const [from, to] = [terminals.marks[terminal], houses.marks[house]];
+    if (from && to) endsM.set([from.eastM, from.northM, to.eastM, to.northM], i * 4);
+  });
+  if (former && isSame(former.endsM, endsM)) return { ...former, marks };
+  return { marks, endsM, index: indexBoxes(marks.map((_, i) => boxBetween(endsM.subarray(i * 4, i * 4 + 4)))) };
+}
+
+function isSame(a: Float64Array, b: Float64Array): boolean {
+  return a.length === b.length && a.every((figure, i) => figure === b[i]);
+}
+
+function boxBetween([fromEastM = 0, fromNorthM = 0, toEastM = 0, toNorthM = 0]: Float64Array): Box {
   return {
-    marks,
-    index: indexBoxes(
-      marks.map((one) => {
-        const from = terminals.marks[one.terminal] ?? { eastM: 0, northM: 0 };
-        const to = houses.marks[one.house] ?? { eastM: 0, northM: 0 };
-        return {
-          westM: Math.min(from.eastM, to.eastM),
-          eastM: Math.max(from.eastM, to.eastM),
-          southM: Math.min(from.northM, to.northM),
-          northM: Math.max(from.northM, to.northM),
-        };
-      }),
-    ),
+    westM: Math.min(fromEastM, toEastM),
+    eastM: Math.max(fromEastM, toEastM),
+    southM: Math.min(fromNorthM, toNorthM),
+    northM: Math.max(fromNorthM, toNorthM),
   };
 }
 

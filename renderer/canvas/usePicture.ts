@@ -21,8 +21,7 @@ export function usePicture(open: OpenRoute): Picture {
   const drawnAs = useView((state) => state.drawnAs);
   const ink = useInk();
   const makeScene = useMemo(() => openSceneMaker(open.plant), [open.plant]);
-  // a new route object after every edit is what makes the scene look again
-  const scene = useMemo(() => (open.route ? makeScene(drawnAs) : makeScene(drawnAs)), [makeScene, open.route, drawnAs]);
+  const scene = useMemo(() => makeScene(open.route, drawnAs), [makeScene, open.route, drawnAs]);
   const kinds = useView((state) => state.kinds);
   const shownScene = useMemo(() => withoutHidden(scene, kinds), [scene, kinds]);
   const findings = useMemo(() => findingsOnPage(open, scene.places), [open, scene.places]);

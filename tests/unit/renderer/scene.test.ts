@@ -7,14 +7,14 @@ import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 test("an edit of one living unit leaves poles, spans and terminals as they were drawn", () => {
   const plant = openPlant(smallRoute());
   const makeScene = openSceneMaker(plant);
-  const before = makeScene();
+  const before = makeScene(plant.route());
   const unit = plant.rowOf("livingUnit", "unit-1");
   const moved = { ...unit, northM: unit.northM + 5 };
   const route = plant.route();
   plant.advance({ ...route, livingUnit: new Map(route.livingUnit).set(unit.id, moved) }, [
     { table: "livingUnit", id: unit.id, before: unit, after: moved },
   ]);
-  const after = makeScene();
+  const after = makeScene(plant.route());
   expect([after.poles === before.poles, after.spans === before.spans, after.terminals === before.terminals]).toEqual([
     true,
     true,
@@ -24,7 +24,7 @@ test("an edit of one living unit leaves poles, spans and terminals as they were 
 });
 
 test("a terminal's ticks are its ports: used where a drop is, hollow where it is spare", () => {
-  const [mark] = openSceneMaker(openPlant(smallRoute()))().terminals.marks;
+  const [mark] = openSceneMaker(openPlant(smallRoute()))(smallRoute()).terminals.marks;
   expect(mark?.ticks.map((one) => one.isUsed)).toEqual([true, true, false, false, false, false, false, false]);
 });
 
@@ -34,4 +34,22 @@ test("a house is drawn with the number its address starts with", () => {
     "14B",
     "Mill house",
   ]);
+});
+
+test("hanging a terminal finds it by place and leaves the drops' index as it was", () => {
+  const plant = openPlant(smallRoute());
+  const makeScene = openSceneMaker(plant);
+  const before = makeScene(plant.route());
+  const terminal = { ...plant.rowOf("terminal", "terminal-1"), id: "terminal-9", name: "T-9" };
+  const route = plant.route();
+  plant.advance({ ...route, terminal: new Map(route.terminal).set(terminal.id, terminal) }, [
+    { table: "terminal", id: terminal.id, before: null, after: terminal },
+  ]);
+  const after = makeScene(plant.route());
+  const mark = after.terminals.marks.find((one) => one.id === "terminal-9");
+  if (!mark) throw new Error("the terminal is not drawn");
+  const { eastM, northM } = mark;
+  const here = after.terminals.index.within({ westM: eastM, eastM, southM: northM, northM });
+  expect(here.map((i) => after.terminals.marks[i]?.id)).toContain("terminal-9");
+  expect(after.drops.index).toBe(before.drops.index);
 });

@@ -4,7 +4,7 @@ import { openSceneMaker } from "../../../renderer/canvas/scene.ts";
 import { nearestPole, neighbour } from "../../../renderer/canvas/walk.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 
-const scene = openSceneMaker(openPlant(smallRoute()))();
+const scene = openSceneMaker(openPlant(smallRoute()))(smallRoute());
 
 test("walking right from a pole comes to the terminal beside it, then to the next pole", () => {
   const terminal = neighbour(scene, { eastM: 45, northM: 0 }, "right", "pole/pole-2");
