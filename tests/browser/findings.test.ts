@@ -1,9 +1,9 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { subjectsText } from "../../../core/rules/finding.ts";
-import { launchChromium } from "../chromium.ts";
-import { selection } from "../diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+import { subjectsText } from "../../core/rules/finding.ts";
+import { launchChromium } from "./chromium.ts";
+import { selection } from "./diagram.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -20,6 +20,7 @@ beforeEach(async () => {
   opened = await demo.open(browser);
 });
 afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
   await opened.close();
 });
 

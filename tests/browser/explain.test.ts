@@ -1,11 +1,11 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { explain } from "../../../core/explain/explain.ts";
-import { spanSag } from "../../../core/plant/spanSag.ts";
-import { launchChromium } from "../chromium.ts";
-import { selection } from "../diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
-import { pressOn, sideOf } from "../panelHands.ts";
+import { explain } from "../../core/explain/explain.ts";
+import { spanSag } from "../../core/plant/spanSag.ts";
+import { launchChromium } from "./chromium.ts";
+import { selection } from "./diagram.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { pressOn, sideOf } from "./panelHands.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -22,6 +22,7 @@ beforeEach(async () => {
   opened = await demo.open(browser, { permissions: ["clipboard-read", "clipboard-write"] });
 });
 afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
   await opened.close();
 });
 
