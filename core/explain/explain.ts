@@ -4,9 +4,9 @@ import { explainSheath, explainTerminalStation } from "./explainAlong.ts";
 import { explainClearance } from "./explainClearance.ts";
 import { explainDropCut, explainDropRun } from "./explainDrop.ts";
 import { explainLight } from "./explainLight.ts";
+import { explainTensionLoaded, explainTensionShare } from "./explainLoadedTension.ts";
 import { explainSag, explainTension } from "./explainSag.ts";
 import { explainPoleSeparation, explainSpanSeparation } from "./explainSeparation.ts";
-import { explainTensionShare } from "./explainTensionShare.ts";
 import type { Explanation, FigureRef, NoExplanation } from "./explanation.ts";
 
 /** The reason of a figure as the route stands; null where its row is gone. */
@@ -19,6 +19,8 @@ export function explain(plant: Plant, ref: FigureRef, units: UnitSystem): Explan
       return explainTension(plant, ref.id, ref.part, units);
     case "tensionShare":
       return explainTensionShare(plant, ref.id, units);
+    case "tensionLoaded":
+      return explainTensionLoaded(plant, ref.id, units);
     case "clearance":
       return explainClearance(plant, ref.id, ref.part, units);
     case "poleSeparation":
@@ -45,6 +47,7 @@ function tableOf({ figure }: FigureRef) {
     case "sag":
     case "tension":
     case "tensionShare":
+    case "tensionLoaded":
     case "spanSeparation":
       return "span";
     case "clearance":

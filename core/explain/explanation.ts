@@ -6,7 +6,14 @@ export type FigureRef =
   | { readonly figure: "clearance"; readonly id: string; readonly part: "stringing" | "hot" | "iced" }
   | { readonly figure: "lightUp" | "lightDown"; readonly id: string }
   | {
-      readonly figure: "tensionShare" | "dropRun" | "dropCut" | "terminalStation" | "poleSeparation" | "sheath";
+      readonly figure:
+        | "tensionShare"
+        | "tensionLoaded"
+        | "dropRun"
+        | "dropCut"
+        | "terminalStation"
+        | "poleSeparation"
+        | "sheath";
       readonly id: string;
     }
   /** `id` is the span, `wireId` the other party's attachment at its first pole. */

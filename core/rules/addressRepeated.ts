@@ -3,6 +3,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const addressRepeated: Rule = {
   id: "address-repeated",
   title: "Every living unit has an address of its own",
+  compares: "How many living units have one and the same address, against one.",
   severity: "warning",
   basis: routeItself,
   each: "livingUnit",

@@ -5,6 +5,7 @@ import { isOver } from "./withinLimit.ts";
 export const cableLongerThanReel: Rule = {
   id: "cable-longer-than-reel",
   title: "A cable with its coils fits on its reel",
+  compares: "The sheath of a cable, spans and coils together, against the length on its reel.",
   severity: "error",
   basis: { ...routeItself, clause: "sheath length on the cable's reel" },
   each: "cable",

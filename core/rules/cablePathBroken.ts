@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const cablePathBroken: Rule = {
   id: "cable-path-broken",
   title: "A cable runs from span to span without a gap",
+  compares: "The pole where each span of a cable's way ends, against the pole where the next one begins.",
   severity: "error",
   basis: routeItself,
   each: "cable",

@@ -13,6 +13,8 @@ const separations = [
 export const clearanceSetIncomplete: Rule = {
   id: "clearance-set-incomplete",
   title: "The clearance set has a limit for every separation",
+  compares:
+    "The limits of the chosen clearance set, against the separations to supply, neutral and communication that are checked.",
   severity: "warning",
   basis: companySetting("clearanceSetId"),
   each: "settings",

@@ -5,6 +5,8 @@ import { isOver } from "./withinLimit.ts";
 export const coilAwayFromTerminal: Rule = {
   id: "coil-away-from-terminal",
   title: "An access coil hangs at its terminal",
+  compares:
+    "The distance along the strand from an access coil to the terminal it waits for, against the sheath opening.",
   severity: "warning",
   basis: companySetting("openingM"),
   each: "slack",

@@ -3,6 +3,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const coilOfAnotherCable: Rule = {
   id: "coil-of-another-cable",
   title: "The coil at a terminal is of the cable it opens",
+  compares: "The cable a coil is of, against the cable that its terminal opens.",
   severity: "error",
   basis: routeItself,
   each: "slack",

@@ -4,6 +4,7 @@ import { isUnder } from "./withinLimit.ts";
 export const coilTooShort: Rule = {
   id: "coil-too-short",
   title: "An access coil holds what the opening takes",
+  compares: "The sheath in the access coils at a terminal, against the access slack of the settings.",
   severity: "error",
   basis: companySetting("accessSlackM"),
   each: "slack",

@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const coilWithoutTerminal: Rule = {
   id: "coil-without-terminal",
   title: "Every access coil has a terminal that takes it",
+  compares: "The terminal an access coil names, against the terminals that are there.",
   severity: "warning",
   basis: routeItself,
   each: "slack",

@@ -7,6 +7,8 @@ import { isUnder } from "./withinLimit.ts";
 export const communicationSeparationAtPole: Rule = {
   id: "communication-separation-at-pole",
   title: "Our strand keeps away from other communication at the pole",
+  compares:
+    "The height between our strand and another party's communication wire on one pole, against the clearance set's limit.",
   severity: "warning",
   basis: { ...routeItself, document: "clearance set of the settings" },
   each: "attachment",

@@ -12,6 +12,8 @@ const caseWords = {
 export const crossingClearance: Rule = {
   id: "crossing-clearance",
   title: "The line clears what it crosses",
+  compares:
+    "The least height of the line over the whole width of a crossing, strung, hot and iced, against the clearance set's limit for its surface.",
   severity: "error",
   basis: { ...routeItself, document: "clearance set of the settings" },
   each: "crossing",

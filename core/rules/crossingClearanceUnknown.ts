@@ -5,6 +5,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const crossingClearanceUnknown: Rule = {
   id: "crossing-clearance-unknown",
   title: "The clearance over every crossing can be computed",
+  compares: "What the clearance over a crossing is worked out from, against what the rows tell.",
   severity: "warning",
   basis: routeItself,
   each: "crossing",

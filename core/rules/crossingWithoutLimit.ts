@@ -5,6 +5,7 @@ import { companySetting, type Rule } from "./rule.ts";
 export const crossingWithoutLimit: Rule = {
   id: "crossing-without-limit",
   title: "The clearance set has a limit for every crossing",
+  compares: "The surface of a crossing, against the surfaces the chosen clearance set has limits for.",
   severity: "warning",
   basis: companySetting("clearanceSetId"),
   each: "crossing",

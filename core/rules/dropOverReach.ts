@@ -6,6 +6,7 @@ import { isOver } from "./withinLimit.ts";
 export const dropOverReach: Rule = {
   id: "drop-over-reach",
   title: "A drop is no longer than its reach",
+  compares: "The straight way from a port to its living unit, against the drop reach of the settings.",
   severity: "warning",
   basis: companySetting("dropReachM"),
   each: "drop",

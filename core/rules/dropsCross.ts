@@ -6,6 +6,7 @@ import { type Rule, tradePractice } from "./rule.ts";
 export const dropsCross: Rule = {
   id: "drops-cross",
   title: "Drops of neighbouring terminals do not cross",
+  compares: "The line of a drop as drawn, against the drops of the terminals near it.",
   severity: "note",
   basis: tradePractice("a living unit is served from the side it lies on"),
   each: "drop",

@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const feedMissing: Rule = {
   id: "feed-missing",
   title: "Every fiber in use from the hub has a hub output",
+  compares: "Each fiber in use of a cable that comes from the hub, against the hub outputs: one must light it.",
   severity: "error",
   basis: routeItself,
   each: "fiberUse",

@@ -3,6 +3,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const feedOverSplit: Rule = {
   id: "feed-over-split",
   title: "A hub output lights no more fibers than its hub splitter has legs",
+  compares: "How many fibers a hub output lights, against the legs of its hub splitter.",
   severity: "error",
   basis: routeItself,
   each: "feed",

@@ -4,6 +4,7 @@ import { catalogueBasis, type Fix, type Rule, routeItself } from "./rule.ts";
 export const fiberBeyondCable: Rule = {
   id: "fiber-beyond-cable",
   title: "Fibers in use are in the cable",
+  compares: "The number of a fiber in use, against the fibers its cable has.",
   severity: "error",
   basis: routeItself,
   each: "fiberUse",

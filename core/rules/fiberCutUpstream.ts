@@ -5,6 +5,8 @@ import { type Rule, routeItself } from "./rule.ts";
 export const fiberCutUpstream: Rule = {
   id: "fiber-cut-upstream",
   title: "No terminal is fed from a fiber that is cut before it",
+  compares:
+    "The place where a terminal takes its fiber, against the places nearer the hub where the same fiber is cut.",
   severity: "error",
   basis: routeItself,
   each: "fiberUse",

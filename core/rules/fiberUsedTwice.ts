@@ -5,6 +5,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const fiberUsedTwice: Rule = {
   id: "fiber-used-twice",
   title: "Every fiber is used once",
+  compares: "How many uses one fiber of a cable has, dead ones aside, against one.",
   severity: "error",
   basis: routeItself,
   each: "fiberUse",

@@ -8,6 +8,7 @@ import { isUnder } from "./withinLimit.ts";
 export const hangingOverlap: Rule = {
   id: "hanging-overlap",
   title: "Things hung on the strand keep clear of each other",
+  compares: "The gap between one thing hung on the strand and the next, end to end, against the gap of the settings.",
   severity: "error",
   basis: companySetting("hangingGapM"),
   each: "span",

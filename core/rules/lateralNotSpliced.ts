@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const lateralNotSpliced: Rule = {
   id: "lateral-not-spliced",
   title: "Fibers in use of a lateral cable are spliced to the cable it comes from",
+  compares: "Each fiber in use of a lateral cable, against the splices at the closure the cable comes from.",
   severity: "error",
   basis: routeItself,
   each: "fiberUse",

@@ -4,6 +4,7 @@ import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 export const lightTooStrong: Rule = {
   id: "light-too-strong",
   title: "The way to the living unit loses enough light not to overload a receiver",
+  compares: "The least loss from the hub to a living unit, against the least the optical class asks for.",
   severity: "error",
   basis: { ...routeItself, document: "optical class of the feed" },
   each: "drop",

@@ -4,6 +4,8 @@ import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 export const lightTooWeak: Rule = {
   id: "light-too-weak",
   title: "Loss to the living unit, with the company's margin, stays within the class",
+  compares:
+    "The greater loss of both ways between hub and living unit, with the company's margin, against the most the optical class bears.",
   severity: "error",
   basis: { ...routeItself, document: "optical class of the feed" },
   each: "drop",

@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const poleTagRepeated: Rule = {
   id: "pole-tag-repeated",
   title: "Every pole has a tag of its own",
+  compares: "How many poles have one and the same tag, against one.",
   severity: "error",
   basis: routeItself,
   each: "pole",

@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const poleWithoutSpan: Rule = {
   id: "pole-without-span",
   title: "Every pole stands in the line",
+  compares: "Each pole, against the ends of the spans: one must end there.",
   severity: "warning",
   basis: routeItself,
   each: "pole",

@@ -4,6 +4,7 @@ import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 export const portBeyondModel: Rule = {
   id: "port-beyond-model",
   title: "Ports in use are on the terminal's face",
+  compares: "The number of a port in use, against the ports on the terminal's face.",
   severity: "error",
   basis: routeItself,
   each: "drop",

@@ -5,6 +5,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const portUsedTwice: Rule = {
   id: "port-used-twice",
   title: "Every port holds one drop",
+  compares: "How many drops are on one port, against one.",
   severity: "error",
   basis: routeItself,
   each: "terminal",

@@ -5,6 +5,8 @@ import { type Rule, routeItself } from "./rule.ts";
 export const portWithoutLight: Rule = {
   id: "port-without-light",
   title: "Every port in use has light",
+  compares:
+    "The way of the light from each port in use, splitter by splitter and fiber by fiber, against a hub output at its end.",
   severity: "error",
   basis: routeItself,
   each: "drop",

@@ -42,6 +42,8 @@ export type Hit = {
 export type Rule = {
   readonly id: string;
   readonly title: string;
+  /** One sentence: what is held against what. The rule book prints it. */
+  readonly compares: string;
   readonly severity: Severity;
   readonly basis: Basis;
   /** The table whose rows this rule is asked about. */

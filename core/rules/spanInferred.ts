@@ -4,6 +4,8 @@ import { type Rule, routeItself } from "./rule.ts";
 export const spanInferred: Rule = {
   id: "span-inferred",
   title: "A person has looked at every inferred span",
+  compares:
+    "How a span came to be: drawn or listed by a person, or inferred from where the poles stand and not yet looked at.",
   severity: "note",
   basis: routeItself,
   each: "span",

@@ -9,6 +9,8 @@ const toleranceFrac = 0.01;
 export const spanLengthDiffers: Rule = {
   id: "span-length-differs",
   title: "The recorded span length agrees with the poles' coordinates",
+  compares:
+    "The recorded length of a span, against the distance between its poles by their coordinates, to within 1 %.",
   severity: "warning",
   basis: tradePractice("a chained span and its coordinates agree within 1 %"),
   each: "span",

@@ -5,6 +5,7 @@ import { isOver } from "./withinLimit.ts";
 export const spanOverLongest: Rule = {
   id: "span-over-longest",
   title: "Spans are no longer than the company builds",
+  compares: "The length of a span, against the longest span of the settings.",
   severity: "warning",
   basis: companySetting("maxSpanM"),
   each: "span",

@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const spanRepeated: Rule = {
   id: "span-repeated",
   title: "Two poles have one span between them",
+  compares: "How many spans run between the same two poles, against one.",
   severity: "error",
   basis: routeItself,
   each: "span",

@@ -5,6 +5,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const spanSagUnknown: Rule = {
   id: "span-sag-unknown",
   title: "The sag of every span with strand can be computed",
+  compares: "What the sag of a span is worked out from, against what the rows tell.",
   severity: "warning",
   basis: routeItself,
   each: "span",

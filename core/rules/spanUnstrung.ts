@@ -7,6 +7,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const spanUnstrung: Rule = {
   id: "span-unstrung",
   title: "The line reaches every span",
+  compares: "Each span that nothing hangs in, against the strand of the route: the line may not reach it.",
   severity: "note",
   basis: routeItself,
   each: "span",

@@ -6,6 +6,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const spanWithoutStrand: Rule = {
   id: "span-without-strand",
   title: "Cables and terminals have strand to hang on",
+  compares: "What hangs in a span, cables, terminals, coils and closures, against the strand there.",
   severity: "error",
   basis: routeItself,
   each: "span",

@@ -4,6 +4,7 @@ import { companySetting, type Rule } from "./rule.ts";
 export const spareFibersInTube: Rule = {
   id: "spare-fibers-in-tube",
   title: "A tube in use keeps spare fibers",
+  compares: "The fibers nothing uses in each tube in use of a cable, against the spare fibers of the settings.",
   severity: "warning",
   basis: companySetting("spareFiberPerTubeCount"),
   each: "cable",

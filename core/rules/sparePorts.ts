@@ -4,6 +4,7 @@ import { companySetting, type Rule } from "./rule.ts";
 export const sparePorts: Rule = {
   id: "spare-ports",
   title: "A terminal keeps spare ports",
+  compares: "The ports of a terminal without a drop, against the spare ports of the settings.",
   severity: "warning",
   basis: companySetting("sparePortCount"),
   each: "terminal",

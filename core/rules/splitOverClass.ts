@@ -5,6 +5,8 @@ import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 export const splitOverClass: Rule = {
   id: "split-over-class",
   title: "The light is split no more than its class allows",
+  compares:
+    "The legs of the hub splitter times those of the terminal's splitter, against the largest split of the optical class.",
   severity: "error",
   basis: { ...routeItself, document: "optical class of the feed" },
   each: "splitter",

@@ -3,6 +3,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const splitterFedTwice: Rule = {
   id: "splitter-fed-twice",
   title: "A splitter has one fiber",
+  compares: "How many fibers feed one splitter, against one.",
   severity: "error",
   basis: routeItself,
   each: "splitter",

@@ -8,6 +8,7 @@ import { type Fix, type Rule, routeItself } from "./rule.ts";
 export const splitterWithoutFiber: Rule = {
   id: "splitter-without-fiber",
   title: "Every splitter has a fiber",
+  compares: "Each splitter, against the fibers in use: one must feed it.",
   severity: "warning",
   basis: routeItself,
   each: "splitter",

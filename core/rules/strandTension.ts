@@ -6,6 +6,8 @@ import { isOver } from "./withinLimit.ts";
 export const strandTension: Rule = {
   id: "strand-tension",
   title: "Strand tension under the district load stays within its part of the breaking strength",
+  compares:
+    "The tension of the strand at its supports under the district's load, against the allowed part of its rated breaking strength.",
   severity: "error",
   basis: companySetting("maxStrandFrac"),
   each: "span",

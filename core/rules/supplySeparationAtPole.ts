@@ -7,6 +7,7 @@ import { isUnder } from "./withinLimit.ts";
 export const supplySeparationAtPole: Rule = {
   id: "supply-separation-at-pole",
   title: "Our strand hangs below supply and neutral at the pole",
+  compares: "The height of supply or neutral over our strand on one pole, against the clearance set's limit.",
   severity: "error",
   basis: { ...routeItself, document: "clearance set of the settings" },
   each: "attachment",

@@ -12,6 +12,7 @@ const coveredV = 8700;
 export const supplyVoltageOverLimit: Rule = {
   id: "supply-voltage-over-limit",
   title: "The supply limits cover the voltage on the pole",
+  compares: "The voltage of a supply wire on a pole, against the 8.7 kV up to which the limits hold as they stand.",
   severity: "warning",
   basis: { document: "NESC (IEEE C2)", clause: "T235-5, T238-1", edition: "2017/2023 numbering", mark: "memory" },
   each: "attachment",

@@ -6,6 +6,8 @@ import { isUnder } from "./withinLimit.ts";
 export const terminalInClimbingSpace: Rule = {
   id: "terminal-in-climbing-space",
   title: "Terminal's near end stays out of the climbing space",
+  compares:
+    "The distance from the pole's centre line to the near end of a terminal, against the climbing space of the settings.",
   severity: "error",
   basis: companySetting("climbingSpaceM"),
   each: "terminal",

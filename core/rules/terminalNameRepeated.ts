@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const terminalNameRepeated: Rule = {
   id: "terminal-name-repeated",
   title: "Every terminal has a name of its own",
+  compares: "How many terminals have one and the same name, against one.",
   severity: "error",
   basis: routeItself,
   each: "terminal",

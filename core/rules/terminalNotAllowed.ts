@@ -8,6 +8,7 @@ import { moveTerminalFix } from "./terminalFix.ts";
 export const terminalNotAllowed: Rule = {
   id: "terminal-not-allowed",
   title: "No terminal hangs beside a pole that allows none",
+  compares: "The pole a terminal hangs beside, against whether a terminal is allowed there.",
   severity: "error",
   basis: routeItself,
   each: "terminal",

@@ -10,6 +10,7 @@ import { moveTerminalFix } from "./terminalFix.ts";
 export const terminalOffCable: Rule = {
   id: "terminal-off-cable",
   title: "Terminal hangs where its cable passes",
+  compares: "The span a terminal hangs in, against the spans its cable passes through.",
   severity: "error",
   basis: routeItself,
   each: "terminal",

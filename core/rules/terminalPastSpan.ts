@@ -6,6 +6,7 @@ import { isOver } from "./withinLimit.ts";
 export const terminalPastSpan: Rule = {
   id: "terminal-past-span",
   title: "Terminal hangs between the two poles of its span",
+  compares: "The far end of a terminal along its span, against the length of the span.",
   severity: "error",
   basis: routeItself,
   each: "terminal",

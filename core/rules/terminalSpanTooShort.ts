@@ -5,6 +5,7 @@ import { isUnder } from "./withinLimit.ts";
 export const terminalSpanTooShort: Rule = {
   id: "terminal-span-too-short",
   title: "Terminals hang in spans long enough to work in",
+  compares: "The length of a span a terminal hangs in, against the shortest span of the settings.",
   severity: "warning",
   basis: companySetting("minSpanM"),
   each: "terminal",

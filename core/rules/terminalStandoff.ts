@@ -9,6 +9,8 @@ const toleranceM = 0.0127;
 export const terminalStandoff: Rule = {
   id: "terminal-standoff",
   title: "Terminal hangs at the standard distance from the pole",
+  compares:
+    "The distance of a terminal from the pole it hangs at, against the terminal offset of the settings, to within half an inch.",
   severity: "warning",
   basis: companySetting("standoffM"),
   each: "terminal",

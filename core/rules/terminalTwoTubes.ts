@@ -4,6 +4,7 @@ import { type Rule, tradePractice } from "./rule.ts";
 export const terminalTwoTubes: Rule = {
   id: "terminal-two-tubes",
   title: "A terminal opens one buffer tube",
+  compares: "How many buffer tubes a terminal takes fibers out of, against one.",
   severity: "warning",
   basis: tradePractice("one tube opened at a terminal, the others pass untouched"),
   each: "terminal",

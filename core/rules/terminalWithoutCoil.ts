@@ -4,6 +4,7 @@ import { companySetting, type Rule } from "./rule.ts";
 export const terminalWithoutCoil: Rule = {
   id: "terminal-without-coil",
   title: "Slack waits at every terminal for its opening",
+  compares: "Each terminal, against the coils of its cable that wait for it: one must.",
   severity: "error",
   basis: companySetting("accessSlackM"),
   each: "terminal",

@@ -4,6 +4,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const unitWithTwoDrops: Rule = {
   id: "unit-with-two-drops",
   title: "A living unit has one drop",
+  compares: "How many drops a living unit has, against one.",
   severity: "error",
   basis: routeItself,
   each: "livingUnit",

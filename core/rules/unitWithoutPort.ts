@@ -6,6 +6,7 @@ import { type Rule, routeItself } from "./rule.ts";
 export const unitWithoutPort: Rule = {
   id: "unit-without-port",
   title: "Every living unit has a port",
+  compares: "Each living unit, against the drops: one must reach it.",
   severity: "error",
   basis: routeItself,
   each: "livingUnit",

@@ -80,6 +80,8 @@ function strangeAnswer<T>(method: string): Result<T> {
 }
 
 const againMs = 2000;
+/** Longest call, in letters, that outlives its page; a browser keeps 64 KiB of them at once. */
+const longestOutliving = 4000;
 
 function loopbackCarrier(): Carrier {
   const listeners = new Set<(event: unknown) => void>();
@@ -104,10 +106,13 @@ function loopbackCarrier(): Carrier {
   return {
     onLink: (listener) => void linkListeners.add(listener),
     async call(method, body) {
+      const text = JSON.stringify(body);
       const response = await fetch(`/call/${method}`, {
         method: "POST",
         headers: { "content-type": "application/json" },
-        body: JSON.stringify(body),
+        body: text,
+        // an edit asked for just before the page goes still arrives
+        keepalive: text.length < longestOutliving,
       });
       const answer: unknown = await response.json();
       return answer;

@@ -30,6 +30,7 @@ import { App } from "./App.tsx";
 import { followFiles, startFiles } from "./files.ts";
 import { connectHost } from "./hostClient.ts";
 import { followMachine } from "./machine.ts";
+import { readLayout } from "./panelLayout.ts";
 import { openSession, readRoute } from "./session.ts";
 
 const place = document.getElementById("window");
@@ -37,6 +38,7 @@ if (!place) throw new Error("the page has no place for the window");
 const host = connectHost();
 await followMachine(host);
 const session = openSession(host);
+await readLayout(session);
 await readRoute(session, new URLSearchParams(location.search).get("route"));
 followFiles(session);
 await startFiles(session, "marrow-bend.strand");

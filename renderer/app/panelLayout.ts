@@ -10,29 +10,39 @@ export function boundedPx(sizePx: number, windowPx: number): number {
   return Math.round(Math.max(leastPx, Math.min(windowPx * mostFrac, sizePx)));
 }
 
-/** Takes up the layout this machine kept, and keeps it after every change. Ends with the function it answers with. */
-export function keepLayout(session: Session): () => void {
-  const { host, view } = session;
+/** Takes up the layout this machine kept, before the window is drawn. */
+export async function readLayout({ host, view }: Session): Promise<void> {
+  const reply = await host.call("panels.layout", {});
+  if (reply.ok && reply.value.layout) view.setState(reply.value.layout);
+}
+
+/** Keeps the layout after every change, also of a window about to go. Ends with the function it answers with. */
+export function keepLayout({ host, view }: Session): () => void {
   let rest: ReturnType<typeof setTimeout> | undefined;
-  let kept = "";
   const present = () => {
     const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen } = view.getState();
     return { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen };
   };
+  let kept = JSON.stringify(present());
+  const keep = (): void => {
+    clearTimeout(rest);
+    rest = undefined;
+    void host.call("panels.layout", { keep: present() });
+  };
+  const keepWhatWaits = (): void => {
+    if (rest !== undefined) keep();
+  };
   const watch = view.subscribe(() => {
-    const layout = present();
-    const text = JSON.stringify(layout);
-    if (kept === "" || text === kept) return;
+    const text = JSON.stringify(present());
+    if (text === kept) return;
     kept = text;
     clearTimeout(rest);
-    rest = setTimeout(() => void host.call("panels.layout", { keep: layout }), restMs);
+    rest = setTimeout(keep, restMs);
   });
-  void host.call("panels.layout", {}).then((reply) => {
-    if (reply.ok && reply.value.layout) view.setState(reply.value.layout);
-    kept = JSON.stringify(present());
-  });
+  window.addEventListener("pagehide", keepWhatWaits);
   return () => {
-    clearTimeout(rest);
+    keepWhatWaits();
+    window.removeEventListener("pagehide", keepWhatWaits);
     watch();
   };
 }

@@ -68,7 +68,7 @@ function likeness(typed: string, word: string): number {
   if (word.startsWith(typed)) return 0.8;
   if (word.includes(typed)) return 0.6;
   // a number with a slip is another number
-  const most = typed.length < 4 || /\p{N}/u.test(typed) ? 0 : typed.length < 8 ? 1 : 2;
+  const most = typed.length < 3 || /\p{N}/u.test(typed) ? 0 : typed.length < 8 ? 1 : 2;
   if (most === 0 || word.length < typed.length - most) return 0;
   const count = slips(typed, word.slice(0, typed.length + most), most);
   return count === null ? 0 : 0.5 - 0.1 * count;

@@ -82,10 +82,11 @@ function Shown({ shows, sought }: { readonly shows: HelpPage["shows"]; readonly 
 
 function Rules({ sought }: { readonly sought: string }) {
   const all = ruleBook();
-  const some = all.filter((one) => holds(`${one.title} ${one.limitFrom}`, sought));
+  const some = all.filter((one) => holds(`${one.title} ${one.compares} ${one.limitFrom}`, sought));
   return (some.length > 0 ? some : all).map((one) => (
     <section key={one.id} className="book-rule">
       <h3>{one.title}</h3>
+      <p>{one.compares}</p>
       <p>{one.means}</p>
       <p>{one.looksAt}</p>
       <p>

@@ -9,6 +9,7 @@ export type BookRule = {
   readonly id: string;
   readonly title: string;
   readonly severity: Severity;
+  readonly compares: string;
   readonly means: string;
   readonly looksAt: string;
   readonly limitFrom: string;
@@ -22,11 +23,12 @@ export function ruleBook(): readonly BookRule[] {
   return [...ruleRegister].sort((a, b) => rank[a.severity] - rank[b.severity]).map(inWords);
 }
 
-function inWords({ id, title, severity, each, basis }: Rule): BookRule {
+function inWords({ id, title, compares, severity, each, basis }: Rule): BookRule {
   return {
     id,
     title,
     severity,
+    compares,
     means: severityWords[severity],
     looksAt: words.looksAt(nameOfTable(each)),
     limitFrom: limitWords(basis),

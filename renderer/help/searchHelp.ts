@@ -24,7 +24,7 @@ function textOf({ title, about, says, shows }: HelpPage): string {
 function shownText(shows: HelpPage["shows"]): readonly string[] {
   switch (shows) {
     case "rules":
-      return ruleBook().flatMap((one) => [one.title, one.limitFrom]);
+      return ruleBook().flatMap((one) => [one.title, one.compares, one.limitFrom]);
     case "glossary":
       return glossary.flatMap(({ term, meaning }) => [term, meaning]);
     case "cautions":

@@ -1,15 +1,14 @@
-import { Fragment, type KeyboardEvent, type ReactNode, useState } from "react";
-import type { Severity } from "../../core/rules/rule.ts";
-import type { OpenRoute, WindowFinding } from "../app/routeStore.ts";
+import { Fragment, type KeyboardEvent, useEffect, useRef, useState } from "react";
+import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
-import { useSession, useView } from "../app/useSession.ts";
-import { FindingGlyph } from "./FindingGlyph.tsx";
+import { useView } from "../app/useSession.ts";
 import { FindingRow } from "./FindingRow.tsx";
+import { Choice, FindingsHead } from "./findings/FindingsHead.tsx";
 import { GroupHead } from "./findings/GroupHead.tsx";
 import { type FindingGroup, type Grouping, grouped, groupings, saysAll } from "./findings/grouping.ts";
+import { type Sorting, sorted, sortings } from "./findings/sorting.ts";
 import { findingsWords } from "./findings/words.ts";
 
-const severities: readonly Severity[] = ["error", "warning", "note"];
 const pageCount = 150;
 
 /** What is wrong, along the lower edge: counts and text that filter, groups, rows that lead to the place and mend. */
@@ -18,6 +17,7 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
   const areWaivedShown = useView((state) => state.areWaivedShown);
   const [text, setText] = useState("");
   const [by, setBy] = useState<Grouping>("rule");
+  const [sort, setSort] = useState<Sorting>("worst");
   const [shownCount, setShownCount] = useState(pageCount);
   const [active, setActive] = useState(0);
   const all = [...open.findings.values()];
@@ -27,9 +27,16 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
       (one.waiverId === null || areWaivedShown) &&
       saysAll(one, text, unitsOf(open)),
   );
-  const groups = firstOf(grouped(open.plant, shown, by), shownCount);
+  const groups = firstOf(grouped(open.plant, sorted(shown, sort), by), shownCount);
   const rows = groups.flatMap((one) => one.findings);
   const stop = Math.min(active, rows.length - 1);
+  const list = useRef<HTMLUListElement>(null);
+  const isHandHere = useRef(false);
+  useEffect(() => {
+    // the button that mended a finding goes with it: the hand stays in the list
+    if (isHandHere.current && document.activeElement === document.body)
+      list.current?.querySelector<HTMLElement>('[data-finding][tabindex="0"]')?.focus();
+  });
 
   const walk = (event: KeyboardEvent<HTMLUListElement>): void => {
     const isRow = event.target instanceof HTMLElement && event.target.dataset.finding !== undefined;
@@ -44,7 +51,7 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
 
   return (
     <section className="findings" aria-label={findingsWords.title}>
-      <Counts all={all}>
+      <FindingsHead all={all}>
         <input
           type="search"
           className="findings-filter"
@@ -53,14 +60,37 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
           value={text}
           onChange={(event) => setText(event.target.value)}
         />
-        <GroupChoice by={by} onChoose={setBy} />
-      </Counts>
+        <Choice
+          name={findingsWords.group}
+          value={by}
+          options={groupings}
+          words={findingsWords.groups}
+          onChoose={setBy}
+        />
+        <Choice
+          name={findingsWords.sort}
+          value={sort}
+          options={sortings}
+          words={findingsWords.sorts}
+          onChoose={setSort}
+        />
+      </FindingsHead>
       {all.length === 0 && <p className="quiet empty">{findingsWords.none}</p>}
       {all.length > 0 && rows.length === 0 && <p className="quiet empty">{findingsWords.filtered}</p>}
-      <ul onKeyDown={walk} aria-label={findingsWords.list}>
+      <ul
+        ref={list}
+        aria-label={findingsWords.list}
+        onKeyDown={walk}
+        onFocus={() => {
+          isHandHere.current = true;
+        }}
+        onBlur={(event) => {
+          isHandHere.current = event.relatedTarget === null && event.currentTarget.contains(document.activeElement);
+        }}
+      >
         {groups.map((group) => (
           <Fragment key={`${by} ${group.key}`}>
-            <GroupHead group={group} open={open} isOneRule={by === "rule"} />
+            {by !== "nothing" && <GroupHead group={group} open={open} isOneRule={by === "rule"} />}
             {group.findings.map((finding) => (
               <FindingRow key={finding.key} finding={finding} open={open} isTabStop={finding === rows[stop]} />
             ))}
@@ -84,66 +114,4 @@ function firstOf(groups: readonly FindingGroup[], count: number): readonly Findi
     left -= group.findings.length;
     return findings.length === 0 ? [] : [{ ...group, findings }];
   });
-}
-
-type GroupChoiceProps = { readonly by: Grouping; readonly onChoose: (by: Grouping) => void };
-
-function GroupChoice({ by, onChoose }: GroupChoiceProps) {
-  return (
-    <label className="findings-group-by">
-      {findingsWords.group}{" "}
-      <select
-        value={by}
-        onChange={(event) => onChoose(groupings.find((one) => one === event.target.value) ?? "severity")}
-      >
-        {groupings.map((one) => (
-          <option key={one} value={one}>
-            {findingsWords.groups[one]}
-          </option>
-        ))}
-      </select>
-    </label>
-  );
-}
-
-function Counts({ all, children }: { readonly all: readonly WindowFinding[]; readonly children: ReactNode }) {
-  const { view } = useSession();
-  const shown = useView((state) => state.severitiesShown);
-  const areWaivedShown = useView((state) => state.areWaivedShown);
-  const waivedCount = all.filter((one) => one.waiverId !== null).length;
-  const toggle = (severity: Severity): void =>
-    view.setState({
-      severitiesShown: shown.includes(severity) ? shown.filter((one) => one !== severity) : [...shown, severity],
-    });
-  return (
-    <header className="counts">
-      <h2>{findingsWords.title}</h2>
-      {severities.map((severity) => {
-        const count = all.filter((one) => one.severity === severity && one.waiverId === null).length;
-        return (
-          <button
-            key={severity}
-            type="button"
-            className="count"
-            aria-pressed={shown.includes(severity)}
-            onClick={() => toggle(severity)}
-          >
-            <FindingGlyph severity={severity} />
-            {findingsWords.counted(severity, count)}
-          </button>
-        );
-      })}
-      {waivedCount > 0 && (
-        <button
-          type="button"
-          className="count"
-          aria-pressed={areWaivedShown}
-          onClick={() => view.setState({ areWaivedShown: !areWaivedShown })}
-        >
-          {findingsWords.waivedCount(waivedCount)}
-        </button>
-      )}
-      {children}
-    </header>
-  );
 }

@@ -6,6 +6,7 @@ import { gridKeyOf } from "./gridKeys.ts";
 
 const items = [
   "tableEdit",
+  "tableExplain",
   "tableCopy",
   "tableCopyHeadings",
   "tableFill",

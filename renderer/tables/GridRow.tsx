@@ -55,6 +55,7 @@ function Cell(props: Props & { readonly column: Column; readonly col: number }) 
   const names = ["grid-cell"];
   if (column.isFigure) names.push("figure");
   if (!column.write) names.push("is-computed");
+  if (column.explains) names.push("is-explained");
   if (isIn) names.push("is-in");
   if (isActive) names.push("is-active");
   if (fault) names.push("is-bad");
@@ -67,7 +68,9 @@ function Cell(props: Props & { readonly column: Column; readonly col: number }) 
       aria-readonly={column.write === null}
       aria-selected={isIn}
       aria-invalid={fault ? true : undefined}
-      aria-description={fault?.reason ?? (column.write ? undefined : tableWords.computed)}
+      aria-description={
+        fault?.reason ?? (column.write ? undefined : column.explains ? tableWords.explained : tableWords.computed)
+      }
       title={fault?.reason}
       className={names.join(" ")}
       style={{ width: widthsPx[col] }}

@@ -12,6 +12,7 @@ import { actionOf, perform } from "../app/actions.ts";
 import { isMac, keyName } from "../app/keys.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession } from "../app/useSession.ts";
+import { CellExplanation } from "./CellExplanation.tsx";
 import { CellMenu } from "./CellMenu.tsx";
 import { GridHead } from "./GridHead.tsx";
 import { GridPart } from "./GridPart.tsx";
@@ -94,12 +95,14 @@ export function TableGrid({ open, kind, layout, lay }: Props) {
   };
   const pressOnCell = (event: KeyboardEvent, isMod: boolean): boolean => {
     const name = keyName(event, isMac());
+    const isSign = event.key.length === 1 && !isMod && !event.altKey;
     const actionId = gridActionOf(name);
-    if (actionId !== undefined) void perform(session, actionOf(actionId));
+    if (isSign && columns[active.col]?.write) grid.startEdit(event.key);
+    else if (actionId !== undefined) void perform(session, actionOf(actionId));
     else if (event.key === "Enter") grid.startEdit(null);
     else if (name === "Mod+A") grid.select({ row: rows.length - 1, col: columns.length - 1 }, false, true);
     else if (name === "Shift+F10" || event.key === "ContextMenu") setMenuAt(placeOf(area.current, active));
-    else if (event.key.length === 1 && !isMod && !event.altKey) grid.startEdit(event.key);
+    else if (isSign) grid.startEdit(event.key);
     else return false;
     return true;
   };
@@ -211,6 +214,16 @@ export function TableGrid({ open, kind, layout, lay }: Props) {
           <p className="empty quiet">{ids.length === 0 ? tableWords.noRows : tableWords.noneLeft}</p>
         )}
       </GridPart>
+      {grid.explained && (
+        <CellExplanation
+          of={grid.explained}
+          cellId={`cell-${active.row}-${active.col}`}
+          close={() => {
+            grid.endExplain();
+            area.current?.focus({ preventScroll: true });
+          }}
+        />
+      )}
       <CellMenu
         at={menuAt}
         close={() => {

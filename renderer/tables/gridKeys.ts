@@ -1,6 +1,7 @@
 /** Keys of the tables' actions; they work while the table has the focus. */
 const gridKeys: Readonly<Record<string, string>> = {
   tableEdit: "F2",
+  tableExplain: "?",
   tableCopy: "Mod+C",
   tableCopyHeadings: "Mod+Alt+C",
   tableFill: "Mod+D",

@@ -4,6 +4,7 @@ export type TableHand = {
   readonly canAdd: boolean;
   readonly canRemove: boolean;
   readonly edit: () => void;
+  readonly explain: () => void;
   readonly copy: (hasHeadings: boolean) => void;
   readonly fillDown: () => void;
   readonly clear: () => void;

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from "react";
+import type { FigureRef } from "../../core/explain/explanation.ts";
 import { runCommand } from "../app/edits.ts";
 import { bringIntoView } from "../app/look.ts";
 import type { RefKey } from "../app/ref.ts";
@@ -26,6 +27,10 @@ export type Grid = {
   readonly edits: CellEdits;
   readonly chosen: ReadonlySet<RefKey>;
   readonly select: (active: Spot, isExtended: boolean, isAll?: boolean) => void;
+  /** The figure whose explanation is shown; null where none is. */
+  readonly explained: FigureRef | null;
+  readonly explain: () => void;
+  readonly endExplain: () => void;
   readonly startEdit: (text: string | null) => void;
   readonly endEdit: (text: string, end: EditEnd) => void;
   readonly giveUp: () => void;
@@ -51,6 +56,7 @@ export function useGrid(kind: Kind, shown: Shown): Grid {
   });
   const [anchor, setAnchor] = useState<Spot>(active);
   const [editing, setEditing] = useState<Editing | null>(null);
+  const [explained, setExplained] = useState<FigureRef | null>(null);
   const edits = useCellEdits();
   const selection = useView((state) => state.selection);
   const chosen = useMemo(() => new Set(selection), [selection]);
@@ -109,11 +115,19 @@ export function useGrid(kind: Kind, shown: Shown): Grid {
     return hasHeadings ? [shownCols.map((column) => headingOf(column, given.units)), ...body] : body;
   };
 
+  const explain = (): void => {
+    const [rowId, column] = [rows[active.row], columns[active.col]];
+    if (rowId === undefined || !column) return;
+    const figure = column.explains?.(plant, rowId) ?? null;
+    setExplained(figure);
+    if (!figure) tell(session, `${column.heading}: ${column.write ? tableWords.typed : tableWords.computed}.`);
+  };
+
   const startEdit = (text: string | null): void => {
     const [rowId, column] = [rows[active.row], columns[active.col]];
     if (rowId === undefined || !column) return;
     if (!column.write) {
-      tell(session, `${column.heading}: ${tableWords.computed}.`);
+      explain();
       return;
     }
     const kept = edits.bad.get(`${rowId}\n${column.key}`)?.text;
@@ -177,6 +191,9 @@ export function useGrid(kind: Kind, shown: Shown): Grid {
     edits,
     chosen,
     select,
+    explained,
+    explain,
+    endExplain: () => setExplained(null),
     startEdit,
     endEdit,
     giveUp: () => setEditing(null),

@@ -20,6 +20,7 @@ export function useTableHand(kind: Kind, grid: Grid, resetLayout: () => void): v
       canRemove:
         kind.tables.length === 1 && kind.id === kind.tables[0] && !["strandSection", "cable"].includes(kind.id),
       edit: () => latest.current.grid.startEdit(null),
+      explain: () => latest.current.grid.explain(),
       async copy(hasHeadings: boolean) {
         const block = latest.current.grid.block(hasHeadings);
         const part = (text: string, type: string) => new Blob([text], { type });

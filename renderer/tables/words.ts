@@ -6,6 +6,8 @@ export const tableWords = {
   noneLeft: "The filters leave no row.",
   clearFilters: "Clear the filters",
   computed: "worked out, not typed",
+  explained: "worked out; ? says how it comes about",
+  typed: "typed, not worked out",
   divider: "Size of the tables: drag, or use the arrow keys",
   badCells: (count: number) => `${count} ${count === 1 ? "cell was" : "cells were"} not taken`,
   goToBad: "Go to the next one",

@@ -16,7 +16,10 @@ export function FindingExplained({ finding, open }: { readonly finding: WindowFi
   return (
     <div className="finding-explained">
       <p>
-        <strong>{`${finding.title}.`}</strong> {findingsWords.severity[finding.severity]}{" "}
+        <strong>{`${finding.title}.`}</strong> {rule?.compares}
+      </p>
+      <p>
+        {findingsWords.severity[finding.severity]}{" "}
         {rule && findingsWords.asked(rule.each.replace(/([A-Z])/g, " $1").toLowerCase())}
       </p>
       <p>{`${findingsWords.basis}: ${basisWords(finding.basis)}.`}</p>

@@ -7,7 +7,7 @@ import type { WindowFinding } from "../../app/routeStore.ts";
 import { titleOf } from "../words.ts";
 import { findingsWords } from "./words.ts";
 
-export const groupings = ["severity", "rule", "place"] as const;
+export const groupings = ["severity", "rule", "place", "nothing"] as const;
 export type Grouping = (typeof groupings)[number];
 
 export type FindingGroup = {
@@ -16,27 +16,16 @@ export type FindingGroup = {
   readonly findings: readonly WindowFinding[];
 };
 
-const rank = { error: 0, warning: 1, note: 2 } as const;
-
-/** Worst first, then by rule, then from west to east. */
-function byWeight(a: WindowFinding, b: WindowFinding): number {
-  return (
-    rank[a.severity] - rank[b.severity] ||
-    (a.ruleId < b.ruleId ? -1 : a.ruleId > b.ruleId ? 1 : 0) ||
-    (a.at && b.at ? a.at.eastM - b.at.eastM : 0) ||
-    (a.key < b.key ? -1 : 1)
-  );
-}
-
-/** Findings in groups, each in the order of its worst; places run from west to east. */
+/** Findings in groups, in the order they are given in; a group stands where its first one does. */
 export function grouped(plant: Plant, findings: readonly WindowFinding[], by: Grouping): readonly FindingGroup[] {
   const groups = new Map<string, WindowFinding[]>();
   const titles = new Map<string, string>();
-  const ordered = by === "place" ? [...findings].sort(byPlace) : [...findings].sort(byWeight);
-  for (const finding of ordered) {
+  for (const finding of findings) {
     const [key, title] = groupOf(plant, finding, by);
     titles.set(key, title);
-    groups.set(key, [...(groups.get(key) ?? []), finding]);
+    const group = groups.get(key);
+    if (group) group.push(finding);
+    else groups.set(key, [finding]);
   }
   return [...groups].map(([key, list]) => ({ key, title: titles.get(key) ?? key, findings: list }));
 }
@@ -52,13 +41,9 @@ export function saysAll(finding: WindowFinding, text: string, units: UnitSystem)
 }
 
 function groupOf(plant: Plant, finding: WindowFinding, by: Grouping): readonly [key: string, title: string] {
+  if (by === "nothing") return ["", findingsWords.title];
   if (by === "severity") return [finding.severity, finding.severity];
   if (by === "rule") return [finding.ruleId, finding.title];
   const [drawn] = finding.subjects.flatMap((one) => drawnRef(plant, refKey(one.table, one.id)) ?? []);
   return drawn ? [drawn, titleOf(plant, drawn)] : ["", findingsWords.nowhere];
-}
-
-function byPlace(a: WindowFinding, b: WindowFinding): number {
-  const [aM, bM] = [a.at?.eastM ?? Number.POSITIVE_INFINITY, b.at?.eastM ?? Number.POSITIVE_INFINITY];
-  return aM === bM ? byWeight(a, b) : aM - bM;
 }

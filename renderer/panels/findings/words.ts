@@ -3,12 +3,14 @@ import type { Severity } from "../../../core/rules/rule.ts";
 /** Words of the findings panel. */
 export const findingsWords = {
   title: "Findings",
-  list: "Findings, worst first",
+  list: "Findings in the order chosen",
   none: "The rules found nothing. They check this route after every edit.",
   filtered: "All findings are filtered out; press a count or clear the text to show them.",
   filter: "Filter by text",
   group: "Group by",
-  groups: { severity: "severity", rule: "rule", place: "place" },
+  groups: { severity: "severity", rule: "rule", place: "place", nothing: "nothing" },
+  sort: "Sort",
+  sorts: { worst: "worst first", place: "west to east", excess: "furthest past the limit" },
   nowhere: "no place on the ground",
   more: (count: number) => `Show ${count} more`,
   counted: (severity: Severity, count: number) => `${count} ${count === 1 ? severity : `${severity}s`}`,

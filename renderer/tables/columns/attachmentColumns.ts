@@ -1,5 +1,5 @@
 import { poleSeparation } from "../../../core/plant/separation.ts";
-import { byCommand, choice, computed, figures, reference, words } from "./builders.ts";
+import { byCommand, choice, computed, explained, figures, reference, words } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { heightMeasure, plainMeasure } from "./measures.ts";
 
@@ -23,7 +23,10 @@ export const attachmentColumns: readonly Column[] = [
   figures({ table, column: "heightM" }, "Height", heightMeasure, {
     steps: byCommand("attachment.set", (_, attachmentId, heightM) => ({ attachmentId, heightM })),
   }),
-  computed("above", "Above our strand", heightMeasure, (plant, id) => poleSeparation(plant, id)?.aboveM ?? null, 150),
+  explained(
+    computed("above", "Above our strand", heightMeasure, (plant, id) => poleSeparation(plant, id)?.aboveM ?? null, 150),
+    (plant, id) => (poleSeparation(plant, id) ? { figure: "poleSeparation", id } : null),
+  ),
   figures({ table, column: "voltageV" }, "Voltage", plainMeasure("V", 0)),
   words({ table, column: "note" }, "Note", { widthPx: 220 }),
 ];

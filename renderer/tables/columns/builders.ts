@@ -3,7 +3,7 @@ import type { Row, TableName } from "../../../core/model/tables.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { fixedText } from "../../../core/units/fixedText.ts";
 import { parseLengthM } from "../../../core/units/parseLength.ts";
-import type { CellValue, Column, Reading, Write } from "./column.ts";
+import type { CellValue, Column, Explains, Reading, Write } from "./column.ts";
 import type { Measure } from "./measures.ts";
 
 /** What a column may ask to be different from the usual. */
@@ -122,6 +122,11 @@ export function computed(
   widthPx?: number,
 ): Column {
   return quantity(key, heading, measure, value, widthPx);
+}
+
+/** A column whose cells say how their figure comes about. */
+export function explained(column: Column, explains: Explains): Column {
+  return { ...column, explains };
 }
 
 /** One command as the way a value is written. */

@@ -1,6 +1,6 @@
 import { sheathLength, terminalsAlong } from "../../../core/plant/cablePath.ts";
 import { usesOfCable } from "../../../core/plant/fiberView.ts";
-import { byCommand, computed, figures, reference, told, words } from "./builders.ts";
+import { byCommand, computed, explained, figures, reference, told, words } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { plainMeasure, runMeasure } from "./measures.ts";
 
@@ -32,6 +32,9 @@ export const cableColumns: readonly Column[] = [
   computed("terminals", "Terminals", counted, (plant, id) => terminalsAlong(plant, id).length),
   computed("along", "Along spans", runMeasure, (plant, id) => sheathLength(plant, id).spansM, 120),
   computed("coiled", "In coils", runMeasure, (plant, id) => sheathLength(plant, id).coilsM),
-  computed("sheath", "Sheath in all", runMeasure, (plant, id) => sheathLength(plant, id).totalM, 130),
+  explained(
+    computed("sheath", "Sheath in all", runMeasure, (plant, id) => sheathLength(plant, id).totalM, 130),
+    (_, id) => ({ figure: "sheath", id }),
+  ),
   figures({ table, column: "reelLengthM" }, "Reel", runMeasure),
 ];

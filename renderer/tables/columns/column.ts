@@ -1,4 +1,5 @@
 import type { Step } from "../../../core/edits/runSteps.ts";
+import type { FigureRef } from "../../../core/explain/explanation.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import type { UnitSystem } from "../../../core/units/unitSystem.ts";
 
@@ -34,7 +35,11 @@ export type Column = {
   /** The value as a number in the unit of the heading; null where it is none. */
   readonly figure: (value: CellValue, units: UnitSystem) => number | null;
   readonly write: Write | null;
+  /** The figure whose explanation belongs to the cell, null where this row has none; absent where no row has. */
+  readonly explains?: Explains;
 };
+
+export type Explains = (plant: Plant, rowId: string) => FigureRef | null;
 
 /** A heading as it is read: with its unit. */
 export function headingOf(column: Column, units: UnitSystem): string {

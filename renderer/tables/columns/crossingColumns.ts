@@ -2,7 +2,7 @@ import { clearanceLimitFor, crossingClearance } from "../../../core/plant/cleara
 import { spanName } from "../../../core/plant/names.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { surfaceWords } from "../../canvas/crossingMarks.ts";
-import { choice, computed, figures, told, words } from "./builders.ts";
+import { choice, computed, explained, figures, told, words } from "./builders.ts";
 import type { CellValue, Column } from "./column.ts";
 import { heightMeasure, runMeasure } from "./measures.ts";
 
@@ -19,15 +19,21 @@ export const crossingColumns: readonly Column[] = [
   figures({ table, column: "offsetM" }, "From first pole", runMeasure, { steps: set("offsetM"), widthPx: 130 }),
   figures({ table, column: "widthM" }, "Width", runMeasure, { steps: set("widthM") }),
   figures({ table, column: "surfaceM" }, "Elevation", heightMeasure, { steps: set("surfaceM"), mayBeEmpty: true }),
-  computed(
-    "clearance",
-    "Least clearance",
-    heightMeasure,
+  explained(
+    computed(
+      "clearance",
+      "Least clearance",
+      heightMeasure,
+      (plant, id) => {
+        const clearance = crossingClearance(plant, id);
+        return clearance.kind === "known" ? clearance.leastM : null;
+      },
+      140,
+    ),
     (plant, id) => {
       const clearance = crossingClearance(plant, id);
-      return clearance.kind === "known" ? clearance.leastM : null;
+      return { figure: "clearance", id, part: clearance.kind === "known" ? clearance.worstCase : "hot" };
     },
-    140,
   ),
   computed(
     "limit",

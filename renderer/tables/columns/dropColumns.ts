@@ -1,6 +1,6 @@
 import { dropCutM, dropRunM } from "../../../core/plant/dropView.ts";
 import { portLight } from "../../../core/plant/portLight.ts";
-import { byCommand, computed, figures, reference, told, yesNo } from "./builders.ts";
+import { byCommand, computed, explained, figures, reference, told, yesNo } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { plainMeasure, runMeasure } from "./measures.ts";
 
@@ -35,27 +35,33 @@ export const dropColumns: readonly Column[] = [
     })),
   }),
   reference({ table, column: "dropTypeId" }, "Drop cable", { table: "dropType", column: "name" }, { widthPx: 200 }),
-  computed("run", "Distance", runMeasure, dropRunM),
-  computed("cut", "Drop to cut", runMeasure, dropCutM, 120),
-  computed(
-    "down",
-    "Loss down",
-    plainMeasure("dB", 2),
-    (plant, id) => {
-      const light = portLight(plant, id);
-      return light.kind === "known" ? light.downDb : null;
-    },
-    110,
+  explained(computed("run", "Distance", runMeasure, dropRunM), (_, id) => ({ figure: "dropRun", id })),
+  explained(computed("cut", "Drop to cut", runMeasure, dropCutM, 120), (_, id) => ({ figure: "dropCut", id })),
+  explained(
+    computed(
+      "down",
+      "Loss down",
+      plainMeasure("dB", 2),
+      (plant, id) => {
+        const light = portLight(plant, id);
+        return light.kind === "known" ? light.downDb : null;
+      },
+      110,
+    ),
+    (_, id) => ({ figure: "lightDown", id }),
   ),
-  computed(
-    "up",
-    "Loss up",
-    plainMeasure("dB", 2),
-    (plant, id) => {
-      const light = portLight(plant, id);
-      return light.kind === "known" ? light.upDb : null;
-    },
-    110,
+  explained(
+    computed(
+      "up",
+      "Loss up",
+      plainMeasure("dB", 2),
+      (plant, id) => {
+        const light = portLight(plant, id);
+        return light.kind === "known" ? light.upDb : null;
+      },
+      110,
+    ),
+    (_, id) => ({ figure: "lightUp", id }),
   ),
   yesNo({ table, column: "pinned" }, "Pinned", {
     steps: byCommand("drop.pin", (_, dropId, pinned) => ({ dropId, pinned })),

@@ -6,8 +6,8 @@ import { tubeOf } from "../../../core/plant/fiberView.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { feedingUseId, portLight } from "../../../core/plant/portLight.ts";
 import { type PortView, portsOf } from "../../../core/plant/terminalView.ts";
-import { computed, told } from "./builders.ts";
-import type { CellValue, Column } from "./column.ts";
+import { computed, explained, told } from "./builders.ts";
+import type { CellValue, Column, Explains } from "./column.ts";
 import { plainMeasure, runMeasure } from "./measures.ts";
 import { splitPlace } from "./place.ts";
 
@@ -40,18 +40,27 @@ export const portColumns: readonly Column[] = [
   told("state", "State", (plant, id) => (dropOf(plant, id) === null ? "spare" : "used"), 80),
   told("fiber", "Fiber", fiberOfPort, 130),
   computed("leg", "Leg", plainMeasure("", 0), (plant, id) => portOf(plant, id)?.leg ?? null, 70),
-  computed("run", "Drop", runMeasure, (plant, id) => withDrop(plant, id, dropRunM)),
-  computed("cut", "Drop to cut", runMeasure, (plant, id) => withDrop(plant, id, dropCutM), 120),
-  computed(
-    "loss",
-    "Loss down",
-    plainMeasure("dB", 2),
-    (plant, id) =>
-      withDrop(plant, id, (_, dropId) => {
-        const light = portLight(plant, dropId);
-        return light.kind === "known" ? light.downDb : null;
-      }),
-    110,
+  explained(
+    computed("run", "Drop", runMeasure, (plant, id) => withDrop(plant, id, dropRunM)),
+    ofDrop("dropRun"),
+  ),
+  explained(
+    computed("cut", "Drop to cut", runMeasure, (plant, id) => withDrop(plant, id, dropCutM), 120),
+    ofDrop("dropCut"),
+  ),
+  explained(
+    computed(
+      "loss",
+      "Loss down",
+      plainMeasure("dB", 2),
+      (plant, id) =>
+        withDrop(plant, id, (_, dropId) => {
+          const light = portLight(plant, dropId);
+          return light.kind === "known" ? light.downDb : null;
+        }),
+      110,
+    ),
+    ofDrop("lightDown"),
   ),
 ];
 
@@ -67,6 +76,10 @@ function dropOf(plant: Plant, id: string): string | null {
 function withDrop<T>(plant: Plant, id: string, ask: (plant: Plant, dropId: string) => T): T | null {
   const dropId = dropOf(plant, id);
   return dropId === null ? null : ask(plant, dropId);
+}
+
+function ofDrop(figure: "dropRun" | "dropCut" | "lightDown"): Explains {
+  return (plant, id) => withDrop(plant, id, (_, dropId) => ({ figure, id: dropId }));
 }
 
 function unitOfPort(plant: Plant, id: string): string {

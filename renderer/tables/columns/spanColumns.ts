@@ -2,7 +2,7 @@ import { cablesInSpan } from "../../../core/plant/cablePath.ts";
 import { spanName } from "../../../core/plant/names.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";
-import { byCommand, computed, figures, told, words } from "./builders.ts";
+import { byCommand, computed, explained, figures, told, words } from "./builders.ts";
 import type { CellValue, Column } from "./column.ts";
 import { forceMeasure, plainMeasure, runMeasure, shortMeasure } from "./measures.ts";
 
@@ -23,19 +23,25 @@ export const spanColumns: readonly Column[] = [
       .map((one) => plant.rowOf("cable", one).name)
       .join(", "),
   ),
-  computed("sag", "Sag as strung", shortMeasure, (plant, id) => {
-    const sag = spanSag(plant, id);
-    return sag.kind === "known" ? sag.stringing.sagM : null;
-  }),
-  computed(
-    "tension",
-    "Tension loaded",
-    forceMeasure,
-    (plant, id) => {
+  explained(
+    computed("sag", "Sag as strung", shortMeasure, (plant, id) => {
       const sag = spanSag(plant, id);
-      return sag.kind === "known" ? sag.tension.supportN : null;
-    },
-    130,
+      return sag.kind === "known" ? sag.stringing.sagM : null;
+    }),
+    (_, id) => ({ figure: "sag", id, part: "stringing" }),
+  ),
+  explained(
+    computed(
+      "tension",
+      "Tension loaded",
+      forceMeasure,
+      (plant, id) => {
+        const sag = spanSag(plant, id);
+        return sag.kind === "known" ? sag.tension.supportN : null;
+      },
+      130,
+    ),
+    (_, id) => ({ figure: "tensionLoaded", id }),
   ),
   computed("crossings", "Crossings", plainMeasure("", 0), (plant, id) => plant.where("crossing", "spanId", id).length),
   told("origin", "Found", (plant, id) => plant.rowOf(table, id).origin, 100),

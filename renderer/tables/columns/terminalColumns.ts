@@ -1,7 +1,7 @@
 import { spanName } from "../../../core/plant/names.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { portCounts, terminalHang, terminalPlace } from "../../../core/plant/terminalView.ts";
-import { byCommand, computed, figures, reference, told, words, yesNo } from "./builders.ts";
+import { byCommand, computed, explained, figures, reference, told, words, yesNo } from "./builders.ts";
 import type { CellValue, Column } from "./column.ts";
 import { plainMeasure, runMeasure, shortMeasure } from "./measures.ts";
 
@@ -34,7 +34,10 @@ export const terminalColumns: readonly Column[] = [
   },
   told("span", "Span", (plant, id) => spanName(plant, plant.rowOf(table, id).spanId), 170),
   told("cable", "Cable", (plant, id) => plant.rowOf("cable", plant.rowOf(table, id).cableId).name, 100),
-  computed("station", "From the feed end", runMeasure, (plant, id) => terminalPlace(plant, id).stationM, 150),
+  explained(
+    computed("station", "From the feed end", runMeasure, (plant, id) => terminalPlace(plant, id).stationM, 150),
+    (_, id) => ({ figure: "terminalStation", id }),
+  ),
   computed("ports", "Ports", counted, (plant, id) => portCounts(plant, id).total, 80),
   computed("used", "Used", counted, (plant, id) => portCounts(plant, id).used, 80),
   computed("spare", "Spare", counted, (plant, id) => portCounts(plant, id).spare, 80),

@@ -1,6 +1,6 @@
 import { dropCutM, dropsOfUnit } from "../../../core/plant/dropView.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
-import { choice, computed, figures, told, words } from "./builders.ts";
+import { choice, computed, explained, figures, told, words } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { heightMeasure, plainMeasure, runMeasure } from "./measures.ts";
 
@@ -15,15 +15,21 @@ export const unitColumns: readonly Column[] = [
     return drop ? plant.rowOf("terminal", drop.terminalId).name : "";
   }),
   computed("port", "Port", plainMeasure("", 0), (plant, id) => firstDrop(plant, id)?.port ?? null, 70),
-  computed(
-    "cut",
-    "Drop to cut",
-    runMeasure,
+  explained(
+    computed(
+      "cut",
+      "Drop to cut",
+      runMeasure,
+      (plant, id) => {
+        const drop = firstDrop(plant, id);
+        return drop ? dropCutM(plant, drop.id) : null;
+      },
+      120,
+    ),
     (plant, id) => {
       const drop = firstDrop(plant, id);
-      return drop ? dropCutM(plant, drop.id) : null;
+      return drop ? { figure: "dropCut", id: drop.id } : null;
     },
-    120,
   ),
   figures({ table, column: "attachHeightM" }, "Drop attaches at", heightMeasure, { mayBeEmpty: true, widthPx: 150 }),
   figures({ table, column: "eastM" }, "East", runMeasure),

@@ -24,6 +24,7 @@ const figures: readonly FigureRef[] = [
   { figure: "tension", id: "span-2", part: "hot" },
   { figure: "tension", id: "span-2", part: "iced" },
   { figure: "tensionShare", id: "span-2" },
+  { figure: "tensionLoaded", id: "span-2" },
   { figure: "clearance", id: "crossing-1", part: "stringing" },
   { figure: "clearance", id: "crossing-1", part: "iced" },
   { figure: "poleSeparation", id: "neutral-2" },

@@ -8,6 +8,8 @@ test("the rule book prints every rule of the register with limit and trust in wo
   const book = ruleBook();
   expect(book.map((one) => one.id).sort()).toEqual(ruleRegister.map((one) => one.id).sort());
   expect(book[0]?.severity).toBe("error");
+  const standoff = book.find((one) => one.id === "terminal-standoff");
+  expect(standoff?.compares).toContain("against the terminal offset of the settings");
   expect(book.filter((one) => one.limitFrom === "" || /[a-z][A-Z]/.test(`${one.limitFrom} ${one.looksAt}`))).toEqual(
     [],
   );

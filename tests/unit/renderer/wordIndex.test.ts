@@ -24,6 +24,14 @@ test("a slip of the hand is forgiven: a letter missing, added, exchanged or turn
   }
 });
 
+test("a short word may lack a letter too, but a whole word comes before one with a slip", () => {
+  const index = openWordIndex();
+  index.put("road", "12 Oak Road");
+  index.put("rod", "Lightning rod");
+  expect(index.find("12 oak rod").map((one) => one.key)).toEqual(["road"]);
+  expect(index.find("rod").map((one) => one.key)).toEqual(["rod", "road"]);
+});
+
 test("a pole's tag is found with and without its hyphen, before longer tags", () => {
   const index = addresses(200);
   expect(index.find("P-12")[0]?.key).toBe("pole-12");

@@ -23,6 +23,15 @@ describe("the register of rules", () => {
     for (const rule of ruleRegister) expect(rule.id).toMatch(/^[a-z]+(-[a-z]+)+$/);
   });
 
+  it.each(ruleRegister.map((rule) => [rule.id, rule.compares] as const))(
+    "says in one sentence what %s holds against what",
+    (_, compares) => {
+      expect(compares).toMatch(/^[A-Z][^.]*(\.\d[^.]*)*[a-z%]\.$/);
+      expect(compares).toMatch(/\bagainst\b|\bHow a span came to be\b/);
+      expect(ruleRegister.filter((rule) => rule.compares === compares)).toHaveLength(1);
+    },
+  );
+
   it.each(ruleFiles)("%s has a test that fires and one that stays quiet", (file) => {
     const test = new URL(file.replace(/\.ts$/, ".test.ts"), import.meta.url);
     expect(existsSync(test)).toBe(true);

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { explain } from "../../../../core/explain/explain.ts";
 import { openPlant } from "../../../../core/plant/plant.ts";
 import { headingOf } from "../../../../renderer/tables/columns/column.ts";
 import { kinds } from "../../../../renderer/tables/kinds.ts";
@@ -30,4 +31,35 @@ test("no two columns of a table share a key or a heading", () => {
     expect(new Set(headings).size).toBe(headings.length);
     expect(new Set(kind.columns.map((column) => column.key)).size).toBe(headings.length);
   }
+});
+
+test("a cell that explains its figure explains the one it shows", () => {
+  const explainedKeys = new Set<string>();
+  for (const kind of kinds) {
+    for (const id of kind.ids(route, plant)) {
+      for (const column of kind.columns) {
+        const figure = column.explains?.(plant, id);
+        const told = figure && explain(plant, figure, "us");
+        if (told?.kind !== "known") continue;
+        expect(told.result.value, `${kind.name} ${column.heading}`).toBe(column.value(plant, id));
+        explainedKeys.add(`${kind.id} ${column.key}`);
+      }
+    }
+  }
+  expect([...explainedKeys].sort()).toEqual([
+    "attachment above",
+    "cable sheath",
+    "crossing clearance",
+    "drop cut",
+    "drop down",
+    "drop run",
+    "drop up",
+    "livingUnit cut",
+    "port cut",
+    "port loss",
+    "port run",
+    "span sag",
+    "span tension",
+    "terminal station",
+  ]);
 });

@@ -1,9 +1,9 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { subjectsText } from "../../../core/rules/finding.ts";
-import { launchChromium } from "../chromium.ts";
-import { selection } from "../diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+import { subjectsText } from "../../core/rules/finding.ts";
+import { launchChromium } from "./chromium.ts";
+import { selection } from "./diagram.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -20,6 +20,7 @@ beforeEach(async () => {
   opened = await demo.open(browser);
 });
 afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
   await opened.close();
 });
 
@@ -56,6 +57,50 @@ test("planted faults are listed, filtered by text, and each leads to its place",
   await panel.getByLabel("Group by").selectOption("place");
   const [first] = session.route().terminal.values();
   await panel.getByRole("heading", { name: new RegExp(`^Terminal ${first?.name}`) }).waitFor();
+});
+
+test("findings are sorted by place or by excess over the limit; order, counts and the hand follow a fix and its undo", async () => {
+  const { page, session } = opened;
+  hangAstray(5);
+  await page.reload();
+  const panel = page.getByRole("region", { name: "Findings" });
+  await panel.getByLabel("Group by").selectOption("nothing");
+  await panel.getByLabel("Sort").selectOption("west to east");
+  const shownKeys = () =>
+    panel.locator("[data-finding]").evaluateAll((all) => all.map((one) => one.getAttribute("data-finding")));
+  const shown = async () =>
+    (await shownKeys()).map((key) => {
+      const finding = session.findings().find((one) => one.key === key);
+      if (!finding) throw new Error(`the panel shows ${key}, which the route does not have`);
+      return finding;
+    });
+  const eastM = async () => (await shown()).map((one) => one.at?.eastM ?? Number.POSITIVE_INFINITY);
+  const isRising = (figures: readonly number[]) => figures.every((one, i) => i === 0 || one >= (figures[i - 1] ?? 0));
+  await expect.poll(async () => isRising(await eastM())).toBe(true);
+  expect(await shownKeys()).toHaveLength(session.findings().length);
+
+  await panel.getByLabel("Sort").selectOption("furthest past the limit");
+  const excess = (await shown()).flatMap(({ measured, limit }) =>
+    measured === null || limit === null ? [] : [Math.abs(measured - limit) / (Math.abs(limit) || 1)],
+  );
+  expect(excess.length).toBeGreaterThan(5);
+  expect(isRising(excess.map((one) => -one))).toBe(true);
+
+  await panel.getByLabel("Sort").selectOption("west to east");
+  await panel.getByLabel("Filter by text").fill("standard distance");
+  const count = astray().length;
+  const warnings = panel.getByRole("button", { name: /warnings?$/ });
+  const warningCount = Number.parseInt((await warnings.textContent()) ?? "", 10);
+  await panel.locator("[data-finding]").first().focus();
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => panel.locator("[data-finding]").count()).toBe(count - 1);
+  expect(Number.parseInt((await warnings.textContent()) ?? "", 10)).toBe(warningCount - 1);
+  expect(isRising(await eastM())).toBe(true);
+  expect(await page.evaluate(() => document.activeElement?.closest(".findings") !== null)).toBe(true);
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => panel.locator("[data-finding]").count()).toBe(count);
+  expect(isRising(await eastM())).toBe(true);
 });
 
 test("all fixes of a kind are counted first, applied as one edit, and one undo brings every finding back", async () => {

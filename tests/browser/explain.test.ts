@@ -1,11 +1,11 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { explain } from "../../../core/explain/explain.ts";
-import { spanSag } from "../../../core/plant/spanSag.ts";
-import { launchChromium } from "../chromium.ts";
-import { selection } from "../diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
-import { pressOn, sideOf } from "../panelHands.ts";
+import { explain } from "../../core/explain/explain.ts";
+import { spanSag } from "../../core/plant/spanSag.ts";
+import { launchChromium } from "./chromium.ts";
+import { selection } from "./diagram.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { pressOn, sideOf } from "./panelHands.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -22,6 +22,7 @@ beforeEach(async () => {
   opened = await demo.open(browser, { permissions: ["clipboard-read", "clipboard-write"] });
 });
 afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
   await opened.close();
 });
 
@@ -58,6 +59,60 @@ test("the key ? on a sag opens its formula; the numbers are those of the rows an
   await page.keyboard.press("Escape");
   await card.waitFor({ state: "detached" });
   expect(await selection(page)).toEqual([spanId]);
+});
+
+/** Shows a table and puts the hand on a cell of it. */
+async function onCell(table: string, row: number, heading: string): Promise<void> {
+  const { page } = opened;
+  await page.getByRole("tab", { name: table, exact: true }).click();
+  await page.getByRole("grid", { name: table, exact: true }).waitFor();
+  const headings = await page
+    .getByRole("columnheader")
+    .evaluateAll((all) => all.map((one) => one.querySelector("span")?.textContent));
+  await page.locator(`[data-cell="${row} ${headings.indexOf(heading)}"]`).click();
+}
+
+test("the key ? on a computed cell of a table opens its formula; inputs are those of the rows, with their source", async () => {
+  const { page, session } = opened;
+  await page.keyboard.press("Control+g");
+  const spanIds = [...session.route().span.keys()];
+  const row = spanIds.findIndex((id) => spanSag(session.plant, id).kind === "known");
+  const spanId = spanIds[row] ?? "";
+  const told = explain(session.plant, { figure: "tensionLoaded", id: spanId }, "us");
+  if (told?.kind !== "known") throw new Error("no span is strung");
+  await onCell("Spans", row, "Tension loaded (lbf)");
+  await page.keyboard.press("?");
+  const card = page.getByRole("dialog", { name: "How this figure comes about" });
+  const text = (await card.textContent()) ?? "";
+  expect(text).toContain("T = H + w² · L² / (8 · H)");
+  expect(text).toContain("Formula from: tension at a level support is H + w D; textbook statics.");
+  expect(text).toContain("Largest tension the company allows");
+  const put = /T = ([\d.]+) \+ ([\d.]+)² · ([\d.]+)² \/ \(8 · ([\d.]+)\) = ([\d.]+) N/.exec(text);
+  if (!put) throw new Error(`no numbers were put in: ${text}`);
+  const [, horizontalN = 0, loadNPerM = 0, lengthM = 0, , supportN = 0] = put.map(Number);
+  expect(lengthM).toBeCloseTo(session.plant.rowOf("span", spanId).lengthM, 3);
+  expect(horizontalN + (loadNPerM * lengthM) ** 2 / (8 * horizontalN)).toBeCloseTo(supportN, 0);
+  expect(supportN).toBeCloseTo(told.result.value, 1);
+  for (const input of told.inputs) expect(text).toContain(`${input.symbol}${input.name}${input.text}`);
+  await page.keyboard.press("Escape");
+  await card.waitFor({ state: "detached" });
+  expect(await page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("grid");
+  await onCell("Drops", 0, "Loss down (dB)");
+  await page.keyboard.press("Enter");
+  await card.getByText("Formula from").waitFor();
+});
+
+test("where a cell is typed the key ? is a letter, and a figure without a formula says that it is worked out", async () => {
+  const { page } = opened;
+  await page.keyboard.press("Control+g");
+  await onCell("Spans", 0, "Note");
+  await page.keyboard.press("?");
+  await expect.poll(() => page.locator(".grid input").inputValue()).toBe("?");
+  await page.keyboard.press("Escape");
+  await onCell("Spans", 0, "Crossings");
+  await page.keyboard.press("?");
+  await page.getByText("Crossings: worked out, not typed.").waitFor();
+  expect(await page.getByRole("dialog").count()).toBe(0);
 });
 
 test("resting the pointer shows the explanation; an input leads to the row it is read from", async () => {

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Download, Locator, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { tableNames } from "../../../core/model/tables.ts";
-import type { Session } from "../../../electron/host/session.ts";
-import { launchChromium } from "../chromium.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+import { tableNames } from "../../core/model/tables.ts";
+import type { Session } from "../../electron/host/session.ts";
+import { launchChromium } from "./chromium.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -21,6 +21,7 @@ beforeEach(async () => {
   opened = await demo.open(browser);
 });
 afterEach(async () => {
+  expect(opened.complaints).toEqual([]);
   await opened.close();
 });
 
@@ -198,7 +199,6 @@ test("panels keep the size they were given, and can be put back", async () => {
   await page.mouse.up();
   await expect.poll(width).toBeGreaterThan(390);
   const given = await width();
-  await page.waitForTimeout(500);
   await page.reload();
   await side.waitFor();
   await expect.poll(width).toBe(given);

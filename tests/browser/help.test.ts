@@ -1,10 +1,10 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { ruleRegister } from "../../../core/rules/register.ts";
-import { actions } from "../../../renderer/app/actions.ts";
-import { shownKey } from "../../../renderer/app/keys.ts";
-import { launchChromium } from "../chromium.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+import { ruleRegister } from "../../core/rules/register.ts";
+import { actions } from "../../renderer/app/actions.ts";
+import { shownKey } from "../../renderer/app/keys.ts";
+import { launchChromium } from "./chromium.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -84,8 +84,9 @@ test("a taken key is refused by the name of what has it; a free one works, is ke
 
   await page.reload();
   await page.locator("canvas").first().waitFor();
+  expect(await findings.count()).toBe(0);
   await page.keyboard.press("Control+Shift+L");
-  await findings.waitFor({ state: (await findings.count()) > 0 ? "detached" : "attached" });
+  await findings.waitFor();
   await page.locator("[data-diagram]").focus();
   await page.keyboard.press("?");
   await page.getByRole("button", { name: "Reset all keys" }).click();

@@ -1,10 +1,10 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { actions } from "../../../renderer/app/actions.ts";
-import { shownKey } from "../../../renderer/app/keys.ts";
-import { launchChromium } from "../chromium.ts";
-import { selection, visibleIds } from "../diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+import { actions } from "../../renderer/app/actions.ts";
+import { shownKey } from "../../renderer/app/keys.ts";
+import { launchChromium } from "./chromium.ts";
+import { selection, visibleIds } from "./diagram.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -25,6 +25,7 @@ afterEach(async () => {
   await opened.close();
 });
 
+const field = () => opened.page.getByRole("dialog").getByRole("combobox");
 const first = () => opened.page.getByRole("dialog").getByRole("option").first();
 
 test("an address typed with a slip is first, and Enter chooses and shows it", async () => {
@@ -87,9 +88,9 @@ test("a port, a help page and a word of the trade are found; Escape gives the fo
   await page.keyboard.press("Control+k");
   await page.keyboard.type(`${terminal?.name} port 3`);
   await expect.poll(() => first().textContent()).toContain("port 3");
-  await page.getByRole("combobox").fill("rule book");
+  await field().fill("rule book");
   await expect.poll(() => first().textContent()).toContain("Rule book");
-  await page.getByRole("combobox").fill("ruling span");
+  await field().fill("ruling span");
   await expect.poll(() => first().textContent()).toContain("Ruling span");
   await page.keyboard.press("Escape");
   expect(await page.evaluate(() => document.activeElement?.hasAttribute("data-diagram"))).toBe(true);

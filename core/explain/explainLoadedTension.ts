@@ -1,0 +1,101 @@
+import { spanName } from "../plant/names.ts";
+import type { Plant } from "../plant/plant.ts";
+import { spanSag } from "../plant/spanSag.ts";
+import { companySetting } from "../rules/rule.ts";
+import { fixedText } from "../units/fixedText.ts";
+import { formatForce } from "../units/formatForce.ts";
+import { formatWeightPerLength } from "../units/formatWeightPerLength.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+import type { Explanation, NoExplanation } from "./explanation.ts";
+import { lengthInput, saidInput } from "./inputs.ts";
+
+const source = "tension at a level support is H + w D; textbook statics";
+
+/** Tension of a span at its supports under the full district load, against what the company allows. */
+export function explainTensionLoaded(plant: Plant, spanId: string, units: UnitSystem): Explanation | NoExplanation {
+  const title = `Tension loaded, span ${spanName(plant, spanId)}`;
+  const loaded = loadedSpan(plant, spanId, units);
+  if (typeof loaded === "string") return { kind: "unknown", title, why: loaded };
+  const { supportN, breakingN } = loaded.tension;
+  const limitN = breakingN * plant.settings().maxStrandFrac;
+  return {
+    kind: "known",
+    title,
+    words: "Tension of the strand at the supports under the district's load.",
+    formula: "H + w² · L² / (8 · H)",
+    inputs: loaded.inputs,
+    result: { symbol: "T", value: supportN, unit: "N", text: formatForce(supportN, units) },
+    limit: {
+      words: "Largest tension the company allows",
+      value: limitN,
+      text: formatForce(limitN, units),
+      basis: companySetting("maxStrandFrac"),
+    },
+    source,
+    assumed: ["Both supports are taken as level."],
+  };
+}
+
+/** Tension of a span under the full district load as a part of what the strand breaks at. */
+export function explainTensionShare(plant: Plant, spanId: string, units: UnitSystem): Explanation | NoExplanation {
+  const title = `Share of the breaking strength, span ${spanName(plant, spanId)}`;
+  const loaded = loadedSpan(plant, spanId, units);
+  if (typeof loaded === "string") return { kind: "unknown", title, why: loaded };
+  const { supportN, breakingN } = loaded.tension;
+  const { maxStrandFrac } = plant.settings();
+  return {
+    kind: "known",
+    title,
+    words: "Tension at the supports under the district's load, over the rated breaking strength of the strand.",
+    formula: "(H + w² · L² / (8 · H)) / B",
+    inputs: [
+      ...loaded.inputs,
+      saidInput(["B", "rated breaking strength"], [breakingN, "N"], formatForce(breakingN, units), [
+        "strandType",
+        loaded.strandTypeId,
+      ]),
+    ],
+    result: { symbol: "share", value: supportN / breakingN, unit: "", text: percent(supportN / breakingN) },
+    limit: {
+      words: "Largest share the company allows",
+      value: maxStrandFrac,
+      text: percent(maxStrandFrac),
+      basis: companySetting("maxStrandFrac"),
+    },
+    source,
+    assumed: [`Tension at the supports is ${formatForce(supportN, units)}; both are taken as level.`],
+  };
+}
+
+/** What both explanations take from the span, or why nobody can tell. */
+function loadedSpan(plant: Plant, spanId: string, units: UnitSystem) {
+  const sag = spanSag(plant, spanId);
+  const { strandSectionId } = plant.rowOf("span", spanId);
+  if (sag.kind === "unknown") return sag.why;
+  if (strandSectionId === null) return "The span carries no strand of ours.";
+  const { horizontalN, loadNPerM } = sag.tension;
+  const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
+  return {
+    tension: sag.tension,
+    strandTypeId: plant.rowOf("strandSection", strandSectionId).strandTypeId,
+    inputs: [
+      saidInput(
+        ["H", "horizontal tension under the district's load"],
+        [horizontalN, "N"],
+        formatForce(horizontalN, units),
+        ["strandSection", strandSectionId],
+      ),
+      saidInput(
+        ["w", `load per length of ${district.name}, wind and constant in it`],
+        [loadNPerM, "N/m"],
+        formatWeightPerLength(loadNPerM, units),
+        ["loadingDistrict", district.id],
+      ),
+      lengthInput(["L", "span length"], sag.lengthM, [units, "span"], ["span", spanId]),
+    ],
+  };
+}
+
+function percent(frac: number): string {
+  return `${fixedText(frac * 100, 1)} %`;
+}
