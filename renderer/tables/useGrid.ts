@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { runCommand } from "../app/edits.ts";
+import { lookOnlyReason } from "../app/files.ts";
 import { bringIntoView } from "../app/look.ts";
 import type { RefKey } from "../app/ref.ts";
 import { tell } from "../app/session.ts";
@@ -114,6 +115,11 @@ export function useGrid(kind: Kind, shown: Shown): Grid {
     if (rowId === undefined || !column) return;
     if (!column.write) {
       tell(session, `${column.heading}: ${tableWords.computed}.`);
+      return;
+    }
+    const reason = lookOnlyReason(session);
+    if (reason !== null) {
+      tell(session, reason);
       return;
     }
     const kept = edits.bad.get(`${rowId}\n${column.key}`)?.text;
