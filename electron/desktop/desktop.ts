@@ -3,6 +3,7 @@ import { pathToFileURL } from "node:url";
 import type { HostEvent } from "../../core/contract/contract.ts";
 import { drawnSet, menuActions } from "../../core/contract/desktopShapes.ts";
 import { type Fault, fail, type Result } from "../../core/model/result.ts";
+import { readDressedPage } from "../host/dressedPage.ts";
 import type { Host } from "../host/host.ts";
 import { applicationMenu } from "./applicationMenu.ts";
 import { routeFiles } from "./routeFiles.ts";
@@ -46,9 +47,12 @@ export async function openDesktop(electron: ElectronParts, options: DesktopOptio
   const { host, windowFolder, preload, configFolder } = options;
   await app.whenReady();
   session.defaultSession.setPermissionRequestHandler((_page, _permission, decide) => decide(false));
-  protocol.handle(ownScheme, (request) => {
+  protocol.handle(ownScheme, async (request) => {
     const path = pageFile(windowFolder, request.url);
-    return path === null ? new Response("Not here.", { status: 404 }) : net.fetch(pathToFileURL(path).href);
+    if (path === null) return new Response("Not here.", { status: 404 });
+    if (!path.endsWith(".html")) return net.fetch(pathToFileURL(path).href);
+    const headers = { "content-type": "text/html; charset=utf-8" };
+    return new Response(await readDressedPage(path, host.call), { headers });
   });
   const windows = openWindows(electron, {
     make: windowOptions(preload),

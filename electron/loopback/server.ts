@@ -3,6 +3,7 @@ import { readFile } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { extname, join, normalize, sep } from "node:path";
 import { fail } from "../../core/model/result.ts";
+import { readDressedPage } from "../host/dressedPage.ts";
 import type { Host } from "../host/host.ts";
 import { addressAsked, admit } from "./gate.ts";
 
@@ -67,7 +68,7 @@ export async function openLoopback(host: Host, windowFolder: string, wantedPort 
     if (request.method === "POST" && url.pathname.startsWith("/call/")) {
       return void answer(host, url.pathname.slice("/call/".length), request, response);
     }
-    return void serveFile(windowFolder, url.pathname, response);
+    return void serveFile(host, windowFolder, url.pathname, response);
   });
 
   const listen = (response: ServerResponse): void => {
@@ -124,11 +125,12 @@ async function readBody(request: IncomingMessage): Promise<{ readonly json: unkn
   }
 }
 
-async function serveFile(folder: string, pathname: string, response: ServerResponse): Promise<void> {
+async function serveFile(host: Host, folder: string, pathname: string, response: ServerResponse): Promise<void> {
   try {
     const path = normalize(join(folder, pathname === "/" ? "index.html" : decodeURIComponent(pathname)));
     if (!path.startsWith(folder + sep)) throw new Error("outside the window's folder");
-    send(response, 200, kinds[extname(path)] ?? "application/octet-stream", await readFile(path));
+    const body = await (extname(path) === ".html" ? readDressedPage(path, host.call) : readFile(path));
+    send(response, 200, kinds[extname(path)] ?? "application/octet-stream", body);
   } catch {
     send(response, 404, "text/plain; charset=utf-8", "Not here.");
   }

@@ -25,7 +25,8 @@ export function drawScale(pen: Pen, { scene, view, ink, units }: Picture): void 
   const y = view.heightPx - 20;
   pen.fillStyle = ink.ground;
   pen.beginPath();
-  pen.roundRect(x - 10, y - 30, lengthPx + 58, 40, 6);
+  const letterPx = 12 * ink.letterFrac;
+  pen.roundRect(x - 10, y - 18 - letterPx, lengthPx + 46 + letterPx, 28 + letterPx, 6);
   pen.fill();
   pen.strokeStyle = ink.soft;
   pen.lineWidth = 1;
@@ -38,7 +39,7 @@ export function drawScale(pen: Pen, { scene, view, ink, units }: Picture): void 
   pen.lineTo(x + lengthPx / 2 + 0.5, y);
   pen.stroke();
   pen.fillStyle = ink.soft;
-  pen.font = lettering(12, 400);
+  pen.font = lettering(letterPx, 400);
   pen.textAlign = "left";
   pen.textBaseline = "alphabetic";
   pen.fillText(`${step} ${isUs ? "ft" : "m"}`, x, y - 10);

@@ -27,6 +27,7 @@ function standsStill(before: Picture, now: Picture): boolean {
     before.scene === now.scene &&
     before.units === now.units &&
     before.findings === now.findings &&
+    before.ink.letterFrac === now.ink.letterFrac &&
     before.view.pxPerM === now.view.pxPerM &&
     before.view.widthPx === now.view.widthPx &&
     before.view.heightPx === now.view.heightPx &&

@@ -38,7 +38,7 @@ function drawRowNames(
   rows: NonNullable<Picture["scene"]["places"]["straight"]>["rows"],
   { view, ink }: Pick<Picture, "view" | "ink">,
 ): void {
-  pen.font = lettering(12, 600);
+  pen.font = lettering(12 * ink.letterFrac, 600);
   pen.fillStyle = ink.soft;
   pen.textAlign = "right";
   pen.textBaseline = "middle";

@@ -2,10 +2,10 @@ import { useState } from "react";
 import { basisWords } from "../../core/explain/basisWords.ts";
 import { findingFigures } from "../../core/rules/findingFigures.ts";
 import { applyFix, runCommand } from "../app/edits.ts";
-import { lookOnlyReason } from "../app/files.ts";
 import { goToFinding } from "../app/look.ts";
 import type { OpenRoute, WindowFinding } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
+import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { FindingGlyph } from "./FindingGlyph.tsx";
 import { FindingExplained } from "./findings/FindingExplained.tsx";
@@ -74,7 +74,7 @@ type DeedsProps = {
 function Deeds({ finding, isTabStop, isExplained, onExplain, onWaive }: DeedsProps) {
   const session = useSession();
   const isBusy = useView((state) => state.isBusy || state.job !== null);
-  const lookOnly = useView(() => lookOnlyReason(session));
+  const lookOnly = useLookOnly();
   const { waiverId } = finding;
   const edit = (name: string, told: string, run: () => unknown) => (
     <button

@@ -14,6 +14,7 @@ import {
   takeImport,
 } from "../app/importing.ts";
 import { showFault } from "../app/session.ts";
+import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { ImportPlanned } from "./ImportPlanned.tsx";
 
@@ -69,7 +70,8 @@ export function ImportPanel() {
     setTakenCount(takenCount + 1);
   };
   const plan = planned?.ok ? planned.value : null;
-  const why = whyNot(planned, importing);
+  const lookOnly = useLookOnly();
+  const why = lookOnly ?? whyNot(planned, importing);
 
   return (
     <aside className="import" aria-label="Import">

@@ -59,12 +59,16 @@ function Index(props: {
   readonly onGo: (position: number) => void;
 }) {
   const { sheets, position, revision, onGo } = props;
+  const { view } = useSession();
   const list = useRef<HTMLOListElement>(null);
   useEffect(() => {
     list.current?.children[position]?.scrollIntoView({ block: "nearest" });
   }, [position]);
   return (
     <nav aria-label={words.list}>
+      <button type="button" className="fix" onClick={() => view.setState({ sheets: null })}>
+        {words.back}
+      </button>
       <p className="quiet">{words.revision(revision)}</p>
       <ol ref={list}>
         {sheets.map((one, i) => (
@@ -87,7 +91,6 @@ function Turn(props: {
   readonly onZoom: (zoom: number) => void;
 }) {
   const { position, count, zoom, onGo, onZoom } = props;
-  const { view } = useSession();
   const button = (name: string, isOff: boolean, run: () => void) => (
     <button type="button" className="fix" disabled={isOff} onClick={run}>
       {name}
@@ -111,7 +114,6 @@ function Turn(props: {
       {button(words.zoomOut, zoom <= 1, () => onZoom(Math.max(1, zoom / zoomStep)))}
       {button(words.zoomIn, zoom >= mostZoom, () => onZoom(Math.min(mostZoom, zoom * zoomStep)))}
       {button(words.fit, zoom === 1, () => onZoom(1))}
-      {button(words.back, false, () => view.setState({ sheets: null }))}
     </div>
   );
 }

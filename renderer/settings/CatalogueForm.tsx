@@ -5,6 +5,7 @@ import { type Row, tables } from "../../core/model/tables.ts";
 import { runCommand } from "../app/edits.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
+import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession } from "../app/useSession.ts";
 import { nameOf } from "./columnForm.ts";
 import { FieldLine } from "./FieldLine.tsx";
@@ -12,15 +13,10 @@ import { catalogueWords, columnName, words } from "./words.ts";
 
 /** One catalogue: its rows as a list, the chosen one as a form, and what can be done with it. */
 export function CatalogueForm({ open, table }: { readonly open: OpenRoute; readonly table: CatalogueName }) {
-  const session = useSession();
   const [chosenId, setChosenId] = useState<string | null>(null);
   const rows = [...open.route[table].values()];
   const row = rows.find((one) => one.id === chosenId) ?? rows[0];
   if (!row) return <p className="quiet">{words.empty}</p>;
-  const make = async (command: string, input: object, id: string): Promise<void> => {
-    if (await runCommand(session, command, input)) setChosenId(id);
-  };
-  const newId = (): string => freshIds(open.route, table)();
   return (
     <div className="catalogue">
       <nav aria-label={`${words.rows}: ${catalogueWords[table]}`}>
@@ -35,49 +31,47 @@ export function CatalogueForm({ open, table }: { readonly open: OpenRoute; reado
         </ol>
       </nav>
       <div className="settings-form" key={row.id}>
-        <div className="settings-acts">
-          <button
-            type="button"
-            className="fix"
-            onClick={() => {
-              const id = newId();
-              void make("catalogue.add", { table, row: standIn(row, id) }, id);
-            }}
-          >
-            {words.add}
-          </button>
-          {"name" in row && (
-            <button
-              type="button"
-              className="fix"
-              onClick={() => {
-                const id = newId();
-                void make("catalogue.copy", { table, id: row.id, newId: id, name: words.copyName(row.name) }, id);
-              }}
-            >
-              {words.copy}
-            </button>
-          )}
-          <button
-            type="button"
-            className="fix"
-            onClick={() => void runCommand(session, "catalogue.remove", { table, id: row.id })}
-          >
-            {words.remove}
-          </button>
-        </div>
+        <RowActs open={open} table={table} row={row} onMade={setChosenId} />
         <RowFields open={open} table={table} row={row} />
       </div>
     </div>
   );
 }
 
-function RowFields(props: {
-  readonly open: OpenRoute;
-  readonly table: CatalogueName;
-  readonly row: Row<CatalogueName>;
-}) {
-  const { open, table, row } = props;
+type RowProps = { readonly open: OpenRoute; readonly table: CatalogueName; readonly row: Row<CatalogueName> };
+
+/** What can be done with the chosen row. */
+function RowActs({ open, table, row, onMade }: RowProps & { readonly onMade: (id: string) => void }) {
+  const session = useSession();
+  const lookOnly = useLookOnly();
+  const make = async (command: string, input: (id: string) => object): Promise<void> => {
+    const id = freshIds(open.route, table)();
+    if (await runCommand(session, command, input(id))) onMade(id);
+  };
+  const act = (name: string, run: () => Promise<unknown>) => (
+    <button
+      type="button"
+      className="fix"
+      disabled={lookOnly !== null}
+      title={lookOnly ?? undefined}
+      onClick={() => void run()}
+    >
+      {name}
+    </button>
+  );
+  return (
+    <div className="settings-acts">
+      {act(words.add, () => make("catalogue.add", (id) => ({ table, row: standIn(row, id) })))}
+      {"name" in row &&
+        act(words.copy, () =>
+          make("catalogue.copy", (newId) => ({ table, id: row.id, newId, name: words.copyName(row.name) })),
+        )}
+      {act(words.remove, () => runCommand(session, "catalogue.remove", { table, id: row.id }))}
+    </div>
+  );
+}
+
+function RowFields({ open, table, row }: RowProps) {
   const session = useSession();
   const values = new Map<string, string | number>(Object.entries(row));
   return Object.keys(tables[table].shape)

@@ -2,6 +2,7 @@ import { type ReactNode, useId, useState } from "react";
 import type { Route } from "../../core/model/route.ts";
 import type { TableName } from "../../core/model/tables.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
+import { useLookOnly } from "../app/useLookOnly.ts";
 import { type Cell, cellText, columnForm, readCell } from "./columnForm.ts";
 
 type FieldProps = {
@@ -33,10 +34,17 @@ export function FieldLine(props: FieldProps) {
 function Field({ route, table, column, value, units, id, onKeep }: FieldProps & { readonly id: string }) {
   const shown = cellText(column, value, units);
   const [typed, setTyped] = useState<string | null>(null);
+  const lookOnly = useLookOnly();
   const form = columnForm(route, table, column, value);
   if (form.kind === "choice") {
     return (
-      <select id={id} value={String(value)} onChange={(event) => onKeep(event.target.value)}>
+      <select
+        id={id}
+        value={String(value)}
+        disabled={lookOnly !== null}
+        title={lookOnly ?? undefined}
+        onChange={(event) => onKeep(event.target.value)}
+      >
         {form.options.map((one) => (
           <option key={one.value} value={one.value}>
             {one.words}
@@ -58,6 +66,8 @@ function Field({ route, table, column, value, units, id, onKeep }: FieldProps & 
         id={id}
         className={form.kind === "figure" ? "figure" : undefined}
         value={typed ?? shown}
+        readOnly={lookOnly !== null}
+        title={lookOnly ?? undefined}
         aria-invalid={read?.ok === false}
         aria-describedby={read?.ok === false ? `${id}-what` : undefined}
         onChange={(event) => setTyped(event.target.value)}

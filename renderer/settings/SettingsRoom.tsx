@@ -1,6 +1,7 @@
 import { useRef, useState } from "react";
 import { type CatalogueName, catalogueNames } from "../../core/model/catalogueNames.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
+import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession } from "../app/useSession.ts";
 import { CatalogueForm } from "./CatalogueForm.tsx";
 import { StandardsForm } from "./StandardsForm.tsx";
@@ -37,13 +38,20 @@ export function SettingsRoom({ open }: { readonly open: OpenRoute }) {
 
 function Acts() {
   const session = useSession();
+  const lookOnly = useLookOnly();
   const chooser = useRef<HTMLInputElement>(null);
   return (
     <div className="settings-acts">
       <button type="button" className="fix" onClick={() => void exportTemplate(session)}>
         {words.exportAll}
       </button>
-      <button type="button" className="fix" onClick={() => chooser.current?.click()}>
+      <button
+        type="button"
+        className="fix"
+        disabled={lookOnly !== null}
+        title={lookOnly ?? undefined}
+        onClick={() => chooser.current?.click()}
+      >
         {words.importAll}
       </button>
       <input

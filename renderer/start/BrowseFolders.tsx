@@ -52,7 +52,7 @@ export function BrowseFolders({ onFolder, onFile }: Props) {
       <ul className="browse-list" aria-label={folder.name}>
         {folders.map((one) => (
           <li key={one.entryId}>
-            <button type="button" className="entry" onClick={() => void go(one.entryId)}>
+            <button type="button" className="file" onClick={() => void go(one.entryId)}>
               <span>{one.name}/</span>
             </button>
           </li>
@@ -60,7 +60,7 @@ export function BrowseFolders({ onFolder, onFile }: Props) {
         {onFile &&
           routeFiles.map((one) => (
             <li key={one.entryId}>
-              <button type="button" className="entry is-route" onClick={() => onFile(one.entryId)}>
+              <button type="button" className="file is-route" onClick={() => onFile(one.entryId)}>
                 <span>{one.name}</span>
                 <span className="quiet">
                   {sizeWords(one.byteCount)}, {timeWords(one.modifiedAtIso)}

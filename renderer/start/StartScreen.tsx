@@ -68,7 +68,7 @@ function Recent({ recent }: { readonly recent: Start["recent"] }) {
       <ul className="browse-list" aria-label={words.recent}>
         {recent.map((one) => (
           <li key={one.recentId}>
-            <button type="button" className={one.isMissing ? "entry is-missing" : "entry"} onClick={() => openIt(one)}>
+            <button type="button" className={one.isMissing ? "file is-missing" : "file"} onClick={() => openIt(one)}>
               <span>
                 <strong>{one.routeName}</strong>
                 {one.place === "" ? "" : `, ${one.place}`}

@@ -1,6 +1,7 @@
 import { useRef, useState } from "react";
 import { runCommand } from "../app/edits.ts";
-import { openRouteOf, unitsOf } from "../app/session.ts";
+import { lookOnlyReason } from "../app/files.ts";
+import { openRouteOf, tell, unitsOf } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
 import { type BadCell, type CellWish, oneEdit, planCells } from "./cellEdits.ts";
 
@@ -24,6 +25,8 @@ export function useCellEdits(): CellEdits {
   const [bad, setBad] = useState<ReadonlyMap<string, BadCell>>(new Map());
   const queue = useRef<Promise<void>>(Promise.resolve());
   const carryOut = async (wishes: readonly CellWish[], label: (count: number) => string): Promise<void> => {
+    const reason = lookOnlyReason(session);
+    if (reason !== null) return tell(session, reason);
     const open = openRouteOf(session);
     const plan = planCells({ plant: open.plant, units: unitsOf(open) }, wishes);
     setBad((present) => {

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { FigureRef } from "../../core/explain/explanation.ts";
 import { runCommand } from "../app/edits.ts";
+import { lookOnlyReason } from "../app/files.ts";
 import { bringIntoView } from "../app/look.ts";
 import type { RefKey } from "../app/ref.ts";
 import { tell } from "../app/session.ts";
@@ -128,6 +129,11 @@ export function useGrid(kind: Kind, shown: Shown): Grid {
     if (rowId === undefined || !column) return;
     if (!column.write) {
       explain();
+      return;
+    }
+    const reason = lookOnlyReason(session);
+    if (reason !== null) {
+      tell(session, reason);
       return;
     }
     const kept = edits.bad.get(`${rowId}\n${column.key}`)?.text;

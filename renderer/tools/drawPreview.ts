@@ -123,7 +123,7 @@ export function drawMeasure(pen: Pen, { scene, view, ink }: Picture, measured: r
     else pen.lineTo(x, y);
   });
   pen.stroke();
-  pen.font = lettering(12, 600);
+  pen.font = lettering(12 * ink.letterFrac, 600);
   pen.textAlign = "left";
   pen.textBaseline = "alphabetic";
   points.forEach(({ eastM, northM }, i) => {

@@ -1,7 +1,8 @@
 import type { Route } from "../../core/model/route.ts";
 import type { Plant } from "../../core/plant/plant.ts";
+import { lookOnlyReason } from "../app/files.ts";
 import { type RefKey, refKey, splitRef } from "../app/ref.ts";
-import { openRouteOf, type Session } from "../app/session.ts";
+import { openRouteOf, type Session, tell } from "../app/session.ts";
 import { toolWords } from "./words.ts";
 
 /** A name that can be written on the diagram: what it is, how it reads now, and the edit that changes it. */
@@ -47,7 +48,10 @@ export function nameField(plant: Plant, ref: RefKey): NameField | null {
 
 /** Makes the name of a row a field on the diagram, where it has one of its own. */
 export function openName(session: Session, ref: RefKey): void {
-  if (nameField(openRouteOf(session).plant, ref)) session.view.setState({ inPlace: ref, selection: [ref] });
+  if (!nameField(openRouteOf(session).plant, ref)) return;
+  const reason = lookOnlyReason(session);
+  if (reason !== null) tell(session, reason);
+  else session.view.setState({ inPlace: ref, selection: [ref] });
 }
 
 /** The row after this one among its kind, or before it; round at the ends. */

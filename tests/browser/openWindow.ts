@@ -103,7 +103,7 @@ async function openWindow(browser: Browser, session: Session, options: BrowserCo
 }
 
 /** `BROWSER_SLOWDOWN=6` makes the page's processor six times slower, to find what only works on a quick machine. */
-async function slowDown(page: Page): Promise<void> {
+export async function slowDown(page: Page): Promise<void> {
   const rate = Number(process.env.BROWSER_SLOWDOWN ?? 1);
   if (rate === 1) return;
   const devtools = await page.context().newCDPSession(page);

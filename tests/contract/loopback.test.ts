@@ -8,7 +8,7 @@ import { type Loopback, openLoopback } from "../../electron/loopback/server.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "window-"));
 writeFileSync(join(folder, "index.html"), "<title>window</title>");
-const calls: unknown[] = [];
+const calls: (readonly [method: string, body: unknown])[] = [];
 const host: Host = {
   call: async (method, body) => {
     calls.push([method, body]);
@@ -94,9 +94,10 @@ test("a call needs the cookie and a page of ours", async () => {
   expect((await ask({ ...call, headers })).status).toBe(403);
   expect((await ask({ ...call, headers: { ...headers, origin: "http://example.org" } })).status).toBe(403);
   expect((await ask({ ...call, headers: { origin } })).status).toBe(401);
-  expect(calls).toEqual([]);
+  const lists = () => calls.filter(([method]) => method === "route.list");
+  expect(lists()).toEqual([]);
   expect(JSON.parse((await ask({ ...call, headers: { ...headers, origin } })).text)).toEqual({ ok: true, value: 1 });
-  expect(calls).toEqual([["route.list", {}]]);
+  expect(lists()).toEqual([["route.list", {}]]);
 });
 
 test("a body that is not JSON is a fault in plain words", async () => {

@@ -1,6 +1,6 @@
 import { LayoutPanelLeft, SlidersHorizontal } from "lucide-react";
 import { plainLayout } from "../plainLayout.ts";
-import { type Action, action, working } from "./action.ts";
+import { type Action, action, waiting } from "./action.ts";
 
 /** Standards and catalogues. */
 export const settingsActions: readonly Action[] = [
@@ -8,7 +8,7 @@ export const settingsActions: readonly Action[] = [
     name: (s) => (s.view.getState().isSettingsOpen ? "Put the standards away" : "Standards and catalogues"),
     keys: ["Mod+,"],
     icon: SlidersHorizontal,
-    blocked: working,
+    blocked: waiting,
     run: (s) => s.view.setState((state) => ({ isSettingsOpen: !state.isSettingsOpen, sheets: null })),
     place: "view",
   }),

@@ -1,4 +1,4 @@
-import { Maximize, PanelBottom, PanelRight, Ruler, ZoomIn, ZoomOut } from "lucide-react";
+import { Footprints, Maximize, PanelBottom, PanelRight, ZoomIn, ZoomOut } from "lucide-react";
 import { runCommand } from "../edits.ts";
 import { fitAll, zoomBy } from "../look.ts";
 import { unitsOf } from "../session.ts";
@@ -32,7 +32,7 @@ export const viewActions: readonly Action[] = [
   }),
   action("units", {
     name: (s) => (unitsOf(s.store.get()) === "us" ? "Switch to metric units" : "Switch to feet and inches"),
-    icon: Ruler,
+    icon: Footprints,
     blocked: working,
     run: (s) =>
       runCommand(s, "settings.set", {

@@ -12,7 +12,7 @@ import { eastOfStation, type RulerPole, rowStations, ruledRow, stationAt } from 
 import type { PlacedRow, Straightened } from "./straightened.ts";
 import { words } from "./words.ts";
 
-/** Room one station's figures take along the ruler, px. */
+/** Room one station's figures take along the ruler at the usual size of letters, px. */
 const labelPx = 52;
 
 /** The ruler over a straightened route: stations of the line one is at, a click goes there. */
@@ -93,7 +93,7 @@ function Ruler({ open, picture, straight, row }: RulerProps) {
 type ShownPole = { readonly pole: RulerPole; readonly x: number; readonly isLabelled: boolean };
 
 /** Poles in view; a station is written where it finds room beside the one before. */
-function shownPoles(poles: readonly RulerPole[], { view }: Picture): readonly ShownPole[] {
+function shownPoles(poles: readonly RulerPole[], { view, ink }: Picture): readonly ShownPole[] {
   let freeFrom = Number.NEGATIVE_INFINITY;
   let tickFrom = Number.NEGATIVE_INFINITY;
   return poles.flatMap((pole): ShownPole[] => {
@@ -101,7 +101,7 @@ function shownPoles(poles: readonly RulerPole[], { view }: Picture): readonly Sh
     if (x < 0 || x > view.widthPx || x < tickFrom) return [];
     tickFrom = x + 4;
     const isLabelled = x >= freeFrom;
-    if (isLabelled) freeFrom = x + labelPx;
+    if (isLabelled) freeFrom = x + labelPx * ink.letterFrac;
     return [{ pole, x, isLabelled }];
   });
 }

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useId, useRef, useState } from "react";
-import { lookOnlyReason } from "../../app/files.ts";
-import { useSession, useView } from "../../app/useSession.ts";
+import { useLookOnly } from "../../app/useLookOnly.ts";
+import { useSession } from "../../app/useSession.ts";
 import { type Column, cellText, type Given, headingOf } from "../../tables/columns/column.ts";
 import { cautionOf, keepField, whyNot } from "./keepField.ts";
 import { fieldWords } from "./words.ts";
@@ -38,7 +38,7 @@ function commonText({ column, given, rowIds }: Props): string | null {
 function Typed({ id, ...props }: Props & { readonly id: string }) {
   const { column, given, rowIds } = props;
   const session = useSession();
-  const lookOnly = useView(() => lookOnlyReason(session));
+  const lookOnly = useLookOnly();
   const common = commonText(props);
   const shown = common ?? "";
   const [typed, setTyped] = useState<string | null>(null);
@@ -99,7 +99,7 @@ function Typed({ id, ...props }: Props & { readonly id: string }) {
 function Choice({ id, choices, ...props }: Props & { readonly id: string; readonly choices: readonly string[] }) {
   const { column, given, rowIds } = props;
   const session = useSession();
-  const lookOnly = useView(() => lookOnlyReason(session));
+  const lookOnly = useLookOnly();
   const [refused, setRefused] = useState<string | null>(null);
   const common = commonText(props);
   return (

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { runCommand } from "../../app/edits.ts";
-import { lookOnlyReason } from "../../app/files.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
+import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import { type FixPlan, planFixes } from "./fixAll.ts";
 import type { FindingGroup } from "./grouping.ts";
@@ -25,7 +25,7 @@ export function GroupHead({ group, open, isOneRule }: Props) {
 function FixAll({ group, open }: Omit<Props, "isOneRule">) {
   const session = useSession();
   const isBusy = useView((state) => state.isBusy || state.job !== null);
-  const lookOnly = useView(() => lookOnlyReason(session));
+  const lookOnly = useLookOnly();
   // the plan holds for the route it was made on; an edit in between asks for a new look
   const [tried, setTried] = useState<(FixPlan & { readonly route: OpenRoute["route"] }) | null>(null);
   const plan = tried?.route === open.route ? tried : null;

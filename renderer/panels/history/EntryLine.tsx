@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import type { HistoryEntry } from "../../../core/contract/historyMethods.ts";
+import { timeWords } from "../../start/words.ts";
 import { historyWords } from "./words.ts";
 
 /** One line of a history: what, who, when. */
@@ -7,7 +8,7 @@ export function EntryLine({ entry, children }: { readonly entry: HistoryEntry; r
   return (
     <li className="entry">
       <span>{`${historyWords.kinds[entry.kind]}${entry.label}`}</span>
-      <span className="quiet">{`${entry.author}, ${new Date(entry.atIso).toLocaleString()}`}</span>
+      <span className="quiet">{`${entry.author}, ${timeWords(entry.atIso)}`}</span>
       {children}
     </li>
   );

@@ -2,9 +2,9 @@ import { useEffect, useState } from "react";
 import type { Reply } from "../../../core/contract/contract.ts";
 import { ok } from "../../../core/model/result.ts";
 import { redo, undo } from "../../app/edits.ts";
-import { lookOnlyReason } from "../../app/files.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { showFault } from "../../app/session.ts";
+import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import { EntryLine } from "./EntryLine.tsx";
 import { historyWords } from "./words.ts";
@@ -17,7 +17,7 @@ export function HistoryPanel({ open }: { readonly open: OpenRoute }) {
   const session = useSession();
   const [list, setList] = useState<Reply<"history.list"> | null>(null);
   const isBusy = useView((state) => state.isBusy || state.job !== null);
-  const lookOnly = useView(() => lookOnlyReason(session));
+  const lookOnly = useLookOnly();
   const { routeId, history } = open;
   useEffect(() => {
     let isWanted = true;

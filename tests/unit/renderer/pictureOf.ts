@@ -4,7 +4,7 @@ import type { Picture } from "../../../renderer/canvas/paint.ts";
 import { openSceneMaker } from "../../../renderer/canvas/scene.ts";
 import { fitTo, shownBox } from "../../../renderer/canvas/viewport.ts";
 
-const ink = { ground: "#fff", ink: "#000", soft: "#555", hair: "#ccc", wash: "#eee", accent: "#088" };
+const ink = { ground: "#fff", ink: "#000", soft: "#555", hair: "#ccc", wash: "#eee", accent: "#088", letterFrac: 1 };
 
 /** A picture of a route on a screen of 1200 x 800 px, at so many pixels to the metre. */
 export function pictureOf(plant: Plant, pxPerM: number): Picture {

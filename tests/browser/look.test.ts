@@ -1,9 +1,7 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { launchChromium } from "../chromium.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { launchChromium } from "./chromium.ts";
+import { type Demo, makeDemo } from "./openWindow.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -14,92 +12,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser.close();
   demo.remove();
-});
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-/** Each view, and the keys and clicks that lead to it. */
-const views: readonly (readonly [name: string, go: (opened: OpenWindow) => Promise<void>])[] = [
-  ["the diagram", async () => {}],
-  [
-    "a chosen terminal",
-    async ({ page, session }) => {
-      const [terminal] = session.route().terminal.values();
-      await page.keyboard.press("Control+k");
-      await page.keyboard.type(`Terminal ${terminal?.name}`);
-      await page.keyboard.press("Enter");
-    },
-  ],
-  ["the import", ({ page }) => page.keyboard.press("Control+i")],
-  [
-    "the sheets",
-    async ({ page }) => {
-      await page.getByRole("button", { name: "Preview sheets" }).click();
-      await page.locator(".paper svg").first().waitFor();
-    },
-  ],
-  ["the standards", ({ page }) => page.keyboard.press("Control+,")],
-  [
-    "the start",
-    async ({ page }) => {
-      await page.keyboard.press("Control+o");
-      await page.locator(".start").first().waitFor();
-    },
-  ],
-  [
-    "the finder",
-    async ({ page }) => {
-      await page.keyboard.press("Control+k");
-      await page.keyboard.type("pole");
-    },
-  ],
-  [
-    "the key sheet",
-    async ({ page }) => {
-      await page.locator("[data-diagram]").focus();
-      await page.keyboard.press("?");
-    },
-  ],
-  [
-    "the rule book",
-    async ({ page }) => {
-      await page.keyboard.press("F1");
-      await page.getByRole("button", { name: "Rule book" }).click();
-    },
-  ],
-];
-
-async function violations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const run = (globalThis as unknown as { axe: { run: () => Promise<AxeResult> } }).axe.run; // put on the page just above
-    const { violations: found } = await run();
-    return found
-      .filter((one) => one.impact === "serious" || one.impact === "critical")
-      .flatMap((one) => one.nodes.map((node) => `${one.id}: ${node.target.join(" ")}`));
-  });
-}
-
-type AxeResult = {
-  readonly violations: readonly {
-    readonly id: string;
-    readonly impact: string;
-    readonly nodes: readonly { readonly target: readonly string[] }[];
-  }[];
-};
-
-describe.each(["light", "dark"] as const)("in %s colours", (colorScheme) => {
-  let shared: OpenWindow | null = null;
-  afterAll(() => shared?.close());
-
-  test.each(views)("%s has no serious hindrance for who cannot see or point", async (_, go) => {
-    const opened = shared ?? (await demo.open(browser, { colorScheme }));
-    shared = opened;
-    await opened.page.reload();
-    await opened.page.locator("canvas").first().waitFor();
-    await go(opened);
-    expect(await violations(opened.page)).toEqual([]);
-  });
 });
 
 test("the colours follow the choice made here, on the canvas as on the panels, and paper stays white", async () => {

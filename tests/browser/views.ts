@@ -1,0 +1,183 @@
+import { catalogueWords } from "../../renderer/settings/words.ts";
+import { kinds } from "../../renderer/tables/kinds.ts";
+import { pointOf } from "./diagram.ts";
+import type { OpenWindow } from "./openWindow.ts";
+
+/** A view of the window, and the keys and clicks that lead to it from the diagram. */
+type View = readonly [name: string, go: (opened: OpenWindow) => Promise<void>];
+
+/** Every view of the window. */
+export const views: readonly View[] = [
+  ["the diagram", async () => {}],
+  ["a chosen terminal", chooseTerminal],
+  ["the diagram with its lettering", chooseTerminalClose],
+  [
+    "the straightened route",
+    async ({ page }) => {
+      await page.locator("[data-diagram]").focus();
+      await page.keyboard.press("r");
+      await page.locator(".ruler").waitFor();
+    },
+  ],
+  ...kinds.map(({ name }): View => [`the table: ${name}`, (opened) => showTable(opened, name)]),
+  [
+    "the findings with one explained",
+    async ({ page }) => {
+      await page.locator(".finding-fixes button[aria-expanded]").first().click();
+    },
+  ],
+  [
+    "the history",
+    async ({ page }) => {
+      await page.getByRole("button", { name: /^Switch to (metric|feet)/ }).click();
+      await page.keyboard.press("Control+h");
+      await page.getByRole("complementary", { name: "History" }).locator("li").first().waitFor();
+    },
+  ],
+  ["the start", start],
+  [
+    "the form of a new route",
+    async (opened) => {
+      await start(opened);
+      await opened.page.getByRole("button", { name: "Start a new route" }).click();
+      await opened.page.getByRole("form", { name: "Start a new route" }).waitFor();
+    },
+  ],
+  ["the import", ({ page }) => page.keyboard.press("Control+i")],
+  [
+    "an import as it will be read",
+    async ({ page }) => {
+      await page.keyboard.press("Control+i");
+      const list = "tag,lat,lon,height\nP-900,41.1,-85.1,30 ft\nP-901,nowhere,-85.1,tall\n";
+      await page
+        .getByLabel("File (CSV, XLSX or GeoJSON)")
+        .setInputFiles({ name: "poles.csv", mimeType: "text/csv", buffer: Buffer.from(list) });
+      await page.getByRole("table", { name: "First rows" }).waitFor();
+    },
+  ],
+  [
+    "the copies and backups",
+    async ({ page }) => {
+      await page.getByRole("button", { name: "Show copies and backups" }).click();
+      await page.getByRole("complementary", { name: "Copies and backups" }).waitFor();
+    },
+  ],
+  [
+    "the sheets",
+    async ({ page }) => {
+      await page.getByRole("button", { name: "Preview sheets" }).click();
+      await page.locator(".paper svg").first().waitFor();
+    },
+  ],
+  ...["Company standards", ...Object.values(catalogueWords)].map(
+    (section): View => [
+      `the settings: ${section}`,
+      async ({ page }) => {
+        await page.keyboard.press("Control+,");
+        await page
+          .getByRole("navigation", { name: "Sections" })
+          .getByRole("button", { name: section, exact: true })
+          .click();
+      },
+    ],
+  ),
+  [
+    "the finder",
+    async ({ page }) => {
+      await page.keyboard.press("Control+k");
+      await page.keyboard.type("pole");
+      await page.getByRole("dialog").getByRole("option").first().waitFor();
+    },
+  ],
+  [
+    "the key sheet",
+    async ({ page }) => {
+      await page.locator("[data-diagram]").focus();
+      await page.keyboard.press("?");
+      await page.getByRole("dialog").waitFor();
+    },
+  ],
+  [
+    "the help",
+    async ({ page }) => {
+      await page.keyboard.press("F1");
+      await page.getByRole("button", { name: "Rule book" }).waitFor();
+    },
+  ],
+  [
+    "the rule book",
+    async ({ page }) => {
+      await page.keyboard.press("F1");
+      await page.getByRole("button", { name: "Rule book" }).click();
+    },
+  ],
+  [
+    "an explanation",
+    async (opened) => {
+      await chooseTerminal(opened);
+      await opened.page.locator(".side .explained").first().click();
+      await opened.page.locator(".explanation").first().waitFor();
+    },
+  ],
+  [
+    "the menu of a thing",
+    async (opened) => {
+      await chooseTerminalClose(opened);
+      const { x, y } = await pointOf(opened.page, terminalOf(opened).id);
+      await opened.page.mouse.click(x, y, { button: "right" });
+      await opened.page.getByRole("menu").waitFor();
+    },
+  ],
+  [
+    "the kinds and the measure",
+    async ({ page }) => {
+      await page.locator("[data-diagram]").focus();
+      await page.keyboard.press("k");
+      await page.locator("[data-diagram]").focus();
+      await page.keyboard.press("m");
+    },
+  ],
+  [
+    "the guided look",
+    async ({ page }) => {
+      await page.getByRole("button", { name: "Take a look round in three steps" }).click();
+      await page.getByRole("region", { name: "A look round" }).waitFor();
+    },
+  ],
+];
+
+function terminalOf({ session }: OpenWindow) {
+  const [terminal] = session.route().terminal.values();
+  if (!terminal) throw new Error("the demo route has no terminal");
+  return terminal;
+}
+
+async function chooseTerminal(opened: OpenWindow): Promise<void> {
+  const { page } = opened;
+  const { name } = terminalOf(opened);
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type(`Terminal ${name}`);
+  await page.getByRole("dialog").getByRole("option").first().waitFor();
+  await page.keyboard.press("Enter");
+  await page
+    .locator(".side")
+    .getByRole("heading", { name: `Terminal ${name}` })
+    .waitFor();
+}
+
+async function chooseTerminalClose(opened: OpenWindow): Promise<void> {
+  await chooseTerminal(opened);
+  await opened.page.locator("[data-diagram]").focus();
+  await opened.page.keyboard.press("2");
+}
+
+async function showTable({ page }: OpenWindow, name: string): Promise<void> {
+  await page.keyboard.press("Control+g");
+  await page.getByRole("tab", { name, exact: true }).click();
+  await page.getByRole("grid", { name, exact: true }).waitFor();
+}
+
+async function start({ page }: OpenWindow): Promise<void> {
+  await page.keyboard.press("Control+o");
+  await page.locator(".start").first().waitFor();
+}
