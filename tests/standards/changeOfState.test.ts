@@ -28,10 +28,10 @@ function restate(toWeight: number, toDegF: number, strung = { weight: 0.202, hor
     },
     to: { weightNPerM, temperatureDegC: degCFromDegF(toDegF) },
   });
-  if (!state.ok) throw new Error(state.what);
+  if (!state.ok) throw new Error(state.fault.what);
   return {
-    horizontalLbf: state.horizontalN / newtonsPerPoundForce,
-    sagFt: parabolicSagM(spanM, weightNPerM, state.horizontalN) / metresPerFoot,
+    horizontalLbf: state.value.horizontalN / newtonsPerPoundForce,
+    sagFt: parabolicSagM(spanM, weightNPerM, state.value.horizontalN) / metresPerFoot,
   };
 }
 
