@@ -4,7 +4,7 @@ import { type PointLoad, requirePointLoads } from "./pointLoad.ts";
 import { type Settled, tensionNotSettled } from "./settled.ts";
 
 /** What hangs in a span and how warm it is. */
-type LoadState = {
+export type LoadState = {
   /** load per length of strand, N/m, > 0 */
   readonly weightNPerM: number;
   readonly temperatureDegC: number;
@@ -75,9 +75,9 @@ function solveCubic(shiftN: number, targetN3: number): Settled<NewState> {
     if (excess > 0) highN = horizontalN;
     else lowN = horizontalN;
     const newtonN = horizontalN - excess / (horizontalN * (3 * horizontalN + 2 * shiftN));
-    const nextN = newtonN >= lowN && newtonN <= highN ? newtonN : (lowN + highN) / 2;
-    const isSettled = nextN > 0 && Math.abs(nextN - horizontalN) <= settledFrac * nextN;
-    if (isSettled) return { ok: true, value: { horizontalN: nextN, stepCount } };
+    const nextN = newtonN >= lowN && newtonN <= highN ? newtonN : lowN + (highN - lowN) / 2;
+    const isSettled = Math.abs(nextN - horizontalN) <= settledFrac * nextN;
+    if (isSettled && nextN > 0 && Number.isFinite(nextN)) return { ok: true, value: { horizontalN: nextN, stepCount } };
     horizontalN = nextN;
   }
   return tensionNotSettled(stepLimit);

@@ -4,7 +4,7 @@ import type { PointLoad } from "./pointLoad.ts";
  * The loads of a span laid on a simple beam between its supports. A strand hangs below its chord as the bending moment of that
  * beam over the horizontal tension, and its slope against the chord is the shear over that tension.
  *
- * @source general cable theorem, textbook statics, from memory; checked by integration in tests/standards/pointLoads.test.ts
+ * @source general cable theorem, eng.libretexts.org, Aerospace Structures and Materials 6.2, seen; checked by integration in tests/standards/pointLoads.test.ts
  */
 export type EquivalentBeam = {
   /** m, > 0 */

@@ -56,6 +56,14 @@ describe("change of state", () => {
   });
 
   it.each([
+    { ...strung, from: { ...strung.from, horizontalN: 8.98846567431158e307 } },
+    { ...strung, from: { ...strung.from, temperatureDegC: Number.MAX_VALUE } },
+  ])("a tension past all number is not handed out", (change) => {
+    const state = changeOfState(change);
+    expect(!state.ok || Number.isFinite(state.value.horizontalN)).toBe(true);
+  });
+
+  it.each([
     { ...strung, spanM: 0 },
     { ...strung, axialStiffnessN: Number.NaN },
     { ...strung, expansionPerDegC: -1 },
