@@ -15,18 +15,28 @@ export type Topic = {
 };
 
 /** What a topic's file says of it; the types of `answer` follow from the two schemas. */
-type TopicDefinition<Request extends z.ZodType, Reply extends z.ZodType> = {
+type TopicDefinition<Request extends z.ZodType, Reply extends z.ZodType, Answered> = {
   readonly id: string;
   readonly title: string;
   readonly request: Request;
   readonly reply: Reply;
   readonly example: z.input<Request>;
-  readonly answer: (request: z.output<Request>) => z.input<Reply>;
+  readonly answer: (request: z.output<Request>) => Answered;
 };
 
 /** Makes a topic that checks its request before the kernel sees it. */
 export function defineTopic<Request extends z.ZodType, Reply extends z.ZodType>(
-  definition: TopicDefinition<Request, Reply>,
+  definition: TopicDefinition<Request, Reply, z.input<Reply>>,
+): Topic {
+  return defineSearchTopic({
+    ...definition,
+    answer: (request: z.output<Request>) => ({ ok: true, value: definition.answer(request) }),
+  });
+}
+
+/** Makes a topic whose kernel searches for its answer and may not find it. */
+export function defineSearchTopic<Request extends z.ZodType, Reply extends z.ZodType>(
+  definition: TopicDefinition<Request, Reply, Answer<z.input<Reply>>>,
 ): Topic {
   const { id, title, request, reply, example } = definition;
   return {
@@ -39,7 +49,7 @@ export function defineTopic<Request extends z.ZodType, Reply extends z.ZodType>(
       const parsed = request.safeParse(input, { reportInput: true });
       if (!parsed.success) return { ok: false, fault: requestFault(id, parsed.error) };
       try {
-        return { ok: true, value: definition.answer(parsed.data) };
+        return definition.answer(parsed.data);
       } catch (error) {
         // A kernel's RangeError is a program error elsewhere. Here the numbers came from outside, and some limits depend on several of
         // them at once, so that no schema can hold them.

@@ -1,14 +1,42 @@
 import { z } from "zod";
 import type { Answer } from "./answer.ts";
+import { clampedSpansTopic } from "./clampedSpansTopic.ts";
 import { colourTopic } from "./colourTopic.ts";
 import { distanceTopic } from "./distanceTopic.ts";
+import { guyTopic } from "./guyTopic.ts";
+import { lashingTopic } from "./lashingTopic.ts";
 import { loadTopic } from "./loadTopic.ts";
 import { lossTopic } from "./lossTopic.ts";
+import { lowPointTopic } from "./lowPointTopic.ts";
+import { profileTopic } from "./profileTopic.ts";
+import { returnWaveTopic } from "./returnWaveTopic.ts";
+import { rulingSpanTopic } from "./rulingSpanTopic.ts";
 import { sagTopic } from "./sagTopic.ts";
+import { separationTopic } from "./separationTopic.ts";
+import { stringingTopic } from "./stringingTopic.ts";
+import { tensionChangeTopic } from "./tensionChangeTopic.ts";
 import type { Topic } from "./topic.ts";
+import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
-export const topics: readonly Topic[] = [colourTopic, distanceTopic, loadTopic, lossTopic, sagTopic];
+export const topics: readonly Topic[] = [
+  clampedSpansTopic,
+  colourTopic,
+  distanceTopic,
+  guyTopic,
+  lashingTopic,
+  loadTopic,
+  lossTopic,
+  lowPointTopic,
+  profileTopic,
+  returnWaveTopic,
+  rulingSpanTopic,
+  sagTopic,
+  separationTopic,
+  stringingTopic,
+  tensionChangeTopic,
+  windTopic,
+];
 
 /** A topic as it is listed: JSON Schemas of request and reply, and a request to start from. */
 type TopicDescription = {

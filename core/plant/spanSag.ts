@@ -114,7 +114,7 @@ function hungAt(strung: Strung, loadNPerM: number, temperatureDegC: number): Hun
     to: { weightNPerM: loadNPerM, temperatureDegC },
   });
   if (!state.ok) return null;
-  const { horizontalN } = state;
+  const { horizontalN } = state.value;
   return { loadNPerM, temperatureDegC, horizontalN, sagM: parabolicSagM(lengthM, loadNPerM, horizontalN) };
 }
 

@@ -36,8 +36,8 @@ const strung = fc
 
 function settledN(change: ChangeOfState): number {
   const state = changeOfState(change);
-  if (!state.ok) throw new Error(state.what);
-  return state.horizontalN;
+  if (!state.ok) throw new Error(state.fault.what);
+  return state.value.horizontalN;
 }
 
 describe("what any strand keeps to", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lineLoad } from "../../core/strand/lineLoad.ts";
 import { parabolicSagM } from "../../core/strand/parabola.ts";
+import { windPressurePa } from "../../core/strand/windPressure.ts";
 import { degFromRad } from "../../core/units/angle.ts";
 import {
   kgPerM3PerPoundPerCubicFoot,
@@ -184,5 +185,25 @@ describe(sourceTitle(bundle), () => {
 
   it("ice of 913 kg/m3 is 57 lb/ft3 to the kilogram", () => {
     expect(Math.round(57 * kgPerM3PerPoundPerCubicFoot)).toBe(913);
+  });
+});
+
+const extremeWind: Source = {
+  document: "NESC Rule 250C, 0.00256 V^2 kz GRF I Cf psf; Tables 250-2 and 250-3",
+  edition: "2017/2023 numbering",
+  mark: "memory",
+  tolerance: "half the last digit of the arithmetic",
+};
+
+describe(sourceTitle(extremeWind), () => {
+  const gustMPerS = (90 * 5280 * metresPerFoot) / 3600;
+  const bare = { gustMPerS, heightFactor: 1, spanFactor: 1, shapeFactor: 1, importanceFactor: 1 };
+
+  it("a gust of 90 mph presses with 20.736 psf before factors", () => {
+    expectPrinted(windPressurePa(bare) / pascalsPerPsf, "20.736");
+  });
+
+  it("on a wire up to 33 ft high in a span up to 250 ft it presses with 0.93 of that", () => {
+    expectPrinted(windPressurePa({ ...bare, spanFactor: 0.93 }) / pascalsPerPsf, "19.284");
   });
 });

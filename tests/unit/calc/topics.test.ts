@@ -6,10 +6,15 @@ const topicFiles = readdirSync(new URL("../../../core/calc", import.meta.url)).f
   name.endsWith("Topic.ts"),
 );
 
+/** The id of the topic whose file has this name: lowPointTopic.ts is low-point. */
+function idOf(file: string): string {
+  return file.replace(/Topic\.ts$/, "").replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}
+
 describe("the register of topics", () => {
   it("holds each topic file of the folder, by the id in its name, and no other", () => {
     expect(topicFiles.length).toBeGreaterThan(0);
-    expect(topics.map(({ id }) => `${id}Topic.ts`).sort()).toEqual([...topicFiles].sort());
+    expect(topics.map(({ id }) => id).sort()).toEqual(topicFiles.map(idOf).sort());
   });
 
   it("has no id twice", () => {
@@ -41,7 +46,7 @@ describe("the register of topics", () => {
         code: "unknown-topic",
         what: 'There is no topic called "sagg".',
         where: "topic",
-        mend: "Use one of colour, distance, load, loss, sag.",
+        mend: expect.stringMatching(/^Use one of clamped-spans, colour, distance, .*, tension-change, wind\.$/),
       },
     });
   });
@@ -52,16 +57,26 @@ describe("the register of topics", () => {
       Object(request).required,
       Object(reply).required,
     ]);
-    expect(fields).toEqual([
-      ["colour", ["fiber", "fibersPerTube"], ["tube", "tubeColour", "fiberInTube", "fiberColour"]],
-      ["distance", ["from", "to"], ["distanceM"]],
-      [
-        "load",
-        ["diameterM", "weightNPerM", "iceM", "windPa", "constantNPerM"],
-        ["iceNPerM", "verticalNPerM", "windNPerM", "resultantNPerM", "totalNPerM", "swingRad"],
-      ],
-      ["loss", ["segments", "events"], ["lossDb"]],
-      ["sag", ["spanM", "weightNPerM", "horizontalN", "method"], ["sagM", "lengthM", "lowPointM", "supportTensionN"]],
-    ]);
+    expect(fields).toHaveLength(topics.length);
+    expect(fields).toEqual(
+      expect.arrayContaining([
+        ["colour", ["fiber", "fibersPerTube"], ["tube", "tubeColour", "fiberInTube", "fiberColour"]],
+        ["distance", ["from", "to"], ["distanceM"]],
+        [
+          "load",
+          ["diameterM", "weightNPerM", "iceM", "windPa", "constantNPerM"],
+          ["iceNPerM", "verticalNPerM", "windNPerM", "resultantNPerM", "totalNPerM", "swingRad"],
+        ],
+        ["loss", ["segments", "events"], ["lossDb"]],
+        ["sag", ["spanM", "weightNPerM", "horizontalN", "method"], ["sagM", "lengthM", "lowPointM", "supportTensionN"]],
+        [
+          "tension-change",
+          ["spanM", "areaM2", "modulusPa", "expansionPerC", "from", "to"],
+          ["horizontalN", "sagM", "supportTensionN"],
+        ],
+        ["ruling-span", ["spansM"], ["rulingSpanM"]],
+        ["low-point", ["spanM", "riseM", "weightNPerM", "horizontalN", "method"], ["lowPointM", "belowLowerM"]],
+      ]),
+    );
   });
 });

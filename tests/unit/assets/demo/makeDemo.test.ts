@@ -116,8 +116,8 @@ function sagFrac(spanM: number, cable: (typeof cables)[number], weather: Weather
     from: { weightNPerM, temperatureDegC: settings.stringingDegC, horizontalN },
     to: { weightNPerM: verticalNPerM, temperatureDegC: degC },
   });
-  if (!state.ok) throw new Error(state.what);
-  return (verticalNPerM * spanM) / (8 * state.horizontalN);
+  if (!state.ok) throw new Error(state.fault.what);
+  return (verticalNPerM * spanM) / (8 * state.value.horizontalN);
 }
 
 /** What a crossing has over its limit under every cable of up to 144 fibers, ft; negative where it is short. */

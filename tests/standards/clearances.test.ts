@@ -1,0 +1,98 @@
+import { describe, expect, it } from "vitest";
+import { metresPerFoot, metresPerInch } from "../../core/units/constants.ts";
+import { catalogueFigure, settingsFigure } from "./catalogueFigure.ts";
+import { expectPrinted, type Source, sourceTitle } from "./source.ts";
+
+const limitM = (id: string) => catalogueFigure("clearanceLimit", id, "limitM");
+
+const nesc: Source = {
+  document: "NESC Table 232-1, communication cables and messengers, ft",
+  edition: "2017/2023 numbering",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(nesc), () => {
+  it.each([
+    ["nesc-rail", "23.5"],
+    ["nesc-road", "15.5"],
+    ["nesc-driveway", "15.5"],
+    ["nesc-field", "15.5"],
+    ["nesc-pedestrian", "9.5"],
+    ["nesc-water", "14.0"],
+  ])("%s asks for %s ft", (id, printedFt) => {
+    expectPrinted(limitM(id) / metresPerFoot, printedFt);
+  });
+});
+
+const separations: Source = {
+  document: "NESC Tables 235-5 and 238-1, Rules 235C2b and 235H, in",
+  edition: "2017/2023 numbering",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(separations), () => {
+  it.each([
+    ["nesc-supplyAtPole", "40"],
+    ["nesc-neutralAtPole", "30"],
+    ["nesc-supplyInSpan", "30"],
+    ["nesc-neutralInSpan", "22.5"],
+    ["nesc-communicationAtPole", "12"],
+    ["nesc-communicationInSpan", "4"],
+  ])("%s asks for %s in", (id, printedIn) => {
+    expectPrinted(limitM(id) / metresPerInch, printedIn);
+  });
+
+  it("in the span three quarters of the distance at the pole are kept from supply and neutral", () => {
+    expect(limitM("nesc-supplyInSpan") / limitM("nesc-supplyAtPole")).toBeCloseTo(0.75, 12);
+    expect(limitM("nesc-neutralInSpan") / limitM("nesc-neutralAtPole")).toBeCloseTo(0.75, 12);
+  });
+});
+
+const california: Source = {
+  document: "California PUC General Order 95, Table 1 and Rule 87.4-B2 of its predecessor, ft",
+  edition: "original of 1941",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(california), () => {
+  it.each([
+    ["go95-rail", "25.0"],
+    ["go95-road", "18.0"],
+    ["go95-driveway", "15.0"],
+    ["go95-field", "15.0"],
+    ["go95-pedestrian", "10.0"],
+    ["go95-communicationAtPole", "1.0"],
+  ])("%s asks for %s ft", (id, printedFt) => {
+    expectPrinted(limitM(id) / metresPerFoot, printedFt);
+  });
+});
+
+const unitedKingdom: Source = {
+  document: "Electronic Communications Code (Conditions and Restrictions) Regulations 2003, reg. 4(2)(a)",
+  edition: "SI 2003/2553",
+  mark: "seen",
+  tolerance: "half the last printed digit",
+};
+
+describe(sourceTitle(unitedKingdom), () => {
+  it("a line over the carriageway of a public highway hangs 5.5 m above it", () => {
+    expectPrinted(limitM("uk-road"), "5.5");
+  });
+});
+
+const climbing: Source = {
+  document: "California PUC General Order 95, Rule 84.7-A, climbing space on joint poles",
+  edition: "texts of resolutions and Decision 15-01-005",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(climbing), () => {
+  it("30 in of climbing space end 6 in before the hanging point of a terminal 36 in from the pole", () => {
+    expectPrinted(settingsFigure("climbingSpaceM") / metresPerInch, "30");
+    expectPrinted((settingsFigure("standoffM") - settingsFigure("climbingSpaceM")) / metresPerInch, "6");
+  });
+});

@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { rulingSpanM } from "../../core/strand/rulingSpan.ts";
+import { stringingTable } from "../../core/strand/stringingTable.ts";
+import {
+  metresPerFoot,
+  metresPerInch,
+  newtonsPerPoundForce,
+  nPerMPerPoundPerFoot,
+} from "../../core/units/constants.ts";
+import { degCFromDegF } from "../../core/units/temperature.ts";
+import { expectPrinted, type Source, sourceTitle } from "./source.ts";
+
+const tutorial: Source = {
+  document: "public tutorial page on the ruling span",
+  edition: "undated",
+  mark: "seen",
+  tolerance: "half the last printed digit",
+};
+
+describe(sourceTitle(tutorial), () => {
+  it("ruling span of 100, 150 and 200 m is 165.83 m", () => {
+    expectPrinted(rulingSpanM([100, 150, 200]), "165.83");
+  });
+});
+
+const row: Source = {
+  document:
+    "spans of 120, 150 and 180 ft of the reference bundle (0.202 lb/ft, AE 844800 lbf, 6.4e-6 per degF) strung to 1 % of their ruling span at 60 degF",
+  edition: "parabolic change of state",
+  mark: "computed",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(row), () => {
+  const feet = [120, 150, 180];
+
+  it("ruling span of 120, 150 and 180 ft is 155.885 ft", () => {
+    expectPrinted(rulingSpanM(feet), "155.885");
+  });
+
+  it.each([
+    [0, "592.2", ["7.4", "11.5", "16.6"]],
+    [30, "481.2", ["9.1", "14.2", "20.4"]],
+    [60, "393.6", ["11.1", "17.3", "24.9"]],
+    [90, "328.9", ["13.3", "20.7", "29.9"]],
+    [120, "282.2", ["15.5", "24.2", "34.8"]],
+  ] as const)("at %d degF the row pulls %s lbf and sags %s in", (degF, horizontalLbf, sagsIn) => {
+    const weightNPerM = 0.202 * nPerMPerPoundPerFoot;
+    const table = stringingTable({
+      spansM: feet.map((ft) => ft * metresPerFoot),
+      temperaturesDegC: [degCFromDegF(degF)],
+      axialStiffnessN: 844800 * newtonsPerPoundForce,
+      expansionPerDegC: 6.4e-6 * 1.8,
+      weightNPerM,
+      limit: { weightNPerM, temperatureDegC: degCFromDegF(60), sagFrac: 0.01 },
+      poles: "slipping",
+    });
+    if (!table.ok) throw new Error(table.fault.what);
+    const cells = table.value[0] ?? [];
+    expect(cells).toHaveLength(3);
+    cells.forEach((cell, i) => {
+      expectPrinted(cell.horizontalN / newtonsPerPoundForce, horizontalLbf);
+      expectPrinted(cell.sagM / metresPerInch, sagsIn[i] ?? "");
+    });
+  });
+});
