@@ -4,20 +4,22 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { launchChromium } from "./chromium.ts";
 import { pointOf, selection } from "./diagram.ts";
-import { openStart, type Program, rowsOf, startProgram } from "./program.ts";
+import { makeMachines, type Program, rowsOf } from "./programs.ts";
 
 const root = resolve(import.meta.dirname, "../..");
 const lists = join(root, "tests", "fixtures", "exchange");
 const pictures = join(root, ".build", "pictures");
 
 let browser: Browser;
+let machines: Awaited<ReturnType<typeof makeMachines>>;
 
 beforeAll(async () => {
   mkdirSync(pictures, { recursive: true });
-  browser = await launchChromium();
+  [browser, machines] = await Promise.all([launchChromium(), makeMachines()]);
 });
 afterAll(async () => {
   await browser.close();
+  machines.remove();
 });
 
 /** What the morning is seen in: the smallest desk and a large one, by day and by night. */
@@ -29,15 +31,13 @@ const desks = [
 ] as const;
 
 test.for(desks)("a designer's morning, $colorScheme at $width by $height", async (desk) => {
-  const program = await startProgram(null);
-  const context = await browser.newContext({
+  const machine = machines.setUp(browser);
+  const program = await machine.start();
+  const page = await machine.openPage(program, {
     viewport: { width: desk.width, height: desk.height },
     colorScheme: desk.colorScheme,
-    reducedMotion: "reduce",
     acceptDownloads: true,
   });
-  context.setDefaultTimeout(30_000);
-  const page = await openStart(program, context);
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("console", (message) => {
@@ -79,8 +79,7 @@ test.for(desks)("a designer's morning, $colorScheme at $width by $height", async
   await look("sheets");
 
   expect(complaints).toEqual([]);
-  await context.close();
-  await program.close();
+  await machine.close();
 });
 
 async function countOf(program: Program, table: "pole" | "span" | "livingUnit" | "terminal"): Promise<number> {

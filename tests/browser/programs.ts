@@ -1,7 +1,9 @@
 import { copyFileSync, mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import type { Browser, BrowserContext, Page } from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import type { Reply } from "../../core/contract/contract.ts";
+import type { Row, TableName } from "../../core/model/tables.ts";
 import { type Host, openHost } from "../../electron/host/host.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
 import { makeDemoRoute } from "../../electron/host/makeDemoRoute.ts";
@@ -23,7 +25,7 @@ export type Machine = {
   /** Starts the program for a person, with nothing open; each person keeps their own ways. */
   readonly start: (author?: string, port?: number) => Promise<Program>;
   /** A page on a program, in a browser that remembers nothing. */
-  readonly openPage: (program: Program) => Promise<Page>;
+  readonly openPage: (program: Program, desk?: BrowserContextOptions) => Promise<Page>;
   /** Another page in the browser of this one. */
   readonly besides: (page: Page, program: Program) => Promise<Page>;
   readonly close: () => Promise<void>;
@@ -65,8 +67,9 @@ function setUp(browser: Browser, original: string): Machine {
       programs.push(program);
       return program;
     },
-    async openPage(program) {
-      const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, reducedMotion: "reduce" });
+    async openPage(program, desk = {}) {
+      const plain = { viewport: { width: 1280, height: 800 }, reducedMotion: "reduce" } as const;
+      const context = await browser.newContext({ ...plain, ...desk });
       context.setDefaultTimeout(30_000);
       contexts.push(context);
       return goTo(context, program);
@@ -137,4 +140,15 @@ export async function dropFile(page: Page, name: string, bytes: Uint8Array): Pro
   );
   await page.dispatchEvent("main", "dragover", { dataTransfer: transfer });
   await page.dispatchEvent("main", "drop", { dataTransfer: transfer });
+}
+
+/** The rows of a table of the first open route, read through the contract as the window reads them. */
+export async function rowsOf<T extends TableName>({ host }: Program, table: T): Promise<readonly Row<T>[]> {
+  const list = await host.call("route.list", {});
+  if (!list.ok) throw new Error(list.fault.what);
+  const [first] = (list.value as Reply<"route.list">).routes; // the reply of that method
+  const read = await host.call("route.read", { routeId: first?.routeId });
+  if (!read.ok) throw new Error(read.fault.what);
+  const rows: unknown = (read.value as Reply<"route.read">).tables[table];
+  return rows as readonly Row<T>[]; // the host gives a table's own rows
 }
