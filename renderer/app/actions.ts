@@ -1,5 +1,6 @@
 import type { Action } from "./actions/action.ts";
 import { addingActions } from "./actions/addingActions.ts";
+import { arrangeActions } from "./actions/arrangeActions.ts";
 import { editActions } from "./actions/editActions.ts";
 import { fileActions } from "./actions/fileActions.ts";
 import { handActions } from "./actions/handActions.ts";
@@ -24,6 +25,7 @@ export const actions: readonly Action[] = [
   ...viewActions,
   ...tableActions,
   ...handActions,
+  ...arrangeActions,
   ...straightActions,
   ...addingActions,
   ...settingsActions,
@@ -41,6 +43,8 @@ export function actionOf(id: string): Action {
 export async function perform(session: Session, wanted: Action): Promise<void> {
   while (session.view.getState().isBusy) await untilAnswered(session);
   const reason = wanted.blocked(session);
-  if (reason === null) void wanted.run(session);
-  else tell(session, reason);
+  if (reason !== null) return tell(session, reason);
+  const { blocked, run, isRepeatable } = wanted;
+  if (isRepeatable) session.view.setState({ lastDone: { name: wanted.name(session), blocked, run } });
+  void run(session);
 }

@@ -4,17 +4,26 @@ import type { Fix } from "../../core/rules/rule.ts";
 import { bringIntoView } from "./look.ts";
 import { refKey } from "./ref.ts";
 import { openRouteOf, type Session, showFault, takeEdit, tell } from "./session.ts";
+import type { ViewState } from "./viewStore.ts";
 
-/** Runs a command of the register by its id; true where it was carried out. Edits of one gesture are one step of undo. */
+type AskedWith = {
+  /** Edits of one gesture are one step of undo. */
+  readonly gestureId?: string;
+  /** How the view is once the edit is in: set before the next thing asked for begins, so that it meets what this one chose. */
+  readonly view?: Partial<ViewState> | ((now: ViewState) => Partial<ViewState>);
+};
+
+/** Runs a command of the register by its id; true where it was carried out. */
 export async function runCommand(
   session: Session,
   commandId: string,
   input: unknown,
-  gestureId?: string,
+  { gestureId, view }: AskedWith = {},
 ): Promise<boolean> {
   const { routeId } = openRouteOf(session);
   const gesture = gestureId === undefined ? {} : { gestureId };
-  return carryOut(session, "", () => session.host.call("edit.run", { routeId, commandId, input, ...gesture }));
+  const ask = () => session.host.call("edit.run", { routeId, commandId, input, ...gesture });
+  return carryOut(session, "", ask, view);
 }
 
 /** Applies what a finding offers as its mend. */
@@ -57,7 +66,12 @@ export function untilAnswered({ view }: Session): Promise<void> {
 }
 
 /** Edits are made one after another in the order they were asked for: fast hands lose nothing. */
-async function carryOut(session: Session, prefix: string, ask: () => Promise<Result<EditReply>>): Promise<boolean> {
+async function carryOut(
+  session: Session,
+  prefix: string,
+  ask: () => Promise<Result<EditReply>>,
+  view: AskedWith["view"] = {},
+): Promise<boolean> {
   while (session.view.getState().isBusy) await untilAnswered(session);
   session.view.setState({ isBusy: true });
   try {
@@ -68,6 +82,7 @@ async function carryOut(session: Session, prefix: string, ask: () => Promise<Res
     }
     session.view.setState({ fault: null });
     await showEdit(session, prefix, reply.value);
+    session.view.setState(view);
     return true;
   } finally {
     session.view.setState({ isBusy: false });

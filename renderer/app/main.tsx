@@ -17,6 +17,7 @@ import "../panels/fields/fields.css";
 import "./import.css";
 import "./sheets.css";
 import "./hands.css";
+import "./arrange.css";
 import "../finder/finder.css";
 import "../help/help.css";
 import "./straight.css";

@@ -1,7 +1,10 @@
 import type { EditReply } from "../../core/contract/contract.ts";
 import type { Fault } from "../../core/model/result.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
+import { withoutGone } from "../tools/adding/addingState.ts";
+import { handRef } from "../tools/hand.ts";
 import type { HostClient } from "./hostClient.ts";
+import { type RefKey, splitRef } from "./ref.ts";
 import { type OpenRoute, openRouteStore, type RouteStore } from "./routeStore.ts";
 import { openViewStore, say, type ViewStore } from "./viewStore.ts";
 
@@ -70,15 +73,19 @@ export function tell(session: Session, words: string): void {
   say(session.view, words);
 }
 
-function forgetGone(session: Session): void {
-  const route = session.store.get()?.route;
-  const { selection, hover } = session.view.getState();
-  const isThere = (ref: string): boolean => {
-    const cut = ref.indexOf("/");
-    const table = Object.entries(route ?? {}).find(([name]) => name === ref.slice(0, cut))?.[1];
-    return table?.has(ref.slice(cut + 1)) ?? false;
+/** What is gone is no longer chosen, under the hand or gone on from. */
+function forgetGone({ store, view }: Session): void {
+  const route = store.get()?.route;
+  const isThere = (ref: RefKey): boolean => {
+    const { table, id } = splitRef(ref);
+    return route?.[table].has(id) ?? false;
   };
+  const { selection, hover, inPlace, exact, hand, adding } = view.getState();
   const kept = selection.filter(isThere);
-  if (kept.length < selection.length) session.view.setState({ selection: kept });
-  if (hover !== null && !isThere(hover)) session.view.setState({ hover: null });
+  if (kept.length < selection.length) view.setState({ selection: kept });
+  if (hover !== null && !isThere(hover)) view.setState({ hover: null });
+  if (inPlace !== null && !isThere(inPlace)) view.setState({ inPlace: null });
+  if (exact && !isThere(`terminal/${exact.terminalId}`)) view.setState({ exact: null });
+  if (hand && !isThere(handRef(hand))) view.setState({ hand: null });
+  if (adding) view.setState({ adding: withoutGone(adding, isThere) });
 }

@@ -39,6 +39,8 @@ export function offerViewHandle(session: Session, picture: () => Picture | null,
   if (!new URLSearchParams(location.search).has("view-handle")) return;
   const frames = watchFrames();
   const ids = (refs: readonly string[]): string[] => refs.map((ref) => ref.slice(ref.indexOf("/") + 1));
+  // what is on the page now, which the view may be ahead of
+  const drawn = () => picture()?.view ?? session.view.getState().viewport;
   window.__view = {
     toScreen(id) {
       const now = picture();
@@ -57,8 +59,8 @@ export function offerViewHandle(session: Session, picture: () => Picture | null,
       const [x, y] = tickPoint(terminalPlacePx(mark, now.view), mark, tick, tickPitchPx(now.view));
       return { x: stage().x + x, y: stage().y + y };
     },
-    toWorld: (x, y) => groundAt(session.view.getState().viewport, x - stage().x, y - stage().y),
-    scale: () => zoomOf(session.view.getState().viewport),
+    toWorld: (x, y) => groundAt(drawn(), x - stage().x, y - stage().y),
+    scale: () => zoomOf(drawn()),
     visibleIds() {
       const now = picture();
       return now ? ids(refsWithin(now, shownBox(now.view, 0))) : [];

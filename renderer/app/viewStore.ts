@@ -7,10 +7,12 @@ import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
 import { plainTables, type TablesView } from "../tables/tableHand.ts";
 import type { AddingState } from "../tools/adding/addingState.ts";
+import type { Arranging } from "../tools/arrange/arranging.ts";
 import type { ExactEntry, Hand } from "../tools/hand.ts";
 import { type KindStates, usualKinds } from "../tools/kinds.ts";
 import type { MeasurePoint } from "../tools/measure.ts";
 import type { Nudging } from "../tools/nudge.ts";
+import type { Repeatable } from "./actions/action.ts";
 import { blankFileView, type FileView } from "./fileStore.ts";
 import { plainLayout } from "./plainLayout.ts";
 import type { RefKey } from "./ref.ts";
@@ -69,6 +71,12 @@ export type ViewState = FileView & {
   /** Row whose name is a field on the diagram now. */
   readonly inPlace: RefKey | null;
   readonly nudging: Nudging | null;
+  /** How what is chosen is being arranged; null while it is not. */
+  readonly arranging: Arranging | null;
+  /** What was asked for the last time something was arranged. */
+  readonly arranged: Arranging | null;
+  /** What can be done again to what is chosen then. */
+  readonly lastDone: Repeatable | null;
   /** What a removal took, with a way back. */
   readonly toast: string | null;
   readonly kinds: KindStates;
@@ -112,6 +120,9 @@ export function openViewStore(): ViewStore {
     exact: null,
     inPlace: null,
     nudging: null,
+    arranging: null,
+    arranged: null,
+    lastDone: null,
     toast: null,
     kinds: usualKinds,
     isKindsOpen: false,

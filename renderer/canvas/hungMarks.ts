@@ -46,19 +46,23 @@ export type HungMarks<Mark> = {
   readonly index: PlaceIndex;
 };
 
-const faceOf = defineQuery("face as drawn", (plant, terminalId): Face => {
-  const ports = portsOf(plant, terminalId);
-  const ticks = facePlan(plant, plant.rowOf("terminal", terminalId).terminalModelId).map(({ port, rank, along }) => ({
-    port,
-    rank,
-    along,
-    isUsed: (ports[port - 1]?.dropIds.length ?? 0) > 0,
-  }));
-  const coils = plant.where("slack", "terminalId", terminalId).map((id) => plant.rowOf("slack", id).storedM);
+/** The drawn face of a terminal model with every port spare. */
+export function modelFace(plant: Plant, terminalModelId: string): Omit<Face, "coilM"> {
+  const ticks = facePlan(plant, terminalModelId).map(({ port, rank, along }) => ({ port, rank, along, isUsed: false }));
   return {
     ticks,
     rankCount: Math.max(1, ...ticks.map((one) => one.rank + 1)),
     perRankCount: Math.max(1, ...ticks.map((one) => one.along + 1)),
+  };
+}
+
+const faceOf = defineQuery("face as drawn", (plant, terminalId): Face => {
+  const ports = portsOf(plant, terminalId);
+  const { ticks, ...face } = modelFace(plant, plant.rowOf("terminal", terminalId).terminalModelId);
+  const coils = plant.where("slack", "terminalId", terminalId).map((id) => plant.rowOf("slack", id).storedM);
+  return {
+    ...face,
+    ticks: ticks.map((tick) => ({ ...tick, isUsed: (ports[tick.port - 1]?.dropIds.length ?? 0) > 0 })),
     coilM: coils.reduce((sum, one) => sum + one, 0),
   };
 });

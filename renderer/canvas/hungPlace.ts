@@ -23,7 +23,10 @@ export function tickPitchPx(view: Viewport): number {
  * A terminal on screen. Its hangers leave the strand at the true place; where the scale is too small for the bar to clear
  * the pole's ring, the bar alone is drawn aside.
  */
-export function terminalPlacePx(mark: TerminalMark, view: Viewport): HungPlace {
+export function terminalPlacePx(
+  mark: HungThing & Pick<TerminalMark, "rankCount" | "perRankCount">,
+  view: Viewport,
+): HungPlace {
   const level = levelOf(view);
   const pitch = tickPitchPx(view);
   const widthPx = level === "labels" ? (mark.perRankCount + 1) * pitch : level === "symbols" ? 11 : 6;

@@ -33,7 +33,7 @@ export function usePointer(ground: RefObject<HTMLElement | null>, picture: Pictu
     };
     const handlers = {
       pointerdown(event: PointerEvent) {
-        if (event.button > 1) return;
+        if (event.button > 1 || !isOnGround(event)) return;
         const [x, y] = place(event);
         const isPan = event.button === 1 || isSpaceHeld;
         if (event.button === 1) event.preventDefault();
@@ -57,6 +57,7 @@ export function usePointer(ground: RefObject<HTMLElement | null>, picture: Pictu
         setGesture(null);
       },
       dblclick(event: MouseEvent) {
+        if (!isOnGround(event)) return;
         const [x, y] = place(event);
         const ref = hitAll(latest.current, x, y)[0];
         if (ref && !session.view.getState().measure) openName(session, ref);
@@ -70,7 +71,7 @@ export function usePointer(ground: RefObject<HTMLElement | null>, picture: Pictu
         session.view.setState((state) => ({ viewport: zoomAbout(state.viewport, x, y, factor) }));
       },
       keydown(event: KeyboardEvent) {
-        if (event.key !== " ") return;
+        if (event.key !== " " || !isOnGround(event)) return;
         event.preventDefault();
         isSpaceHeld = true;
         element.classList.add("is-ready-to-pan");
@@ -94,4 +95,10 @@ export function usePointer(ground: RefObject<HTMLElement | null>, picture: Pictu
     return () => stop.abort();
   }, [ground, session, latest]);
   return box;
+}
+
+/** Whether an event is for the ground, which holds the pointer once it is pressed: what lies over it keeps its own clicks and keys. */
+function isOnGround({ target, currentTarget }: Event): boolean {
+  if (target === currentTarget) return true;
+  return target instanceof Element && target.closest("[data-diagram], [data-adding]") !== null;
 }

@@ -45,13 +45,8 @@ function Group({ place, label }: { readonly place: Action["place"]; readonly lab
 export function ActionButton({ action }: { readonly action: Action }) {
   const session = useSession();
   useOpenRoute();
-  // what names and reasons are made of; the view's place and scale are not among it
-  useView(
-    ({ job, sheets, isSideOpen, isFindingsOpen, fileState, isHostAway, areCopiesOpen }) =>
-      `${job?.name} ${sheets !== null} ${fileState?.lookOnly?.code} ${isHostAway} ${areCopiesOpen} ${isSideOpen} ${isFindingsOpen}`,
-  );
-  const name = action.name(session);
-  const reason = action.blocked(session);
+  const name = useView(() => action.name(session));
+  const reason = useView(() => action.blocked(session));
   const [key] = keysOf(action);
   const Icon = action.icon;
   return (

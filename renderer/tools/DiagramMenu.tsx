@@ -2,6 +2,7 @@ import { ContextMenu } from "radix-ui";
 import { type MouseEvent, type ReactElement, type RefObject, useState } from "react";
 import type { TableName } from "../../core/model/tables.ts";
 import { actionOf, perform } from "../app/actions.ts";
+import { keysOf } from "../app/keyBindings.ts";
 import { isMac, shownKey } from "../app/keys.ts";
 import { splitRef } from "../app/ref.ts";
 import { useSession } from "../app/useSession.ts";
@@ -12,10 +13,10 @@ import { toolWords } from "./words.ts";
 
 /** Actions offered for each kind of thing, by their ids in the command table. */
 const menuOf: Partial<Record<TableName | "ground", readonly string[]>> = {
-  pole: ["rename", "fitChosen", "removeChosen"],
-  span: ["fitChosen", "removeChosen"],
+  pole: ["rename", "arrange", "hangAlong", "fitChosen", "removeChosen"],
+  span: ["hangAlong", "fitChosen", "removeChosen"],
   crossing: ["rename", "fitChosen", "removeChosen"],
-  terminal: ["exact", "rename", "duplicate", "fitChosen", "removeChosen"],
+  terminal: ["exact", "rename", "turn", "duplicate", "arrange", "repeat", "fitChosen", "removeChosen"],
   slack: ["fitChosen", "removeChosen"],
   closure: ["fitChosen", "removeChosen"],
   livingUnit: ["rename", "fitChosen", "removeChosen"],
@@ -41,8 +42,13 @@ export function DiagramMenu({ picture, ground, children }: Props) {
     else if (!selection.includes(hit)) session.view.setState({ selection: [hit] });
     setKind(hit ? splitRef(hit).table : "ground");
   };
+  // at once, not when the menu has gone: the next key may come sooner
+  const giveKeysBack = (): void => {
+    const { inPlace, exact } = session.view.getState();
+    if (inPlace === null && exact === null) focusDiagram();
+  };
   return (
-    <ContextMenu.Root modal={false}>
+    <ContextMenu.Root modal={false} onOpenChange={(isOpen) => !isOpen && giveKeysBack()}>
       <ContextMenu.Trigger asChild onContextMenu={look}>
         {children}
       </ContextMenu.Trigger>
@@ -53,11 +59,7 @@ export function DiagramMenu({ picture, ground, children }: Props) {
           collisionPadding={8}
           // Escape backs out one level: the menu goes, what is chosen stays
           onEscapeKeyDown={(event) => event.stopPropagation()}
-          onCloseAutoFocus={(event) => {
-            event.preventDefault();
-            const { inPlace, exact } = session.view.getState();
-            if (inPlace === null && exact === null) focusDiagram();
-          }}
+          onCloseAutoFocus={(event) => event.preventDefault()}
         >
           {(menuOf[kind] ?? []).map((id) => (
             <MenuLine key={id} id={id} />
@@ -72,7 +74,7 @@ function MenuLine({ id }: { readonly id: string }) {
   const session = useSession();
   const action = actionOf(id);
   const reason = action.blocked(session);
-  const [key] = action.keys;
+  const [key] = keysOf(action);
   const Icon = action.icon;
   return (
     <ContextMenu.Item className="menu-item" disabled={reason !== null} onSelect={() => void perform(session, action)}>

@@ -57,7 +57,8 @@ export async function letGo(session: Session): Promise<void> {
   if (!hand || exact) return;
   if (hand.refusal !== null) tell(session, hand.refusal);
   else await runHand(session, hand);
-  session.view.setState({ hand: null });
+  // what has been taken hold of meanwhile stays in the hand
+  session.view.setState((now) => (now.hand === hand ? { hand: null } : {}));
 }
 
 /** Gives a drag up; nothing has changed. */

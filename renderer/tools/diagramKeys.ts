@@ -7,8 +7,9 @@ import { screenPoint } from "../canvas/hitTest.ts";
 import type { Picture } from "../canvas/paint.ts";
 import { type Direction, nearestPole, neighbour } from "../canvas/walk.ts";
 import { titleOf } from "../panels/words.ts";
+import { runArrangement } from "./arrange/arrange.ts";
 import { openExact } from "./exact.ts";
-import { nudge, nudgedTerminal } from "./nudge.ts";
+import { nudge, nudgedNow } from "./nudge.ts";
 
 const arrows: Readonly<Record<string, Direction>> = {
   ArrowLeft: "left",
@@ -21,21 +22,26 @@ const arrows: Readonly<Record<string, Direction>> = {
 const manySteps = 10;
 
 /**
- * Keys of the diagram itself: arrows nudge a chosen terminal and else walk from pole to pole; with Alt they walk over terminals
+ * Keys of the diagram itself: arrows nudge what is chosen and else walk from pole to pole; with Alt they walk over terminals
  * too. While a terminal is dragged a figure opens the field for the exact distance. The menu key opens the menu of what is chosen.
  */
 export function pressOnDiagram(session: Session, plant: Plant, picture: Picture, event: KeyboardEvent): void {
   const isMod = event.ctrlKey || event.metaKey;
   const direction = arrows[event.key];
+  const { arranging } = session.view.getState();
   if (direction && !isMod) {
     event.preventDefault();
-    const terminalId = event.altKey ? null : nudgedTerminal(session);
-    if (terminalId === null) walk(session, plant, picture, direction, event.altKey);
-    else void nudge(session, terminalId, direction, event.shiftKey ? manySteps : 1);
+    const nudged = event.altKey ? null : nudgedNow(session);
+    if (nudged) void nudge(session, nudged, direction, event.shiftKey ? manySteps : 1);
+    else walk(session, plant, picture, direction, event.altKey);
   } else if (/^[\d.]$/.test(event.key) && session.view.getState().hand?.kind === "terminal") {
     event.preventDefault();
     event.stopPropagation();
     openExact(session, event.key);
+  } else if (event.key === "Enter" && arranging) {
+    event.preventDefault();
+    event.stopPropagation();
+    void runArrangement(session, arranging);
   } else if (event.key === "ContextMenu" || (event.key === "F10" && event.shiftKey)) {
     event.preventDefault();
     openMenu(session, picture, event.currentTarget);

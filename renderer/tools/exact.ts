@@ -4,8 +4,10 @@ import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { runCommand } from "../app/edits.ts";
 import { openRouteOf, type Session, tell, unitsOf } from "../app/session.ts";
 import { offsetWords } from "../panels/words.ts";
+import { repeatOf } from "./arrange/arrange.ts";
+import { plainArranging } from "./arrange/arranging.ts";
 import type { ExactEntry } from "./hand.ts";
-import { nudgedTerminal } from "./nudge.ts";
+import { oneTerminal } from "./oneTerminal.ts";
 import { toolWords } from "./words.ts";
 
 /** An offset a person typed, from the span's first pole, m, or what is wrong with it. */
@@ -15,7 +17,7 @@ type TypedOffset = { readonly ok: true; readonly offsetM: number } | { readonly 
 export function openExact(session: Session, typed: string | null): void {
   const { hand } = session.view.getState();
   const { plant } = openRouteOf(session);
-  const id = nudgedTerminal(session);
+  const id = oneTerminal(session);
   const place =
     hand?.kind === "terminal" ? hand : id === null ? null : { ...plant.rowOf("terminal", id), terminalId: id };
   if (!place) return;
@@ -44,7 +46,8 @@ export async function keepExact(session: Session): Promise<void> {
   if (!exact) return;
   const typed = typedOffset(openRouteOf(session).plant, exact, unitsOf(session.store.get()));
   if (!typed.ok) return tell(session, typed.what);
-  const { terminalId, spanId } = exact;
-  await runCommand(session, "terminal.move", { terminalId, spanId, offsetM: typed.offsetM });
-  session.view.setState({ exact: null, hand: null });
+  const { terminalId, spanId, text } = exact;
+  const lastDone = repeatOf({ ...plainArranging, way: "alignTerminals", distance: text.trim() });
+  const view = { exact: null, hand: null, lastDone };
+  await runCommand(session, "terminal.move", { terminalId, spanId, offsetM: typed.offsetM }, { view });
 }

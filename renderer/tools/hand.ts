@@ -1,3 +1,4 @@
+import { type RefKey, refKey } from "../app/ref.ts";
 import type { Snap } from "./strandSnap.ts";
 
 /** A terminal on its way along the strand. */
@@ -34,6 +35,12 @@ export type DropHand = {
 
 /** What is being dragged: a preview of the view, an edit only once it is let go. */
 export type Hand = TerminalHand | PoleHand | DropHand;
+
+/** The row that is being dragged. */
+export function handRef(hand: Hand): RefKey {
+  if (hand.kind === "terminal") return refKey("terminal", hand.terminalId);
+  return hand.kind === "pole" ? refKey("pole", hand.poleId) : refKey("drop", hand.dropId);
+}
 
 /** A distance being typed for a terminal, told from one of its span's poles. */
 export type ExactEntry = {

@@ -24,7 +24,9 @@ export function keepView(session: Session): () => void {
     clearTimeout(timer);
     timer = setTimeout(keep, settleMs);
   });
+  window.addEventListener("pagehide", keep);
   return () => {
+    window.removeEventListener("pagehide", keep);
     clearTimeout(timer);
     stop();
   };

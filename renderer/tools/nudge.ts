@@ -1,79 +1,88 @@
-import { metresPerInch } from "../../core/units/constants.ts";
 import { working } from "../app/actions/action.ts";
 import { runCommand } from "../app/edits.ts";
-import { splitRef } from "../app/ref.ts";
 import { openRouteOf, type Session, tell, unitsOf } from "../app/session.ts";
 import type { Direction } from "../canvas/walk.ts";
 import { lockedWords } from "./kinds.ts";
+import { type Nudged, nudgedOf, nudgeStepM, nudgeSteps } from "./nudged.ts";
 import { toolWords } from "./words.ts";
 
-/** Nudges under way: those of one thing that follow each other within the pause are one step of undo. */
+/** Nudges under way: those of the same things that follow each other within the pause are one step of undo. */
 export type Nudging = {
-  readonly terminalId: string;
+  readonly nudged: Nudged;
   readonly gestureId: string;
   readonly lastMs: number;
-  /** What keys have asked for and no edit has done yet, m along the span. */
-  readonly waitingM: number;
+  /** What keys have asked for and no edit has done yet, steps to the right and up the page. */
+  readonly waiting: readonly [right: number, up: number];
   readonly isRunning: boolean;
 };
 
 /** A longer rest than this between two nudges ends their step, ms. */
 const pauseMs = 3000;
 
-const stepM = { us: metresPerInch, metric: 0.01 } as const;
 const headings = { left: [-1, 0], right: [1, 0], up: [0, 1], down: [0, -1] } as const;
 
-/** The one chosen terminal, which arrows nudge; null where something else or more is chosen. */
-export function nudgedTerminal(session: Session): string | null {
-  const [only, ...more] = session.view.getState().selection;
-  if (only === undefined || more.length > 0) return null;
-  const { table, id } = splitRef(only);
-  return table === "terminal" ? id : null;
+/** What arrows nudge now; null where they walk. */
+export function nudgedNow(session: Session): Nudged | null {
+  return nudgedOf(session.view.getState().selection);
 }
 
-/** Nudges the chosen terminal along its strand: an inch or a centimetre a step, by the units of the route. */
-export async function nudge(session: Session, terminalId: string, to: Direction, stepCount: number): Promise<void> {
+/** Nudges what is chosen: an inch or a centimetre a step, by the units of the route. */
+export async function nudge(session: Session, nudged: Nudged, to: Direction, stepCount: number): Promise<void> {
   const { view } = session;
-  const reason = working(session) ?? lockedWords(view.getState().kinds, "terminal");
-  const heading = reason === null ? alongHeading(session, terminalId, to) : 0;
-  if (heading === 0) return tell(session, reason ?? toolWords.acrossStrand);
-  const byM = heading * stepCount * stepM[unitsOf(session.store.get())];
-  const former = view.getState().nudging;
+  const { kinds, drawnAs, nudging: former } = view.getState();
+  const locked = nudged.rows.map((row) => lockedWords(kinds, row.table)).find((one) => one !== null);
+  const isOffGround = nudged.isOnGround && drawnAs !== "ground";
+  const reason = working(session) ?? locked ?? (isOffGround ? toolWords.groundOnly : null);
+  if (reason !== null) return tell(session, reason);
   const nowMs = performance.now();
-  const isSame = former?.terminalId === terminalId && (former.isRunning || nowMs - former.lastMs < pauseMs);
-  const gestureId = isSame ? former.gestureId : crypto.randomUUID();
-  const waitingM = (isSame ? former.waitingM : 0) + byM;
-  const isRunning = isSame && former.isRunning;
-  view.setState({ nudging: { terminalId, gestureId, lastMs: nowMs, waitingM, isRunning } });
-  if (!isRunning) await runWaiting(session);
+  const isSame = former?.nudged.key === nudged.key && (former.isRunning || nowMs - former.lastMs < pauseMs);
+  const [right, up] = isSame ? former.waiting : [0, 0];
+  const [east, north] = headings[to];
+  view.setState({
+    nudging: {
+      nudged,
+      gestureId: isSame ? former.gestureId : crypto.randomUUID(),
+      lastMs: nowMs,
+      waiting: [right + east * stepCount, up + north * stepCount],
+      isRunning: isSame && former.isRunning,
+    },
+  });
+  if (!(isSame && former.isRunning)) await runWaiting(session);
 }
 
 /** Runs what the keys have asked for, whole after whole, so that no key is lost while an edit is answered. */
 async function runWaiting(session: Session): Promise<void> {
   const { view } = session;
-  for (let now = view.getState().nudging; now && now.waitingM !== 0; now = view.getState().nudging) {
-    const { terminalId, gestureId, waitingM } = now;
-    view.setState({ nudging: { ...now, waitingM: 0, isRunning: true } });
-    const { plant } = openRouteOf(session);
-    const { spanId, offsetM } = plant.rowOf("terminal", terminalId);
-    const wantedM = offsetM + waitingM;
-    const isInside = wantedM > 0 && wantedM < plant.rowOf("span", spanId).lengthM;
-    if (!isInside) tell(session, toolWords.strandEnds);
-    else await runCommand(session, "terminal.move", { terminalId, spanId, offsetM: wantedM }, gestureId);
+  for (let now = view.getState().nudging; now && isAsked(now); now = view.getState().nudging) {
+    const { nudged, gestureId, waiting } = now;
+    view.setState({ nudging: { ...now, waiting: [0, 0], isRunning: true } });
+    await runOnce(session, nudged, gestureId, waiting);
     const after = view.getState().nudging;
     if (after) view.setState({ nudging: { ...after, isRunning: false, lastMs: performance.now() } });
   }
 }
 
-/** 1 where the way of an arrow leads from the span's first pole on, -1 where it leads back, 0 where it leads across. */
-function alongHeading(session: Session, terminalId: string, to: Direction): -1 | 0 | 1 {
-  const { plant } = openRouteOf(session);
-  const span = plant.rowOf("span", plant.rowOf("terminal", terminalId).spanId);
-  const from = plant.rowOf("pole", span.fromPoleId);
-  const far = plant.rowOf("pole", span.toPoleId);
-  const [east, north] = headings[to];
-  const ahead = (far.eastM - from.eastM) * east + (far.northM - from.northM) * north;
-  const chordM = Math.hypot(far.eastM - from.eastM, far.northM - from.northM);
-  if (Math.abs(ahead) < chordM * 0.2) return 0;
-  return ahead > 0 ? 1 : -1;
+function isAsked({ waiting }: Nudging): boolean {
+  return waiting[0] !== 0 || waiting[1] !== 0;
+}
+
+async function runOnce(
+  session: Session,
+  nudged: Nudged,
+  gestureId: string,
+  [right, up]: Nudging["waiting"],
+): Promise<void> {
+  const units = unitsOf(session.store.get());
+  const stepM = nudgeStepM(units);
+  const asked = nudgeSteps(openRouteOf(session).plant, session.view.getState().drawnAs, nudged, [
+    right * stepM,
+    up * stepM,
+  ]);
+  if (!asked.ok) return tell(session, asked.what);
+  const [only, other] = asked.steps;
+  const isDone =
+    only && !other
+      ? await runCommand(session, only.command, only.input, { gestureId })
+      : await runCommand(session, "steps.run", { label: asked.label, steps: asked.steps }, { gestureId });
+  if (isDone) tell(session, toolWords.nudged(asked.label, units));
 }

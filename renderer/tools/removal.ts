@@ -47,8 +47,10 @@ export async function removeChosen(session: Session): Promise<void> {
   const { rows, chosenWords, alsoWords } = removalFor(openRouteOf(session).plant, session.view.getState().selection);
   const [only] = rows;
   const isOne = rows.length === 1 && only !== undefined;
-  const isDone = isOne ? runCommand(session, "row.remove", only) : runCommand(session, "rows.remove", { rows });
-  if (await isDone) session.view.setState({ toast: toolWords.removed(chosenWords, alsoWords), selection: [] });
+  const view = { toast: toolWords.removed(chosenWords, alsoWords), selection: [] };
+  await (isOne
+    ? runCommand(session, "row.remove", only, { view })
+    : runCommand(session, "rows.remove", { rows }, { view }));
 }
 
 function lowerFirst(words: string): string {

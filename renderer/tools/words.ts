@@ -1,3 +1,5 @@
+import type { UnitSystem } from "../../core/units/unitSystem.ts";
+
 /** Words of the tools on the diagram, in one place so that they can be translated. */
 export const toolWords = {
   standardSnap: "standard distance",
@@ -14,6 +16,8 @@ export const toolWords = {
   exactLabel: (pole: string) => `Distance from pole ${pole}`,
   pastPole: "That is past the far pole.",
   notPositive: "Write a distance greater than nothing.",
+  groundOnly: "This is moved on the ground: draw the route true to the ground first.",
+  nudged: (what: string, units: UnitSystem) => `${what}: ${units === "us" ? "1 in" : "1 cm"} a step, ten with Shift.`,
   strandEnds: "The strand ends here.",
   acrossStrand: "The strand does not run that way.",
   removed: (chosen: string, also: string) => (also === "" ? `Removed ${chosen}.` : `Removed ${chosen}, with ${also}.`),

@@ -1,29 +1,11 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { poleStationM } from "../../../core/plant/cablePath.ts";
-import { formatStation } from "../../../core/units/station.ts";
-import { launchChromium } from "../chromium.ts";
-import { pointOf, selection, visibleIds } from "../diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "../openWindow.ts";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { poleStationM } from "../../core/plant/cablePath.ts";
+import { formatStation } from "../../core/units/station.ts";
+import { pointOf, selection, visibleIds } from "./diagram.ts";
+import { eachOnDemo } from "./eachOnDemo.ts";
 
-let browser: Browser;
-let demo: Demo;
-let opened: OpenWindow;
-
-beforeAll(async () => {
-  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
-});
-afterAll(async () => {
-  await browser.close();
-  demo.remove();
-});
-beforeEach(async () => {
-  opened = await demo.open(browser);
-  await straighten(opened.page);
-});
-afterEach(async () => {
-  await opened.close();
-});
+const { opened } = eachOnDemo(({ page }) => straighten(page));
 
 async function straighten(page: Page): Promise<void> {
   await page.locator("[data-diagram]").focus();
@@ -33,10 +15,10 @@ async function straighten(page: Page): Promise<void> {
 
 /** Poles of the main cable in its own order, with their stations. */
 function mainPoles() {
-  const { plant } = opened.session;
-  const [main] = [...opened.session.route().cable.values()].filter((one) => one.fromClosureId === null);
+  const { plant } = opened().session;
+  const [main] = [...opened().session.route().cable.values()].filter((one) => one.fromClosureId === null);
   const cableId = main?.id ?? "";
-  const poles = [...opened.session.route().pole.values()].flatMap((pole) => {
+  const poles = [...opened().session.route().pole.values()].flatMap((pole) => {
     const stationM = poleStationM(plant, cableId, pole.id);
     return stationM === null ? [] : [{ ...pole, stationM }];
   });
@@ -50,7 +32,7 @@ async function middle(page: Page): Promise<{ readonly x: number; readonly y: num
 }
 
 test("the straightened route lays the main cable in one level row, to scale, and shows every pole and house", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const poles = mainPoles();
   const points = await Promise.all(poles.map((one) => pointOf(page, one.id)));
   const [first, last] = [points[0], points.at(-1)];
@@ -65,7 +47,7 @@ test("the straightened route lays the main cable in one level row, to scale, and
 });
 
 test("evenly spaced, all spans of a row are drawn as long as each other", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.getByRole("button", { name: "Space poles evenly" }).click();
   const points = await Promise.all(mainPoles().map((one) => pointOf(page, one.id)));
   const steps = points.slice(1).map((one, i) => one.x - (points[i]?.x ?? 0));
@@ -73,20 +55,20 @@ test("evenly spaced, all spans of a row are drawn as long as each other", async 
 });
 
 test("a click chooses the same terminal straightened as true to the ground", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const [terminal] = session.route().terminal.values();
   if (!terminal) throw new Error("the demo route has no terminal");
-  for (const _ of ["straightened", "true to the ground"]) {
+  for (const state of ["detached", "visible"] as const) {
     const { x, y } = await pointOf(page, terminal.id);
     await page.mouse.click(x, y);
     expect(await selection(page)).toEqual([terminal.id]);
     await page.keyboard.press("r");
-    await page.waitForTimeout(100);
+    await page.locator(".ruler").waitFor({ state });
   }
 });
 
 test("a lateral leaves at its junction: its row begins where that pole stands along the main line", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const lateral = [...session.route().cable.values()].find((one) => one.fromClosureId !== null);
   const runs = [...session.route().cableRun.values()].filter((one) => one.cableId === lateral?.id);
   const first = runs.sort((a, b) => a.sequence - b.sequence)[0];
@@ -102,7 +84,7 @@ test("a lateral leaves at its junction: its row begins where that pole stands al
 });
 
 test("the ruler writes each pole's station as the route has it, and a click goes there", async () => {
-  const { page } = opened;
+  const { page } = opened();
   const poles = mainPoles();
   const pole = poles[Math.floor(poles.length / 2)];
   if (!pole) throw new Error("the main cable has no poles");
@@ -114,7 +96,7 @@ test("the ruler writes each pole's station as the route has it, and a click goes
 });
 
 test("a station typed on the ruler puts its pole in the middle, and nonsense is refused in words", async () => {
-  const { page } = opened;
+  const { page } = opened();
   const poles = mainPoles();
   const pole = poles[4];
   if (!pole) throw new Error("the main cable has no fifth pole");
@@ -125,12 +107,12 @@ test("a station typed on the ruler puts its pole in the middle, and nonsense is 
   expect(Math.hypot(at.x - centre.x, at.y - centre.y)).toBeLessThan(1);
   await field.fill("nowhere");
   await field.press("Enter");
-  expect(await page.getByRole("alert").first().textContent()).toContain('no station or pole "nowhere"');
+  expect(await page.locator(".ruler").getByRole("alert").textContent()).toContain('no station or pole "nowhere"');
   expect(await field.getAttribute("aria-invalid")).toBe("true");
 });
 
 test("arrow keys walk along the ruler", async () => {
-  const { page } = opened;
+  const { page } = opened();
   const bar = page.getByRole("toolbar", { name: /^Stations along/ });
   await bar.getByRole("button").first().focus();
   await page.keyboard.press("ArrowRight");
@@ -140,7 +122,7 @@ test("arrow keys walk along the ruler", async () => {
 });
 
 test("a finding leads to its place on the straightened page", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const finding = session.findings().find((one) => one.subjects.some((subject) => subject.table === "pole"));
   const pole = finding?.subjects.find((subject) => subject.table === "pole");
   if (!finding || !pole) throw new Error("the demo route has no finding at a pole");
@@ -149,7 +131,7 @@ test("a finding leads to its place on the straightened page", async () => {
 });
 
 test("a file is laid out again as it was left", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.reload();
   await page.locator(".ruler").waitFor();
   await page.getByRole("button", { name: "Draw true to the ground" }).click();

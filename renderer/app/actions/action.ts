@@ -21,7 +21,12 @@ export type Action = {
   readonly isEverywhere?: boolean;
   /** Whether the bar shows the name beside the icon. */
   readonly isWritten: boolean;
+  /** True where it can be done again to what is chosen then. */
+  readonly isRepeatable?: boolean;
 };
+
+/** Something that was done to what was chosen, ready to be done again to what is chosen now. */
+export type Repeatable = Pick<Action, "blocked" | "run"> & { readonly name: string };
 
 /** Why nothing can be done without a route. */
 const closed = (session: Session): string | null => (session.store.get() ? null : "No route is open.");

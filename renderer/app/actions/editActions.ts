@@ -45,7 +45,7 @@ function stepName(verb: string, step: string | null | undefined): string {
 /** Escape backs out one level: a drag or a field on the diagram, a fault, then the sheets, then the import, then the selection. */
 function backOut(session: Session): void {
   const { fault, sheets, isSettingsOpen, isImportOpen, isStartOpen, areCopiesOpen } = session.view.getState();
-  const { inPlace, measure, isKindsOpen } = session.view.getState();
+  const { inPlace, measure, isKindsOpen, arranging } = session.view.getState();
   if (giveUp(session)) return;
   if (inPlace) session.view.setState({ inPlace: null });
   else if (fault) session.view.setState({ fault: null });
@@ -54,6 +54,7 @@ function backOut(session: Session): void {
   else if (isSettingsOpen) session.view.setState({ isSettingsOpen: false });
   else if (isImportOpen) session.view.setState({ isImportOpen: false });
   else if (areCopiesOpen) session.view.setState({ areCopiesOpen: false });
+  else if (arranging) session.view.setState({ arranging: null });
   else if (measure) session.view.setState({ measure: null });
   else if (isKindsOpen) session.view.setState({ isKindsOpen: false });
   else session.view.setState({ selection: [], hover: null });

@@ -2,14 +2,14 @@ import { Copy, Focus, Layers, PencilLine, Ruler, RulerDimensionLine, Scaling, Tr
 import { duplicateTerminal } from "../../tools/duplicate.ts";
 import { openExact } from "../../tools/exact.ts";
 import { nameField, openName } from "../../tools/inPlace.ts";
-import { nudgedTerminal } from "../../tools/nudge.ts";
+import { oneTerminal } from "../../tools/oneTerminal.ts";
 import { removalBlocked, removalName, removeChosen } from "../../tools/removal.ts";
 import { fitChosen, fullScale } from "../look.ts";
 import { openRouteOf, type Session } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
 
-const oneTerminal = (s: Session): string | null =>
-  working(s) ?? beyondDiagram(s) ?? (nudgedTerminal(s) === null ? "Choose one terminal first." : null);
+const needsTerminal = (s: Session): string | null =>
+  working(s) ?? beyondDiagram(s) ?? (oneTerminal(s) === null ? "Choose one terminal first." : null);
 
 const somethingChosen = (s: Session): string | null =>
   beyondDiagram(s) ?? (s.view.getState().selection.length === 0 ? "Nothing is chosen." : null);
@@ -20,7 +20,7 @@ export const handActions: readonly Action[] = [
     name: () => "Type the distance from the pole",
     keys: ["Enter"],
     icon: RulerDimensionLine,
-    blocked: oneTerminal,
+    blocked: needsTerminal,
     run: (s) => openExact(s, null),
   }),
   action("rename", {
@@ -37,8 +37,9 @@ export const handActions: readonly Action[] = [
     name: () => "Hang another like it at the far pole",
     keys: ["Mod+D"],
     icon: Copy,
-    blocked: oneTerminal,
+    blocked: needsTerminal,
     run: duplicateTerminal,
+    isRepeatable: true,
   }),
   action("removeChosen", {
     name: removalName,

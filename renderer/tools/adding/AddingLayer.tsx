@@ -8,6 +8,7 @@ import { AddingStrip } from "./AddingStrip.tsx";
 import { type AddingState, stepBack } from "./addingState.ts";
 import { type Aim, aimAt, alongSpan } from "./aim.ts";
 import { ask, clickWith } from "./clickWith.ts";
+import { openTurns, type Turns } from "./turns.ts";
 
 /** Width of a crossing where somebody clicked without dragging, m. */
 const clickedWidthM = 6;
@@ -19,16 +20,22 @@ export type Pull = { readonly spanId: string; readonly fromM: number; readonly t
 /** The glass over the diagram while a tool that adds is in hand: it takes the clicks, shows what they would do, and says what to click next. */
 export function AddingLayer({ open, picture }: { readonly open: OpenRoute; readonly picture: Picture }) {
   const adding = useView((state) => state.adding);
-  useEscape();
+  const [turns] = useState(openTurns);
+  useEscape(turns);
   if (!adding) return null;
-  return <Glass key={adding.tool} adding={adding} open={open} picture={picture} />;
+  return <Glass key={adding.tool} adding={adding} open={open} picture={picture} turns={turns} />;
 }
 
-type GlassProps = { readonly adding: AddingState; readonly open: OpenRoute; readonly picture: Picture };
+type GlassProps = {
+  readonly adding: AddingState;
+  readonly open: OpenRoute;
+  readonly picture: Picture;
+  readonly turns: Turns;
+};
 
-function Glass({ adding, open, picture }: GlassProps) {
+function Glass({ adding, open, picture, turns }: GlassProps) {
   const glass = useRef<HTMLDivElement>(null);
-  const { aim, pull } = useHand(glass, adding, picture);
+  const { aim, pull } = useHand(glass, adding, picture, turns);
   return (
     <>
       <div className="adding-glass" ref={glass} data-adding={adding.tool}>
@@ -39,7 +46,7 @@ function Glass({ adding, open, picture }: GlassProps) {
   );
 }
 
-function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState, picture: Picture) {
+function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState, picture: Picture, turns: Turns) {
   const session = useSession();
   const [aim, setAim] = useState<Aim | null>(null);
   const [pull, setPull] = useState<Pull | null>(null);
@@ -48,14 +55,11 @@ function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState
     const element = glass.current;
     if (!element) return;
     let held: Pull | null = null;
-    let doing = Promise.resolve();
-    // a click made while an edit is under way waits for its turn, and for the pole it goes on from
-    const click = (aim: Aim): void => {
-      doing = doing.then(() => {
+    const click = (aim: Aim): void =>
+      turns.take(() => {
         const { adding: inHand } = session.view.getState();
         return inHand ? clickWith(session, inHand, aim) : undefined;
       });
-    };
     const hold = (next: Pull | null): void => {
       held = next;
       setPull(next);
@@ -93,7 +97,7 @@ function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState
     element.addEventListener("pointerup", up, { signal });
     element.addEventListener("pointerleave", () => setAim(null), { signal });
     return () => stop.abort();
-  }, [glass, session, latest]);
+  }, [glass, session, latest, turns]);
   return { aim, pull };
 }
 
@@ -103,8 +107,8 @@ function crossingOf({ spanId, fromM, toM }: Pull) {
   return { kind: "crossing", spanId, offsetM: (fromM + toM) / 2, widthM } as const;
 }
 
-/** Escape takes one step back before anything else hears of it. */
-function useEscape(): void {
+/** Escape takes one step back before anything else hears of it; after clicks whose edits are still under way. */
+function useEscape(turns: Turns): void {
   const { view } = useSession();
   useEffect(() => {
     const listen = (event: KeyboardEvent): void => {
@@ -112,10 +116,12 @@ function useEscape(): void {
       if (event.key !== "Escape" || !adding || fault) return;
       event.preventDefault();
       event.stopPropagation();
-      view.setState({ adding: stepBack(adding) });
+      turns.take(() => {
+        view.setState(({ adding: inHand }) => ({ adding: inHand && stepBack(inHand) }));
+      });
       document.querySelector<HTMLElement>("[data-diagram]")?.focus();
     };
     window.addEventListener("keydown", listen, { capture: true });
     return () => window.removeEventListener("keydown", listen, { capture: true });
-  }, [view]);
+  }, [view, turns]);
 }

@@ -1,5 +1,6 @@
 import { Toolbar, Tooltip } from "radix-ui";
 import { type Action, actionOf, perform } from "../../app/actions.ts";
+import { keysOf } from "../../app/keyBindings.ts";
 import { isMac, shownKey } from "../../app/keys.ts";
 import { useOpenRoute, useSession, useView } from "../../app/useSession.ts";
 import { addingTools } from "./addingTools.ts";
@@ -20,9 +21,9 @@ export function AddingRail() {
 function RailButton({ action, isInHand }: { readonly action: Action; readonly isInHand: boolean }) {
   const session = useSession();
   useOpenRoute();
-  const name = action.name(session);
-  const reason = action.blocked(session);
-  const [key] = action.keys;
+  const name = useView(() => action.name(session));
+  const reason = useView(() => action.blocked(session));
+  const [key] = keysOf(action);
   const Icon = action.icon;
   return (
     <Tooltip.Root>

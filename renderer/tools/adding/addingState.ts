@@ -1,4 +1,5 @@
 import type { Point } from "../../../core/plant/geometry.ts";
+import type { RefKey } from "../../app/ref.ts";
 
 /** The tools that add to the line by hand. */
 export type AddingTool = "pole" | "span" | "lateral" | "crossing" | "attachment" | "unit" | "terminal";
@@ -28,4 +29,16 @@ export function freshTool(tool: AddingTool): AddingState {
 export function stepBack(adding: AddingState): AddingState | null {
   if (adding.form) return { ...adding, form: null };
   return adding.fromPoleId === null ? null : { ...adding, fromPoleId: null };
+}
+
+/** The tool without what it had come to where an undo took that away. */
+export function withoutGone(adding: AddingState, isThere: (ref: RefKey) => boolean): AddingState {
+  const { fromPoleId, form } = adding;
+  const isFormThere =
+    form === null ||
+    form.kind === "unit" ||
+    isThere(form.kind === "crossing" ? `span/${form.spanId}` : `pole/${form.poleId}`);
+  const isFromThere = fromPoleId === null || isThere(`pole/${fromPoleId}`);
+  if (isFormThere && isFromThere) return adding;
+  return { ...adding, form: isFormThere ? form : null, fromPoleId: isFromThere ? fromPoleId : null };
 }

@@ -126,16 +126,14 @@ export function usualModelId(route: Route): string | null {
 }
 
 /** Carries out an edit that adds a row, and chooses the row. */
-export async function add(
+export function add(
   session: Session,
   commandId: string,
   input: object,
   table: TableName,
   id: string,
 ): Promise<boolean> {
-  const isDone = await runCommand(session, commandId, input);
-  if (isDone) session.view.setState({ selection: [refKey(table, id)] });
-  return isDone;
+  return runCommand(session, commandId, input, { view: { selection: [refKey(table, id)] } });
 }
 
 function goOnFrom(session: Session, fromPoleId: string): void {

@@ -1,0 +1,34 @@
+import type { Browser } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
+import { launchChromium } from "./chromium.ts";
+import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+
+/** The demo route in a browser, for the tests of one file. */
+type OnDemo = {
+  /** The window of the test that runs now, on a copy of the route of its own. */
+  readonly opened: () => OpenWindow;
+  readonly openEmpty: () => Promise<OpenWindow>;
+};
+
+/** Opens a window on the demo route before each test of a file and closes it after; no page may complain. */
+export function eachOnDemo(prepare?: (opened: OpenWindow) => Promise<void>): OnDemo {
+  let browser: Browser;
+  let demo: Demo;
+  let opened: OpenWindow;
+  beforeAll(async () => {
+    [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    demo.remove();
+  });
+  beforeEach(async () => {
+    opened = await demo.open(browser);
+    await prepare?.(opened);
+  });
+  afterEach(async () => {
+    expect(opened.complaints).toEqual([]);
+    await opened.close();
+  });
+  return { opened: () => opened, openEmpty: () => demo.openEmpty(browser) };
+}
