@@ -15,13 +15,15 @@ const sideWeight = 2.5;
  * @param from  point on the route's grid, m
  * @param leaving  the row one stands on
  * @param isOverAll  whether terminals are come to as well; else poles alone
+ * @param isShown    whether rows of a kind are seen; what is not is walked past
  */
 export function neighbour(
   scene: Scene,
   from: { readonly eastM: number; readonly northM: number },
   direction: Direction,
   leaving: RefKey | null,
-  isOverAll = true,
+  isOverAll: boolean,
+  isShown: (kind: "pole" | "terminal") => boolean = () => true,
 ): RefKey | null {
   const [east, north] = headings[direction];
   let best: { readonly ref: RefKey; readonly cost: number } | null = null;
@@ -33,10 +35,12 @@ export function neighbour(
     const cost = ahead + aside * sideWeight;
     if (!best || cost < best.cost) best = { ref, cost };
   };
-  scene.poles.ids.forEach((id, i) => {
-    weigh(refKey("pole", id), at(scene.poles.eastM, i), at(scene.poles.northM, i));
-  });
-  if (isOverAll) for (const mark of scene.terminals.marks) weigh(refKey("terminal", mark.id), mark.eastM, mark.northM);
+  if (isShown("pole"))
+    scene.poles.ids.forEach((id, i) => {
+      weigh(refKey("pole", id), at(scene.poles.eastM, i), at(scene.poles.northM, i));
+    });
+  if (isOverAll && isShown("terminal"))
+    for (const mark of scene.terminals.marks) weigh(refKey("terminal", mark.id), mark.eastM, mark.northM);
   return (best as { readonly ref: RefKey } | null)?.ref ?? null; // the compiler does not see the closure's writes
 }
 

@@ -21,7 +21,7 @@ export function HandChip({ plant, picture }: { readonly plant: Plant; readonly p
       {dimensionLines(plant, hand, picture.units).map((line) => (
         <strong key={line}>{line}</strong>
       ))}
-      {hand.kind === "terminal" && hand.snap && <span className="hand-snap">{hand.snap.words}</span>}
+      {hand.kind !== "drop" && hand.snap && <span className="hand-snap">{hand.snap.words}</span>}
       {hand.refusal !== null && <span className="hand-refusal">{hand.refusal}</span>}
     </div>
   );

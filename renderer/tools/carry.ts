@@ -8,6 +8,7 @@ import { dropHandAt } from "./dropHand.ts";
 import { type Grip, gripRef } from "./grip.ts";
 import type { Hand } from "./hand.ts";
 import { lockedWords } from "./kinds.ts";
+import { nearestPoleSnap } from "./poleSnap.ts";
 import { terminalHandAt } from "./terminalHand.ts";
 
 /** Takes hold of a thing; false, with the reason said, where it may not be moved. */
@@ -45,8 +46,12 @@ function handAt(
   const { plant } = openRouteOf(session);
   if (grip.table === "drop") return dropHandAt(picture, plant, grip.id, xPx, yPx);
   const place = [xPx - grip.dxPx, yPx - grip.dyPx] as const;
-  if (grip.table === "pole")
-    return { kind: "pole", poleId: grip.id, ...groundAt(picture.view, place[0], place[1]), refusal: null };
+  if (grip.table === "pole") {
+    const free = groundAt(picture.view, place[0], place[1]);
+    const snap = isSnapping ? nearestPoleSnap(plant, grip.id, free, picture.view.pxPerM) : null;
+    const { eastM, northM } = snap ?? free;
+    return { kind: "pole", poleId: grip.id, eastM, northM, snap, refusal: null };
+  }
   const spanId = former?.kind === "terminal" ? former.spanId : plant.rowOf("terminal", grip.id).spanId;
   return terminalHandAt(picture, plant, grip.id, spanId, place, isSnapping);
 }

@@ -9,6 +9,7 @@ import { type Direction, nearestPole, neighbour } from "../canvas/walk.ts";
 import { titleOf } from "../panels/words.ts";
 import { runArrangement } from "./arrange/arrange.ts";
 import { openExact } from "./exact.ts";
+import { isShownKind } from "./kinds.ts";
 import { nudge, nudgedNow } from "./nudge.ts";
 
 const arrows: Readonly<Record<string, Direction>> = {
@@ -50,11 +51,15 @@ export function pressOnDiagram(session: Session, plant: Plant, picture: Picture,
 
 function walk(session: Session, plant: Plant, picture: Picture, direction: Direction, isOverAll: boolean): void {
   const { scene, view } = picture;
-  const standing = session.view.getState().selection.at(-1) ?? null;
+  const { selection, kinds } = session.view.getState();
+  const isShown = (kind: "pole" | "terminal"): boolean => isShownKind(kinds, kind);
+  const standing = selection.at(-1) ?? null;
   const from = standing ? placeOfRef(plant, standing, scene.places) : null;
   const ref = from
-    ? neighbour(scene, from, direction, standing, isOverAll)
-    : nearestPole(scene, view.centreEastM, view.centreNorthM);
+    ? neighbour(scene, from, direction, standing, isOverAll, isShown)
+    : isShown("pole")
+      ? nearestPole(scene, view.centreEastM, view.centreNorthM)
+      : null;
   if (ref) stepTo(session, ref, titleOf(plant, ref));
 }
 

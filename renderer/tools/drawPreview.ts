@@ -11,6 +11,7 @@ import { screenX, screenY } from "../canvas/viewport.ts";
 import { dropEnds } from "./grip.ts";
 import type { DropHand, Hand, TerminalHand } from "./hand.ts";
 import type { MeasurePoint } from "./measure.ts";
+import type { PoleSnap } from "./poleSnap.ts";
 
 /** How far the dimension stands off the strand, px. */
 const dimensionPx = 20;
@@ -26,6 +27,7 @@ export function drawPreview(pen: Pen, picture: Picture, plant: Plant, hand: Hand
   if (hand.kind === "terminal") drawTerminal(pen, picture, plant, hand);
   else if (hand.kind === "drop") drawDropEnd(pen, picture, plant, hand);
   else {
+    if (hand.snap) drawLineGuide(pen, picture, hand.snap.guide);
     const [x, y] = [screenX(picture.view, hand.eastM), screenY(picture.view, hand.northM)];
     pen.beginPath();
     for (const spanId of spansAtPole(plant, hand.poleId)) {
@@ -81,6 +83,21 @@ function drawGuide(pen: Pen, x: number, y: number, belowX: number, belowY: numbe
   pen.moveTo(x - belowX * 46, y - belowY * 46);
   pen.lineTo(x + belowX * 46, y + belowY * 46);
   pen.stroke();
+}
+
+function drawLineGuide(pen: Pen, { view }: Picture, [from, to]: PoleSnap["guide"]): void {
+  const ends = [from, to].map((one) => [screenX(view, one.eastM), screenY(view, one.northM)] as const);
+  const [[x1, y1] = [0, 0], [x2, y2] = [0, 0]] = ends;
+  const lengthPx = Math.max(1, Math.hypot(x2 - x1, y2 - y1));
+  const [overX, overY] = [((x2 - x1) / lengthPx) * 60, ((y2 - y1) / lengthPx) * 60];
+  pen.save();
+  pen.lineWidth = 1;
+  pen.setLineDash([5, 4]);
+  pen.beginPath();
+  pen.moveTo(x1 - overX, y1 - overY);
+  pen.lineTo(x2 + overX, y2 + overY);
+  pen.stroke();
+  pen.restore();
 }
 
 function drawDropEnd(pen: Pen, { scene, view }: Picture, plant: Plant, hand: DropHand): void {

@@ -5,6 +5,7 @@ import { hitAll } from "../canvas/hitTest.ts";
 import type { Picture } from "../canvas/paint.ts";
 import { at } from "../canvas/spanMarks.ts";
 import { screenX, screenY } from "../canvas/viewport.ts";
+import { isShownKind } from "./kinds.ts";
 
 /** Something a press has hold of, with where the hand sits against the thing's own place, px. */
 export type Grip = {
@@ -25,8 +26,8 @@ const dropEndPx = 8;
  */
 export function gripAt(session: Session, picture: Picture, xPx: number, yPx: number): Grip | null {
   if (picture.level === "marks") return null;
-  const { selection } = session.view.getState();
-  const drop = dropEndAt(picture, selection, xPx, yPx);
+  const { selection, kinds } = session.view.getState();
+  const drop = isShownKind(kinds, "drop") ? dropEndAt(picture, selection, xPx, yPx) : null;
   if (drop) return drop;
   const hit = hitAll(picture, xPx, yPx)[0];
   if (!hit) return null;

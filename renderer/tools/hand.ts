@@ -1,4 +1,5 @@
 import { type RefKey, refKey } from "../app/ref.ts";
+import type { PoleSnap } from "./poleSnap.ts";
 import type { Snap } from "./strandSnap.ts";
 
 /** A terminal on its way along the strand. */
@@ -20,6 +21,7 @@ type PoleHand = {
   readonly poleId: string;
   readonly eastM: number;
   readonly northM: number;
+  readonly snap: PoleSnap | null;
   readonly refusal: string | null;
 };
 

@@ -29,3 +29,11 @@ test("beside another terminal it is drawn to where the two hang clear by the com
 test("it is not drawn to itself or its own coil", () => {
   expect(strandSnaps(plant, "terminal-1", "span-2").filter((one) => one.words.startsWith("clear of"))).toEqual([]);
 });
+
+test("it is drawn to where it hangs as far from the terminal before it as from the one after", () => {
+  const along = openPlant(changed(smallRoute({ poleCount: 6 }), "terminal", "terminal-3", { offsetM: 11 }));
+  const snaps = strandSnaps(along, "terminal-2", "span-3");
+  const midway = snaps.find((one) => one.words === "midway between T1 and T3");
+  // terminal 1 hangs 45.9144 m from the first pole, terminal 3 at 146 m
+  expect(midway?.offsetM).toBeCloseTo((45 + 0.9144 + 146) / 2 - 90, 9);
+});
