@@ -1,8 +1,11 @@
 import { z } from "zod";
 import { breakingFrac } from "../strand/breakingFrac.ts";
 import { changeOfState } from "../strand/changeOfState.ts";
-import { loadedSagM } from "../strand/loadedSpan.ts";
+import { exactChangeOfState } from "../strand/exactChangeOfState.ts";
+import { loadedCatenary } from "../strand/loadedCatenary.ts";
+import { type LoadedSpan, loadedSagM } from "../strand/loadedSpan.ts";
 import { supportPulls } from "../strand/supportPulls.ts";
+import type { Answer } from "./answer.ts";
 import { figure, positive } from "./fields.ts";
 import { loadStateFields, pointLoadsField, strandFields, strandOf } from "./strandFields.ts";
 import { defineSearchTopic } from "./topic.ts";
@@ -19,6 +22,7 @@ export const tensionChangeTopic = defineSearchTopic({
     from: z.strictObject({ ...loadState, horizontalN: positive("horizontal component of the tension, N") }),
     to: z.strictObject(loadState),
     breakingN: positive("rated breaking strength of the strand, N").optional(),
+    method: z.enum(["catenary", "parabola"]).describe("parabola where left out; catenary is exact").optional(),
   }),
   reply: z.strictObject({
     horizontalN: figure("horizontal component of the tension, N"),
@@ -35,8 +39,9 @@ export const tensionChangeTopic = defineSearchTopic({
     to: { weightNPerM: 2.948, temperatureC: 15.6, pointLoads: [{ atM: 0.9144, weightN: 66.7 }] },
     breakingN: 29580,
   },
-  answer({ spanM, riseM = 0, from, to, breakingN, ...strand }) {
-    const state = changeOfState({
+  answer({ spanM, riseM = 0, from, to, breakingN, method, ...strand }) {
+    const isExact = method === "catenary";
+    const state = (isExact ? exactChangeOfState : changeOfState)({
       spanM,
       riseM,
       ...strandOf(strand),
@@ -46,16 +51,25 @@ export const tensionChangeTopic = defineSearchTopic({
     if (!state.ok) return state;
     const { horizontalN } = state.value;
     const hung = { spanM, riseM, horizontalN, weightNPerM: to.weightNPerM, pointLoads: to.pointLoads };
-    const { nearTensionN, farTensionN } = supportPulls(hung);
-    const supportTensionN = Math.max(nearTensionN, farTensionN);
-    return {
-      ok: true,
-      value: {
-        horizontalN,
-        sagM: loadedSagM(hung, spanM / 2),
-        supportTensionN,
-        ...(breakingN === undefined ? {} : { breakingFrac: breakingFrac(supportTensionN, breakingN) }),
-      },
-    };
+    const shape = isExact ? exactShape(hung) : parabolicShape(hung);
+    if (!shape.ok) return shape;
+    const strength =
+      breakingN === undefined ? {} : { breakingFrac: breakingFrac(shape.value.supportTensionN, breakingN) };
+    return { ok: true, value: { horizontalN, ...shape.value, ...strength } };
   },
 });
+
+type Shape = { readonly sagM: number; readonly supportTensionN: number };
+
+function parabolicShape(hung: LoadedSpan): Answer<Shape> {
+  const { nearTensionN, farTensionN } = supportPulls(hung);
+  const sagM = loadedSagM(hung, hung.spanM / 2);
+  return { ok: true, value: { sagM, supportTensionN: Math.max(nearTensionN, farTensionN) } };
+}
+
+function exactShape(hung: LoadedSpan): Answer<Shape> {
+  const exact = loadedCatenary(hung);
+  if (!exact.ok) return exact;
+  const { sagM, nearTensionN, farTensionN } = exact.value;
+  return { ok: true, value: { sagM: sagM(hung.spanM / 2), supportTensionN: Math.max(nearTensionN, farTensionN) } };
+}

@@ -43,7 +43,7 @@ export function shearSquaredN2M(beam: EquivalentBeam): number {
   return pointLoads.reduce(
     (sum, load) =>
       sum + load.weightN * (beamMomentNxM(beam, load.atM) + (runNPerM * load.atM * (spanM - load.atM)) / 2),
-    (runNPerM ** 2 * spanM ** 3) / 12,
+    (runNPerM * spanM) ** 2 * (spanM / 12),
   );
 }
 

@@ -4,7 +4,8 @@ import { type HangingSpan, requireFiniteCurve, requireHangingSpan, type SpanCurv
 /**
  * Midspan sag of a strand by the parabola, vertical, below the chord.
  *
- * Less than the catenary at the same tension: by 0.013 % when sag is 1 % of the span, 0.33 % at 5 %.
+ * Less than the catenary at the same tension: by 0.013 % when sag is 1 % of the span, 0.33 % at 5 %. Use it up to 2.7 %, where it is
+ * 0.1 % short; beyond, the catenary.
  *
  * @param spanM       horizontal distance between supports, m, > 0
  * @param weightNPerM load per length of horizontal run, N/m, > 0

@@ -18,6 +18,9 @@ export type SupportPulls = {
 /**
  * Pull of a loaded span on its supports. The larger of the two tensions is the largest in the span.
  *
+ * Parabolic: at one horizontal tension the tension at the support is within 0.1 % of that of loadedCatenary for sags up to 3 % and
+ * rises up to 0.4 of the span, within 0.3 % with point loads up to the weight of the line.
+ *
  * @throws RangeError when an argument is out of its range
  * @source shear of the equivalent beam at its ends, less H h / L at the lower and more at the upper; checked in
  *   tests/standards/pointLoads.test.ts

@@ -5,6 +5,7 @@ import { longRoute } from "./longRoute.ts";
 import { type Figures, rounded } from "./measure.ts";
 import { benchOpen } from "./open.ts";
 import { benchRecheck } from "./recheck.ts";
+import { benchStatics } from "./statics.ts";
 
 const assetsFolder = join(import.meta.dirname, "..", "..", "assets");
 
@@ -13,6 +14,7 @@ const long = longRoute(assetsFolder, 10_000);
 const figures: Figures = {
   ...(await benchOpen(long)),
   ...(await benchRecheck(short, long)),
+  ...benchStatics(long),
   ...(await benchDraw(longRoute(assetsFolder, 160))),
 };
 const printed = Object.fromEntries(Object.entries(figures).map(([name, value]) => [name, rounded(value)]));

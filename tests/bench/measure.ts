@@ -18,7 +18,12 @@ export async function medianMs<T>(
     await work(ready);
     times.push(performance.now() - start);
   }
-  return times.sort((a, b) => a - b)[Math.floor(runCount / 2)] ?? Number.NaN;
+  return median(times);
+}
+
+/** Middle of several figures. */
+export function median(figures: readonly number[]): number {
+  return [...figures].sort((a, b) => a - b)[Math.floor(figures.length / 2)] ?? Number.NaN;
 }
 
 /** A figure as it is printed and kept: three figures that count. */

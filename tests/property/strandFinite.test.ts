@@ -5,10 +5,12 @@ import { catenarySpan } from "../../core/strand/catenary.ts";
 import { catenarySagAtM } from "../../core/strand/catenaryAt.ts";
 import { changeOfState } from "../../core/strand/changeOfState.ts";
 import { clampedSpans } from "../../core/strand/clampedSpans.ts";
+import { exactChangeOfState } from "../../core/strand/exactChangeOfState.ts";
 import { guyLoad } from "../../core/strand/guyLoad.ts";
 import { lashOn } from "../../core/strand/lashing.ts";
 import { lineLoad } from "../../core/strand/lineLoad.ts";
 import { linePull } from "../../core/strand/linePull.ts";
+import { loadedCatenary } from "../../core/strand/loadedCatenary.ts";
 import { loadedHeightM, loadedSagM } from "../../core/strand/loadedSpan.ts";
 import { lowestPlace } from "../../core/strand/lowestPlace.ts";
 import { catenaryLowPoint, parabolicLowPoint } from "../../core/strand/lowPoint.ts";
@@ -118,6 +120,13 @@ describe("no kernel hands out NaN or infinity, whatever it is given", () => {
     expectFinite(fc.tuple(span, part), ([hung, along]) => kernel(hung, along * hung.spanM));
   });
 
+  it("loaded catenary", () => {
+    expectFinite(fc.tuple(span, part), ([hung, along]) => {
+      const exact = loadedCatenary(hung);
+      return exact.ok ? [exact.value, exact.value.sagM(along * hung.spanM)] : exact;
+    });
+  });
+
   it("sag and its tension", () => {
     expectFinite(figures, ([a, b, c]) => parabolicSagM(a, b, c));
     expectFinite(figures, ([a, b, c]) => stringingHorizontalN(a, b, c));
@@ -126,6 +135,7 @@ describe("no kernel hands out NaN or infinity, whatever it is given", () => {
 
   it("change of state", () => {
     expectFinite(change, changeOfState);
+    expectFinite(change, exactChangeOfState);
   });
 
   it("change of state settles for any figures from 1e-5 to 1e5", () => {

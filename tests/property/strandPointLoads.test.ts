@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type ChangeOfState, changeOfState } from "../../core/strand/changeOfState.ts";
+import { exactChangeOfState } from "../../core/strand/exactChangeOfState.ts";
+import { loadedCatenary } from "../../core/strand/loadedCatenary.ts";
 import { loadedHeightM, loadedSagM } from "../../core/strand/loadedSpan.ts";
 import { lowestPlace } from "../../core/strand/lowestPlace.ts";
 import type { PointLoad } from "../../core/strand/pointLoad.ts";
@@ -137,6 +139,53 @@ describe("a span with terminals, coils and workers in it", () => {
         const { leastM, atM } = leastSeparation(upper, lower);
         expect(separationAtM(upper, lower, along * one.spanM)).toBeGreaterThanOrEqual(leastM - 1e-9);
         expect(separationAtM(upper, lower, atM)).toBe(leastM);
+      }),
+    );
+  });
+});
+
+describe("the elastic catenary", () => {
+  const exactN = (change: ChangeOfState) => {
+    const state = exactChangeOfState(change);
+    if (!state.ok) throw new Error(state.fault.what);
+    return state.value.horizontalN;
+  };
+
+  it("settles, and comes back to the tension it was strung to", () => {
+    fc.assert(
+      fc.property(hung, (change) => {
+        const horizontalN = exactN(change);
+        const back = exactN({ ...change, from: { ...change.to, horizontalN }, to: change.from });
+        expect(Math.abs(back / change.from.horizontalN - 1)).toBeLessThan(1e-8);
+      }),
+    );
+  });
+
+  it("is met by the parabola within 0.7 % where the load is even, within 3 % with point loads up to the weight of the line", () => {
+    fc.assert(
+      fc.property(hung, (change) => {
+        const even = { ...change, to: { ...change.to, pointLoads: [] } };
+        expect(Math.abs(settledN(even) / exactN(even) - 1)).toBeLessThan(0.007);
+        const loads = change.to.pointLoads ?? [];
+        const lineN = change.to.weightNPerM * change.spanM;
+        const loadsN = loads.reduce((sum, { weightN }) => sum + weightN, 0);
+        const scale = lineN / Math.max(lineN, loadsN);
+        const pointLoads = loads.map(({ atM, weightN }) => ({ atM, weightN: weightN * scale }));
+        const light = { ...change, to: { ...change.to, pointLoads } };
+        expect(Math.abs(settledN(light) / exactN(light) - 1)).toBeLessThan(0.03);
+      }),
+    );
+  });
+
+  it("hangs below its chord everywhere, and pulls its supports with no less than its level tension", () => {
+    fc.assert(
+      fc.property(hung, part, (change, along) => {
+        const span = settle(change);
+        const exact = loadedCatenary(span);
+        if (!exact.ok) throw new Error(exact.fault.what);
+        expect(exact.value.sagM(along * span.spanM)).toBeGreaterThanOrEqual(-1e-9);
+        expect(exact.value.lengthM).toBeGreaterThan(Math.hypot(span.spanM, span.riseM));
+        expect(Math.min(exact.value.nearTensionN, exact.value.farTensionN)).toBeGreaterThanOrEqual(span.horizontalN);
       }),
     );
   });

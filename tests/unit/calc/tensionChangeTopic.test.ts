@@ -45,3 +45,15 @@ it("a load past the far pole is refused, and a tension that does not settle is s
     fault: { code: "not-settled" },
   });
 });
+
+it("by the catenary the same terminal pulls a little less and midspan hangs a little lower", () => {
+  const asked = { ...strand, from: strung, to: { ...plain, pointLoads: load } };
+  const parabola = tensionChangeTopic.run({ ...asked, method: "parabola" });
+  const catenary = tensionChangeTopic.run({ ...asked, method: "catenary" });
+  expect(tensionChangeTopic.run(asked)).toEqual(parabola);
+  const [rough, exact] = [Object(parabola).value, Object(catenary).value];
+  expect(exact.horizontalN / rough.horizontalN).toBeCloseTo(1, 3);
+  expect(exact.horizontalN).toBeLessThan(rough.horizontalN);
+  expect(exact.sagM).toBeGreaterThan(rough.sagM);
+  expect(exact.supportTensionN).toBeGreaterThan(exact.horizontalN);
+});
