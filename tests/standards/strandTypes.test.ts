@@ -45,7 +45,7 @@ const limit: Source = {
 
 describe(sourceTitle(limit), () => {
   it("the strand may be pulled to 0.60 of its strength", () => {
-    expectPrinted(settingsFigure("maxStrandFrac"), "0.60");
+    expectPrinted(catalogueFigure("strengthLimit", "nesc-strand-loaded", "limitFrac"), "0.60");
   });
 });
 
