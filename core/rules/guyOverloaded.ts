@@ -1,6 +1,7 @@
 import { guyLoads } from "../plant/poleGuys.ts";
+import { strandAtPole } from "../plant/strandHeight.ts";
 import { strengthLimitFor } from "../plant/strength.ts";
-import { guyTensionN } from "../strand/guyTension.ts";
+import { guyLoad } from "../strand/guyLoad.ts";
 import { caseWords } from "./caseWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
@@ -15,9 +16,10 @@ export const guyOverloaded: Rule = {
   each: "guy",
   *check(plant, id) {
     const { poleId, strandTypeId, heightM, leadM, anchorN } = plant.rowOf("guy", id);
-    const levelN = guyLoads(plant, poleId)?.get(id);
-    if (levelN === undefined) return;
-    const measured = guyTensionN(levelN, heightM, leadM);
+    const pullN = guyLoads(plant, poleId)?.get(id);
+    if (pullN === undefined) return;
+    const pulls = [{ pullN, heightM: strandAtPole(plant, poleId).heightM }];
+    const { guyN: measured } = guyLoad({ pulls, guyHeightM: heightM, leadM });
     const { breakingN } = plant.rowOf("strandType", strandTypeId);
     const parts = [
       { words: "guy", limit: strengthLimitFor(plant, "guy", "loaded"), strengthN: breakingN },
