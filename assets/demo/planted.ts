@@ -14,4 +14,10 @@ export const planted = {
   farHouse: { nearPole: "M-27", setbackFt: 430 },
   /** Nobody levelled the driveway nor the pole beside it. */
   unlevelled: { from: "A-06", to: "A-07" },
+  /** The strand ends here and nobody set a guy; every other dead end and turn has one. */
+  unguyed: { pole: "A-11" },
+  /** A sign stands 2 ft beside the line where 3 ft are asked, and the line passes too low over it. */
+  nearSign: { from: "M-07", to: "M-08", besideFt: 2, heightFt: 15 },
+  /** The telephone cable was measured with 5 in of sag where ours hangs with over a foot. */
+  tautTelephone: { from: "M-15", to: "M-16", sagFt: 5 / 12 },
 } as const;

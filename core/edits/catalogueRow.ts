@@ -36,5 +36,6 @@ export function catalogueRow(
 
 /** What a row of the catalogue is called: its name, or what a limit protects. */
 export function catalogueTag(row: Row<CatalogueName>): string {
-  return "surface" in row ? row.surface : row.name;
+  if ("surface" in row) return row.surface;
+  return "part" in row ? row.part : row.name;
 }

@@ -4,6 +4,8 @@ const trade: Partial<Record<TableName, readonly [one: string, many: string]>> = 
   slack: ["coil", "coils"],
   fiberUse: ["fiber use", "fiber uses"],
   cableRun: ["cable step", "cable steps"],
+  wireSag: ["measured sag", "measured sags"],
+  settingBasis: ["source of a standard", "sources of standards"],
 };
 
 /** Rows counted by kind, as one says it: `3 poles, 1 coil`. */

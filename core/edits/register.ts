@@ -12,6 +12,7 @@ import { closureAdd } from "./commands/closureAdd.ts";
 import { crossingAdd } from "./commands/crossingAdd.ts";
 import { crossingSet } from "./commands/crossingSet.ts";
 import { dropAdd } from "./commands/dropAdd.ts";
+import { dropCrossingAdd } from "./commands/dropCrossingAdd.ts";
 import { dropMove } from "./commands/dropMove.ts";
 import { dropPin } from "./commands/dropPin.ts";
 import { dropRemove } from "./commands/dropRemove.ts";
@@ -19,6 +20,8 @@ import { feedAdd } from "./commands/feedAdd.ts";
 import { fiberFree } from "./commands/fiberFree.ts";
 import { fiberGive } from "./commands/fiberGive.ts";
 import { findingWaive } from "./commands/findingWaive.ts";
+import { groundPointAdd } from "./commands/groundPointAdd.ts";
+import { guyAdd } from "./commands/guyAdd.ts";
 import { layoutRun } from "./commands/layoutRun.ts";
 import { lineString } from "./commands/lineString.ts";
 import { poleAdd } from "./commands/poleAdd.ts";
@@ -41,6 +44,7 @@ import { spanJoin } from "./commands/spanJoin.ts";
 import { spanMeasure } from "./commands/spanMeasure.ts";
 import { spanSplit } from "./commands/spanSplit.ts";
 import { stepsRun } from "./commands/stepsRun.ts";
+import { structureAdd } from "./commands/structureAdd.ts";
 import { terminalHang } from "./commands/terminalHang.ts";
 import { terminalMove } from "./commands/terminalMove.ts";
 import { terminalPin } from "./commands/terminalPin.ts";
@@ -50,6 +54,7 @@ import { terminalResize } from "./commands/terminalResize.ts";
 import { terminalTurn } from "./commands/terminalTurn.ts";
 import { unitAdd } from "./commands/unitAdd.ts";
 import { waiverRemove } from "./commands/waiverRemove.ts";
+import { wireSagAdd } from "./commands/wireSagAdd.ts";
 
 /** Every edit a person can ask for by name. A test fails where a file of the commands folder is missing here. */
 export const commandRegister: readonly AnyCommand[] = [
@@ -68,6 +73,11 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(dropMove),
   sealed(dropPin),
   sealed(dropRemove),
+  sealed(guyAdd),
+  sealed(groundPointAdd),
+  sealed(structureAdd),
+  sealed(wireSagAdd),
+  sealed(dropCrossingAdd),
   sealed(feedAdd),
   sealed(fiberFree),
   sealed(fiberGive),

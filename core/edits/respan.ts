@@ -5,7 +5,7 @@ import { rowEdit } from "./tableRow.ts";
 /**
  * The edit that gives a span another length, with what it carries.
  *
- * Terminals, coils and closures keep their distance from the nearer pole, crossings their share of the span.
+ * Terminals, coils and closures keep their distance from the nearer pole, crossings, ground and structures their share of the span.
  *
  * @param lengthM  horizontal, m
  * @returns null where the span would be too short to hold them
@@ -25,10 +25,11 @@ export function respannedRows(plant: Plant, spanId: string, lengthM: number): Ro
       rows.push(rowEdit(table, before, { ...before, offsetM }));
     }
   }
-  for (const id of plant.where("crossing", "spanId", spanId)) {
-    const before = plant.rowOf("crossing", id);
-    const offsetM = (before.offsetM / span.lengthM) * lengthM;
-    rows.push({ table: "crossing", id, before, after: { ...before, offsetM } });
+  for (const table of ["crossing", "groundPoint", "structure"] as const) {
+    for (const id of plant.where(table, "spanId", spanId)) {
+      const before = plant.rowOf(table, id);
+      rows.push(rowEdit(table, before, { ...before, offsetM: (before.offsetM / span.lengthM) * lengthM }));
+    }
   }
   return offsetsM.every((offsetM) => offsetM > 0 && offsetM < lengthM) ? rows : null;
 }

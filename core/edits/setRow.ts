@@ -17,6 +17,11 @@ const guarded: { readonly [T in TableName]?: readonly string[] } = {
   pole: ["eastM", "northM"],
   span: ["fromPoleId", "toPoleId", "lengthM", "strandSectionId"],
   crossing: ["spanId"],
+  groundPoint: ["spanId"],
+  structure: ["spanId"],
+  wireSag: ["spanId"],
+  dropCrossing: ["livingUnitId"],
+  guy: ["poleId"],
   cable: ["cableTypeId", "fromClosureId"],
   slack: ["cableId", "spanId", "offsetM", "kind", "terminalId"],
   closure: ["cableId", "spanId"],
@@ -25,7 +30,7 @@ const guarded: { readonly [T in TableName]?: readonly string[] } = {
   fiberUse: ["cableId", "fiber", "purpose", "terminalId", "splitterId", "closureId", "lateralCableId", "lateralFiber"],
 };
 
-const whole: readonly TableName[] = ["cableRun", "splitter", "waiver", "revision", "settings"];
+const whole: readonly TableName[] = ["cableRun", "splitter", "waiver", "revision", "settings", "settingBasis"];
 
 /** The edit that writes columns of one row; refuses what breaks the table's schema, leads nowhere, or has its own command. */
 export function setRow(route: Route, { table, id, values }: RowValues): Result<RowChange> {

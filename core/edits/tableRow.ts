@@ -3,6 +3,7 @@ import { fail, ok, type Result } from "../model/result.ts";
 import type { Route } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
 import type { Row, TableName } from "../model/tables.ts";
+import type { Plant } from "../plant/plant.ts";
 
 /** One row's edit where table and row are only known by type parameter. */
 export function rowEdit<T extends TableName>(table: T, before: Row<T> | null, after: Row<T> | null): RowChange {
@@ -27,6 +28,13 @@ export function addRow<T extends TableName>(route: Route, table: T, row: Row<T>,
       "Choose one of the route.",
     );
   return ok([rowEdit(table, null, row)]);
+}
+
+/** The edits that forget the measured sags of others' wires in spans that are no longer what they were. */
+export function forgottenSags(plant: Plant, spanIds: readonly string[]): RowChange[] {
+  return spanIds
+    .flatMap((spanId) => plant.where("wireSag", "spanId", spanId))
+    .map((id) => rowEdit("wireSag", plant.rowOf("wireSag", id), null));
 }
 
 /** The first column of a row that names a row which is not there; null where all lead somewhere. */

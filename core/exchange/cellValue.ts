@@ -119,9 +119,12 @@ const attachmentKinds: Words<Attachment["kind"]> = {
 };
 const surfaces: Words<Crossing["surface"]> = {
   road: ["road", "street", "highway", "alley", "truck road", "parking", "parking lot"],
+  highLoadRoad: ["high load road", "high-load route"],
   driveway: ["driveway", "drive", "residential driveway"],
+  roadside: ["roadside", "verge", "along a road"],
   rail: ["rail", "railroad", "railway", "track"],
   water: ["water", "creek", "river", "stream", "canal", "pond", "lake"],
+  sailingWater: ["sailing water"],
   pedestrian: ["pedestrian", "sidewalk", "footway", "path", "walk", "trail"],
   field: ["field", "farm", "farmland", "orchard", "pasture", "yard"],
 };

@@ -13,6 +13,7 @@ const newUnit: Omit<LivingUnit, "id" | "address" | "eastM" | "northM"> = {
   kind: "home",
   building: "",
   attachHeightM: null,
+  groundM: null,
   note: "",
 };
 

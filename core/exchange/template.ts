@@ -1,11 +1,11 @@
 import { z } from "zod";
 import { sameRow } from "../edits/sameRow.ts";
 import { rowEdit, strayReference } from "../edits/tableRow.ts";
-import { type CatalogueName, catalogueNames } from "../model/catalogueNames.ts";
+import { catalogueNames } from "../model/catalogueNames.ts";
 import { fail, ok, type Result } from "../model/result.ts";
 import { type Route, settingsOf } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
-import { tables } from "../model/tables.ts";
+import { type TableName, tables } from "../model/tables.ts";
 
 /** A company's standards without what belongs to one route: its name, place, units on screen and grid. */
 const standards = tables.settings.omit({
@@ -22,8 +22,10 @@ const standards = tables.settings.omit({
 
 const templateSchema = z.strictObject({
   kind: z.literal("strandwright template"),
-  version: z.literal(1),
+  version: z.literal(2),
   standards,
+  /** Where values of the standards were read. */
+  standardBases: z.array(tables.settingBasis),
   catalogues: z.strictObject({
     strandType: z.array(tables.strandType),
     cableType: z.array(tables.cableType),
@@ -32,6 +34,8 @@ const templateSchema = z.strictObject({
     dropType: z.array(tables.dropType),
     clearanceSet: z.array(tables.clearanceSet),
     clearanceLimit: z.array(tables.clearanceLimit),
+    strengthSet: z.array(tables.strengthSet),
+    strengthLimit: z.array(tables.strengthLimit),
     loadingDistrict: z.array(tables.loadingDistrict),
     opticalClass: z.array(tables.opticalClass),
     hardware: z.array(tables.hardware),
@@ -62,7 +66,8 @@ const ownOfRoute: ReadonlySet<string> = new Set([
 export function writeTemplate(route: Route): string {
   const catalogues = Object.fromEntries(catalogueNames.map((table) => [table, [...route[table].values()]]));
   const standards = Object.fromEntries(Object.entries(settingsOf(route)).filter(([column]) => !ownOfRoute.has(column)));
-  const template = { kind: "strandwright template", version: 1, standards, catalogues };
+  const standardBases = [...route.settingBasis.values()].filter(({ id }) => !ownOfRoute.has(id));
+  const template = { kind: "strandwright template", version: 2, standards, standardBases, catalogues };
   return `${JSON.stringify(template, null, 2)}\n`;
 }
 
@@ -75,8 +80,11 @@ export function writeTemplate(route: Route): string {
 export function planTemplate(route: Route, text: string): Result<TemplatePlan> {
   const read = readTemplate(text);
   if (!read.ok) return read;
-  const { standards: own, catalogues } = read.value;
-  const changes = catalogueNames.flatMap((table) => changesOf(route, table, catalogues[table]));
+  const { standards: own, standardBases, catalogues } = read.value;
+  const changes = [
+    ...catalogueNames.flatMap((table) => changesOf(route, table, catalogues[table])),
+    ...changesOf(route, "settingBasis", standardBases),
+  ];
   const before = settingsOf(route);
   const after = { ...before, ...own };
   const rows = sameRow(before, after) ? changes : [...changes, rowEdit("settings", before, after)];
@@ -104,7 +112,7 @@ function jsonOf(text: string): unknown {
   }
 }
 
-function changesOf(route: Route, table: CatalogueName, rows: readonly { readonly id: string }[]): RowChange[] {
+function changesOf(route: Route, table: TableName, rows: readonly { readonly id: string }[]): RowChange[] {
   const byId = new Map(rows.map((row) => [row.id, row]));
   return [...byId.values()].flatMap((row) => {
     const before = route[table].get(row.id) ?? null;

@@ -2,7 +2,7 @@ import type { Basis } from "../rules/rule.ts";
 
 const markWords = {
   seen: "read in the document",
-  memory: "from memory, not re-read",
+  memory: "unverified: from memory, not re-read",
   practice: "practice, no published source",
   computed: "worked out here",
 } as const;

@@ -1,8 +1,10 @@
+import type { ClearanceCase } from "../model/catalogueRows.ts";
 import { clearanceLimitFor, crossingClearance } from "../plant/clearance.ts";
 import { spanEnds } from "../plant/geometry.ts";
+import { groundAtM, groundLine } from "../plant/groundLine.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { type ClearanceCase, spanSag } from "../plant/spanSag.ts";
+import { spanSag } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
@@ -25,17 +27,18 @@ export function explainClearance(
   const sag = spanSag(plant, crossing.spanId);
   if (clearance.kind === "unknown") return { kind: "unknown", title, why: clearance.why };
   if (sag.kind === "unknown") return { kind: "unknown", title, why: sag.why };
-  const limit = clearanceLimitFor(plant, crossing.surface);
+  const limit = clearanceLimitFor(plant, crossing.surface, part);
   const offsetM = clearance.atByCaseM[part];
   const span = ["span", crossing.spanId] as const;
+  const isOverMeasured = !clearance.surfaceAssumed;
   return {
     kind: "known",
     title,
     words:
       "Height of the strand over the surface on the straight line between both poles, less the sag at that point, less what hangs under the strand. Taken where it is least over the crossing's whole width.",
-    formula: `${chordFormula(crossing)} · x / L - 4 · D · (x / L) · (1 - x / L) - u`,
+    formula: `${isOverMeasured ? "h1 + g1 - s + (h2 + g2 - h1 - g1)" : "h1 + (h2 - h1)"} · x / L - 4 · D · (x / L) · (1 - x / L) - u`,
     inputs: [
-      ...endInputs(plant, crossingId, units),
+      ...endInputs(plant, crossingId, { isOverMeasured, offsetM, units }),
       lengthInput(
         ["x", "lowest point over the crossing, from the first pole"],
         offsetM,
@@ -71,18 +74,17 @@ export function explainClearance(
         ? ["The surface was taken as the straight line between the ground at both poles."]
         : []),
       ...(clearance.strandAssumed ? ["A pole lacks the height of our strand; the company's usual one was taken."] : []),
-      ...(limit ? [] : ["The clearance set has no limit for this surface."]),
+      ...(limit ? [] : ["The clearance set has no limit for this surface in this case."]),
     ],
   };
 }
 
-/** The chord over the surface: heights over a measured surface need the ground at both poles. */
-function chordFormula({ surfaceM }: { readonly surfaceM: number | null }): string {
-  return surfaceM === null ? "h1 + (h2 - h1)" : "h1 + g1 - s + (h2 + g2 - h1 - g1)";
-}
+type Over = { readonly isOverMeasured: boolean; readonly offsetM: number; readonly units: UnitSystem };
 
-function endInputs(plant: Plant, crossingId: string, units: UnitSystem): ExplainedInput[] {
+/** Heights over a measured surface need the ground at both poles; over the straight line between them it falls out. */
+function endInputs(plant: Plant, crossingId: string, { isOverMeasured, offsetM, units }: Over): ExplainedInput[] {
   const { spanId, surfaceM } = plant.rowOf("crossing", crossingId);
+  const ground = groundLine(plant, spanId);
   const { from, to } = spanEnds(plant, spanId);
   const heights = [from, to].map((pole, index) => {
     const { heightM, attachmentId } = strandAtPole(plant, pole.id);
@@ -93,7 +95,7 @@ function endInputs(plant: Plant, crossingId: string, units: UnitSystem): Explain
       attachmentId === null ? ["settings", plant.settings().id] : ["attachment", attachmentId],
     );
   });
-  if (surfaceM === null) return heights;
+  if (!isOverMeasured || ground.kind === "unknown") return heights;
   const grounds = [from, to].map((pole, index) =>
     lengthInput(
       [`g${index + 1}`, `ground elevation at pole ${pole.tag}`],
@@ -105,6 +107,8 @@ function endInputs(plant: Plant, crossingId: string, units: UnitSystem): Explain
   return [
     ...heights,
     ...grounds,
-    lengthInput(["s", "elevation of the surface"], surfaceM, [units, "height"], ["crossing", crossingId]),
+    surfaceM === null
+      ? lengthInput(["s", "ground at x"], groundAtM(ground, offsetM), [units, "height"], ["span", spanId])
+      : lengthInput(["s", "elevation of the surface"], surfaceM, [units, "height"], ["crossing", crossingId]),
   ];
 }

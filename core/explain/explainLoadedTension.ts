@@ -1,7 +1,8 @@
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { spanSag } from "../plant/spanSag.ts";
-import { companySetting } from "../rules/rule.ts";
+import { strengthLimitFor } from "../plant/strength.ts";
+import { catalogueBasis } from "../rules/rule.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatWeightPerLength } from "../units/formatWeightPerLength.ts";
@@ -9,6 +10,7 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput, saidInput } from "./inputs.ts";
 
+const noLimit = "The strength set has no limit for strand under the district's load.";
 const source = "tension at a level support is H + w D; textbook statics";
 
 /** Tension of a span at its supports under the full district load, against what the company allows. */
@@ -17,7 +19,7 @@ export function explainTensionLoaded(plant: Plant, spanId: string, units: UnitSy
   const loaded = loadedSpan(plant, spanId, units);
   if (typeof loaded === "string") return { kind: "unknown", title, why: loaded };
   const { supportN, breakingN } = loaded.tension;
-  const limitN = breakingN * plant.settings().maxStrandFrac;
+  const limit = strengthLimitFor(plant, "strand", "loaded");
   return {
     kind: "known",
     title,
@@ -25,14 +27,16 @@ export function explainTensionLoaded(plant: Plant, spanId: string, units: UnitSy
     formula: "H + w² · L² / (8 · H)",
     inputs: loaded.inputs,
     result: { symbol: "T", value: supportN, unit: "N", text: formatForce(supportN, units) },
-    limit: {
-      words: "Largest tension the company allows",
-      value: limitN,
-      text: formatForce(limitN, units),
-      basis: companySetting("maxStrandFrac"),
-    },
+    limit: limit
+      ? {
+          words: "Largest tension the strength set allows",
+          value: limit.limitFrac * breakingN,
+          text: formatForce(limit.limitFrac * breakingN, units),
+          basis: catalogueBasis(limit),
+        }
+      : null,
     source,
-    assumed: ["Both supports are taken as level."],
+    assumed: ["Both supports are taken as level.", ...(limit ? [] : [noLimit])],
   };
 }
 
@@ -42,7 +46,7 @@ export function explainTensionShare(plant: Plant, spanId: string, units: UnitSys
   const loaded = loadedSpan(plant, spanId, units);
   if (typeof loaded === "string") return { kind: "unknown", title, why: loaded };
   const { supportN, breakingN } = loaded.tension;
-  const { maxStrandFrac } = plant.settings();
+  const limit = strengthLimitFor(plant, "strand", "loaded");
   return {
     kind: "known",
     title,
@@ -56,14 +60,19 @@ export function explainTensionShare(plant: Plant, spanId: string, units: UnitSys
       ]),
     ],
     result: { symbol: "share", value: supportN / breakingN, unit: "", text: percent(supportN / breakingN) },
-    limit: {
-      words: "Largest share the company allows",
-      value: maxStrandFrac,
-      text: percent(maxStrandFrac),
-      basis: companySetting("maxStrandFrac"),
-    },
+    limit: limit
+      ? {
+          words: "Largest share the strength set allows",
+          value: limit.limitFrac,
+          text: percent(limit.limitFrac),
+          basis: catalogueBasis(limit),
+        }
+      : null,
     source,
-    assumed: [`Tension at the supports is ${formatForce(supportN, units)}; both are taken as level.`],
+    assumed: [
+      `Tension at the supports is ${formatForce(supportN, units)}; both are taken as level.`,
+      ...(limit ? [] : [noLimit]),
+    ],
   };
 }
 

@@ -1,6 +1,7 @@
+import type { ClearanceCase } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { type ClearanceCase, spanSag } from "../plant/spanSag.ts";
+import { spanSag } from "../plant/spanSag.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { formatTemperature } from "../units/formatTemperature.ts";

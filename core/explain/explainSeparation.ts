@@ -105,10 +105,10 @@ export function explainSpanSeparation(
       lengthInput(["x", "where it is least, from the first pole"], wire.atOffsetM, [units, "span"], ["span", spanId]),
       lengthInput(["L", "span length"], sag.lengthM, [units, "span"], ["span", spanId]),
       lengthInput(
-        ["Dh", "sag assumed for their wire"],
-        settings.otherWireSagFrac * sag.lengthM,
+        ["Dh", `sag ${wire.isSagAssumed ? "assumed for" : "measured on"} their wire`],
+        wire.otherSagM,
         [units, "sag"],
-        ["settings", settings.id],
+        wire.isSagAssumed ? ["settings", settings.id] : ["span", spanId],
       ),
       lengthInput(["Do", "sag of our strand"], ourSagM, [units, "sag"], ["span", spanId]),
     ],

@@ -9,6 +9,8 @@ export const catalogueNames = [
   "dropType",
   "clearanceSet",
   "clearanceLimit",
+  "strengthSet",
+  "strengthLimit",
   "loadingDistrict",
   "opticalClass",
   "hardware",

@@ -1,6 +1,25 @@
 import { z } from "zod";
 import { amount, basisFields, figure, fraction, id, label, ordinal, positive, reference, words } from "./fields.ts";
 
+/** What the line may pass over: what a crossing is, and what open ground counts as. */
+export const lineSurfaces = [
+  "road",
+  "highLoadRoad",
+  "driveway",
+  "roadside",
+  "rail",
+  "water",
+  "sailingWater",
+  "pedestrian",
+  "field",
+] as const;
+
+/** Cases a clearance is checked under: the finished line at the stringing temperature, hot, and under the district's ice. */
+export const clearanceCases = ["stringing", "hot", "iced"] as const;
+
+/** Cases a strength is checked under: those of clearance, and the district's full load of ice and wind. */
+export const strengthCases = [...clearanceCases, "loaded"] as const;
+
 /** Steel strand as bought: what carries the route. */
 const strandType = z.strictObject({
   id,
@@ -76,14 +95,18 @@ const dropType = z.strictObject({
 /** A set of clearance limits under one document. */
 const clearanceSet = z.strictObject({ id, name: label, ...basisFields });
 
-/** What a clearance limit protects. */
+/** What a clearance limit protects; a drop has limits of its own over roads and driveways. */
 const clearanceSurface = z.enum([
-  "road",
-  "driveway",
-  "rail",
-  "water",
-  "pedestrian",
-  "field",
+  ...lineSurfaces,
+  "dropRoad",
+  "dropDriveway",
+  "buildingOver",
+  "buildingBeside",
+  "walkedRoofOver",
+  "signOver",
+  "signBeside",
+  "litSignBeside",
+  "walkedSignOver",
   "supplyAtPole",
   "supplyInSpan",
   "neutralAtPole",
@@ -92,12 +115,30 @@ const clearanceSurface = z.enum([
   "communicationInSpan",
 ]);
 
-/** One limit of a clearance set: vertical distance that must remain, m. */
+/** One limit of a clearance set: distance that must remain, m; level beside a building or sign, else vertical. */
 const clearanceLimit = z.strictObject({
   id,
   clearanceSetId: reference,
   surface: clearanceSurface,
+  /** The case it binds under. */
+  condition: z.enum(["any", ...clearanceCases]),
   limitM: positive,
+  ...basisFields,
+});
+
+/** A set of strength limits under one document. */
+const strengthSet = z.strictObject({ id, name: label, ...basisFields });
+
+/** One limit of a strength set: the largest part of the rated breaking strength a thing may be pulled with. */
+const strengthLimit = z.strictObject({
+  id,
+  strengthSetId: reference,
+  /** strand: tension at the pole; pullDifference: one span against the next along the strand; guy: the strand of a guy;
+   * anchor: a guy's pull against the anchor's holding strength. */
+  part: z.enum(["strand", "pullDifference", "guy", "anchor"]),
+  /** The case it binds under. */
+  condition: z.enum(strengthCases),
+  limitFrac: fraction,
   ...basisFields,
 });
 
@@ -155,9 +196,14 @@ export const catalogueTables = {
   dropType,
   clearanceSet,
   clearanceLimit,
+  strengthSet,
+  strengthLimit,
   loadingDistrict,
   opticalClass,
   hardware,
 };
 
+export type LineSurface = (typeof lineSurfaces)[number];
+export type ClearanceCase = (typeof clearanceCases)[number];
+export type StrengthCase = (typeof strengthCases)[number];
 export type ClearanceSurface = z.infer<typeof clearanceSurface>;

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { lineSurfaces } from "./catalogueRows.ts";
 import {
   amount,
   count,
@@ -64,12 +65,64 @@ const crossing = z.strictObject({
   id,
   spanId: reference,
   name: words,
-  surface: z.enum(["road", "driveway", "rail", "water", "pedestrian", "field"]),
+  surface: z.enum(lineSurfaces),
   /** Middle of the crossing from the span's first pole, m. */
   offsetM: amount,
   widthM: positive,
   /** Elevation of the surface on the route's datum; null takes the line between the two poles' ground. */
   surfaceM: figure.nullable(),
+});
+
+/** One measured point of the ground under a span. */
+const groundPoint = z.strictObject({
+  id,
+  spanId: reference,
+  /** From the span's first pole, m. */
+  offsetM: amount,
+  /** Elevation on the route's datum, m. */
+  groundM: figure,
+});
+
+/** A building or sign that the line passes over or beside. */
+const structure = z.strictObject({
+  id,
+  spanId: reference,
+  name: words,
+  kind: z.enum(["building", "walkedRoof", "sign", "litSign", "walkedSign"]),
+  /** Middle of it from the span's first pole, along the span, m. */
+  offsetM: amount,
+  /** How far it reaches along the span, m. */
+  lengthM: positive,
+  /** From the line to its nearest face, level, m; 0 where the line passes over it. */
+  besideM: amount,
+  side: z.enum(["left", "right"]),
+  /** Its top above the ground there, m. */
+  heightM: positive,
+});
+
+/** Measured midspan sag of another party's wire in a span. */
+const wireSag = z.strictObject({
+  id,
+  spanId: reference,
+  owner: words,
+  kind: z.enum(["communication", "neutral", "secondary", "primary"]),
+  sagM: positive,
+});
+
+/** A guy from a pole to its anchor. */
+const guy = z.strictObject({
+  id,
+  poleId: reference,
+  strandTypeId: reference,
+  /** Attachment above the ground at the pole, m. */
+  heightM: positive,
+  /** From the pole to the anchor, level, m. */
+  leadM: positive,
+  /** Direction from the pole to the anchor on the route's grid, counter-clockwise from east. */
+  directionRad: figure,
+  /** What the anchor holds, N; null where nobody knows. */
+  anchorN: positive.nullable(),
+  note: words,
 });
 
 /** Strand from dead end to dead end, pulled as one. */
@@ -128,4 +181,18 @@ const closure = z.strictObject({
   note: words,
 });
 
-export const lineTables = { pole, attachment, span, crossing, strandSection, cable, cableRun, slack, closure };
+export const lineTables = {
+  pole,
+  attachment,
+  span,
+  crossing,
+  groundPoint,
+  structure,
+  wireSag,
+  guy,
+  strandSection,
+  cable,
+  cableRun,
+  slack,
+  closure,
+};

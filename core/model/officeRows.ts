@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { amount, count, figure, fraction, id, label, positive, reference, words } from "./fields.ts";
+import { lineSurfaces } from "./catalogueRows.ts";
+import { amount, basisFields, count, figure, fraction, id, label, positive, reference, words } from "./fields.ts";
 
 /** The one row of settings: the company's own standards for this route. */
 export const settings = z.strictObject({
@@ -31,14 +32,25 @@ export const settings = z.strictObject({
   spareFiberPerTubeCount: count,
   strandHeightM: positive,
   clearanceSetId: reference,
+  strengthSetId: reference,
   loadingDistrictId: reference,
   strandTypeId: reference,
   dropTypeId: reference,
   opticalClassId: reference,
   stringingSagFrac: fraction,
   stringingDegC: figure,
-  /** Largest strand tension under the district load over rated breaking strength. */
-  maxStrandFrac: fraction,
+  /** What the ground under a span counts as where no crossing says otherwise. */
+  groundSurface: z.enum(lineSurfaces),
+  /** A strand may turn by this at a pole without a guy. */
+  unguyedAngleRad: amount,
+  /** Lowest height on a pole where our strand may be attached. */
+  usableFromM: amount,
+  /** Kept free at the top of a pole. */
+  poleTopGapM: amount,
+  /** How far our sag may differ from that of a neighbour's line, over the neighbour's. */
+  sagMatchFrac: fraction,
+  /** Sag of a drop over its run. */
+  dropSagFrac: fraction,
   /** Sag assumed for other parties' wires, over span length. */
   otherWireSagFrac: fraction,
   spliceLossDb: amount,
@@ -49,6 +61,13 @@ export const settings = z.strictObject({
   /** Weight of the lashing wire along the span. */
   lashingNPerM: amount,
   billAllowanceFrac: fraction,
+});
+
+/** Where a company's own value of a standard was read: one row a column of the settings that somebody gave a source. */
+const settingBasis = z.strictObject({
+  /** The column. */
+  id,
+  ...basisFields,
 });
 
 /** An issued state of the drawings. */
@@ -72,4 +91,4 @@ const waiver = z.strictObject({
   atIso: label,
 });
 
-export const officeTables = { settings, revision, waiver };
+export const officeTables = { settings, settingBasis, revision, waiver };

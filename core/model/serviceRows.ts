@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { amount, id, label, ordinal, positionFields, positive, reference, words } from "./fields.ts";
+import { lineSurfaces } from "./catalogueRows.ts";
+import { amount, figure, id, label, ordinal, positionFields, positive, reference, words } from "./fields.ts";
 
 /** A terminal hanging under the strand. */
 const terminal = z.strictObject({
@@ -68,6 +69,21 @@ const livingUnit = z.strictObject({
   /** Height of the drop's attachment on the building above ground, m. */
   attachHeightM: positive.nullable(),
   note: words,
+  /** Elevation of the ground at the building on the route's datum, m; null where nobody measured it. */
+  groundM: figure.nullable(),
+});
+
+/** What the drop of a living unit passes over on its way, whichever terminal it comes from. */
+const dropCrossing = z.strictObject({
+  id,
+  livingUnitId: reference,
+  name: words,
+  surface: z.enum(lineSurfaces),
+  /** Middle of it from the living unit, along the drop, m. */
+  fromUnitM: amount,
+  widthM: positive,
+  /** Elevation of the surface on the route's datum, m; null where nobody measured it. */
+  surfaceM: figure.nullable(),
 });
 
 /** A drop from one port to one living unit. */
@@ -81,4 +97,4 @@ const drop = z.strictObject({
   pinned: z.boolean(),
 });
 
-export const serviceTables = { terminal, splitter, feed, fiberUse, livingUnit, drop };
+export const serviceTables = { terminal, splitter, feed, fiberUse, livingUnit, dropCrossing, drop };

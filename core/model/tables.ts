@@ -11,6 +11,7 @@ export type TableName = keyof typeof tables;
 export type Row<T extends TableName> = Readonly<z.infer<(typeof tables)[T]>>;
 
 export type Settings = Row<"settings">;
+export type SettingBasis = Row<"settingBasis">;
 export type Revision = Row<"revision">;
 export type StrandType = Row<"strandType">;
 export type CableType = Row<"cableType">;
@@ -19,6 +20,8 @@ export type TerminalModel = Row<"terminalModel">;
 export type DropType = Row<"dropType">;
 export type ClearanceSet = Row<"clearanceSet">;
 export type ClearanceLimit = Row<"clearanceLimit">;
+export type StrengthSet = Row<"strengthSet">;
+export type StrengthLimit = Row<"strengthLimit">;
 export type LoadingDistrict = Row<"loadingDistrict">;
 export type OpticalClass = Row<"opticalClass">;
 export type Hardware = Row<"hardware">;
@@ -26,6 +29,8 @@ export type Pole = Row<"pole">;
 export type Attachment = Row<"attachment">;
 export type Span = Row<"span">;
 export type Crossing = Row<"crossing">;
+export type Structure = Row<"structure">;
+export type Guy = Row<"guy">;
 export type StrandSection = Row<"strandSection">;
 export type Cable = Row<"cable">;
 export type CableRun = Row<"cableRun">;
@@ -46,17 +51,24 @@ export const tableNames = [
   "dropType",
   "clearanceSet",
   "clearanceLimit",
+  "strengthSet",
+  "strengthLimit",
   "loadingDistrict",
   "opticalClass",
   "hardware",
   "settings",
+  "settingBasis",
   "revision",
   "waiver",
   "pole",
   "attachment",
+  "guy",
   "strandSection",
   "span",
   "crossing",
+  "groundPoint",
+  "structure",
+  "wireSag",
   "cable",
   "cableRun",
   "closure",
@@ -65,6 +77,7 @@ export const tableNames = [
   "splitter",
   "slack",
   "livingUnit",
+  "dropCrossing",
   "drop",
   "fiberUse",
 ] as const satisfies readonly TableName[];

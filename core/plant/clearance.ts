@@ -1,106 +1,144 @@
-import type { ClearanceSurface } from "../model/catalogueRows.ts";
-import type { ClearanceLimit, Crossing } from "../model/tables.ts";
-import { spanEnds } from "./geometry.ts";
+import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import type { ClearanceLimit } from "../model/tables.ts";
+import { groundAtM, groundLine } from "./groundLine.ts";
+import { type Least, leastAlong } from "./leastAlong.ts";
+import { type LineHeight, lineHeight } from "./lineHeight.ts";
 import { defineQuery, type Plant } from "./plant.ts";
-import { type ClearanceCase, clearanceCases, type HungState, type SpanSag, spanSag } from "./spanSag.ts";
-import { strandAtPole } from "./strandHeight.ts";
 
-/** The least height of the line over a crossing, or why nobody can tell. */
-export type CrossingClearance =
-  | {
-      readonly kind: "known";
-      /** Least over the crossing's whole width in the worst condition, from the surface to the cable's underside, m. */
-      readonly leastM: number;
-      readonly worstCase: ClearanceCase;
-      /** Where that is, m from the span's first pole. */
-      readonly atOffsetM: number;
-      /** Least in each condition, m. */
-      readonly byCase: Readonly<Record<ClearanceCase, number>>;
-      /** Where that is in each condition, m from the span's first pole. */
-      readonly atByCaseM: Readonly<Record<ClearanceCase, number>>;
-      /** True where the surface was taken as the line between the two poles' ground. */
-      readonly surfaceAssumed: boolean;
-      /** True where a pole lacks the height of our strand and the company's usual one was taken. */
-      readonly strandAssumed: boolean;
-    }
-  | { readonly kind: "unknown"; readonly why: string };
+type Unknown = { readonly kind: "unknown"; readonly why: string };
 
-/** Least clearance over a crossing, all conditions, over its whole width. */
-export const crossingClearance = defineQuery("crossing-clearance", (plant, crossingId): CrossingClearance => {
-  const crossing = plant.rowOf("crossing", crossingId);
-  const ends = endElevations(plant, crossing);
-  if (ends.kind === "unknown") return ends;
-  const sag = spanSag(plant, crossing.spanId);
-  if (sag.kind === "unknown") return sag;
-  const least = clearanceCases.map((name) => ({ name, ...lowest(crossing, ends, sag, sag[name]) }));
-  const worst = least.reduce((a, b) => (b.heightM < a.heightM ? b : a));
-  const lowestIn = (name: ClearanceCase) => least.find((one) => one.name === name) ?? worst;
-  const [stringing, hot, iced] = [lowestIn("stringing"), lowestIn("hot"), lowestIn("iced")];
-  return {
-    kind: "known",
-    leastM: worst.heightM,
-    worstCase: worst.name,
-    atOffsetM: worst.offsetM,
-    byCase: { stringing: stringing.heightM, hot: hot.heightM, iced: iced.heightM },
-    atByCaseM: { stringing: stringing.offsetM, hot: hot.offsetM, iced: iced.offsetM },
-    surfaceAssumed: crossing.surfaceM === null,
-    strandAssumed: ends.strandAssumed,
-  };
+/** The least height of the line over something in each case, or why nobody can tell. */
+export type Clearance = KnownClearance | Unknown;
+
+type KnownClearance = {
+  readonly kind: "known";
+  /** Least in the worst case, from the surface to the cable's underside, m. */
+  readonly leastM: number;
+  readonly worstCase: ClearanceCase;
+  /** Where that is, m from the span's first pole. */
+  readonly atOffsetM: number;
+  /** Least in each case, m. */
+  readonly byCase: Readonly<Record<ClearanceCase, number>>;
+  /** Where that is in each case, m from the span's first pole. */
+  readonly atByCaseM: Readonly<Record<ClearanceCase, number>>;
+  /** True where the surface was taken as the line between the two poles' ground. */
+  readonly surfaceAssumed: boolean;
+  /** True where a pole lacks the height of our strand and the company's usual one was taken. */
+  readonly strandAssumed: boolean;
+};
+
+/** Least clearance over a crossing, all cases, over its whole width. */
+export const crossingClearance = defineQuery("crossing-clearance", (plant, crossingId): Clearance => {
+  const { spanId, surfaceM, offsetM, widthM } = plant.rowOf("crossing", crossingId);
+  const line = lineHeight(plant, spanId);
+  const ground = groundLine(plant, spanId);
+  if (line.kind === "unknown") return line;
+  if (ground.kind === "unknown") return ground;
+  const nearM = clamp(offsetM - widthM / 2, 0, line.lengthM);
+  const farM = clamp(offsetM + widthM / 2, 0, line.lengthM);
+  const within = ground.points.map((point) => point.offsetM).filter((one) => one > nearM && one < farM);
+  const surfaceAtM = (atM: number) => surfaceM ?? groundAtM(ground, atM);
+  return clearanceOver(line, [[nearM, ...within, farM]], surfaceAtM, surfaceM === null && ground.isAssumed);
+});
+
+/** Least clearance of a span over the ground between its crossings, all cases; null where crossings leave nothing open. */
+export const groundClearance = defineQuery("ground-clearance", (plant, spanId): Clearance | null => {
+  const line = lineHeight(plant, spanId);
+  const ground = groundLine(plant, spanId);
+  if (line.kind === "unknown") return line;
+  if (ground.kind === "unknown") return ground;
+  const open = openStretches(plant, spanId, line.lengthM);
+  if (open.length === 0) return null;
+  const corners = ground.points.map((point) => point.offsetM);
+  const stretches = open.map(([fromM, toM]) => [fromM, ...corners.filter((one) => one > fromM && one < toM), toM]);
+  return clearanceOver(line, stretches, (atM) => groundAtM(ground, atM), ground.isAssumed);
 });
 
 /**
  * The limit for a surface in the clearance set the settings choose: its strictest row; undefined where the set has
  * none.
+ *
+ * @param condition  the case it must bind under; left out where the distance does not hang on sag
  */
-export function clearanceLimitFor(plant: Plant, surface: ClearanceSurface): ClearanceLimit | undefined {
+export function clearanceLimitFor(
+  plant: Plant,
+  surface: ClearanceSurface,
+  condition?: ClearanceCase,
+): ClearanceLimit | undefined {
   return plant
     .whereAll("clearanceLimit", { clearanceSetId: plant.settings().clearanceSetId, surface })
     .map((id) => plant.rowOf("clearanceLimit", id))
+    .filter((one) => condition === undefined || one.condition === "any" || one.condition === condition)
     .sort((a, b) => b.limitM - a.limitM)[0];
 }
 
-type Ends = {
-  readonly kind: "known";
-  /** Strand above the surface at each pole, the surface carried on as a level or as the ground line, m. */
-  readonly fromM: number;
-  readonly toM: number;
-  readonly strandAssumed: boolean;
+/** A case that a clearance is held against, with its limit. */
+export type BindingCase = {
+  readonly condition: ClearanceCase;
+  readonly measuredM: number;
+  readonly limit: ClearanceLimit;
 };
 
-function endElevations(plant: Plant, crossing: Crossing): Ends | { readonly kind: "unknown"; readonly why: string } {
-  const { from, to } = spanEnds(plant, crossing.spanId);
-  const unmeasured = [from, to].filter((pole) => pole.groundM === null).map((pole) => pole.tag);
-  if (from.groundM === null || to.groundM === null)
-    return { kind: "unknown", why: `Nobody measured the ground at pole ${unmeasured.join(" and ")}.` };
-  const [atFrom, atTo] = [strandAtPole(plant, from.id), strandAtPole(plant, to.id)];
-  const { surfaceM } = crossing;
+/** Every case that binds over a surface, the one with the least to spare first. */
+export function bindingCases(
+  plant: Plant,
+  surface: ClearanceSurface,
+  byCase: Readonly<Record<ClearanceCase, number>>,
+): readonly BindingCase[] {
+  return clearanceCases
+    .flatMap((condition) => {
+      const limit = clearanceLimitFor(plant, surface, condition);
+      return limit ? [{ condition, measuredM: byCase[condition], limit }] : [];
+    })
+    .sort((a, b) => a.measuredM - a.limit.limitM - (b.measuredM - b.limit.limitM));
+}
+
+type Hung = Pick<Extract<LineHeight, { kind: "known" }>, "undersideM" | "strandAssumed">;
+
+/**
+ * Least clearance of what hangs over a surface, all cases.
+ *
+ * @param stretches  offsets where the height may bend, stretch by stretch, m
+ */
+export function clearanceOver(
+  line: Hung,
+  stretches: readonly (readonly number[])[],
+  surfaceAtM: (offsetM: number) => number,
+  surfaceAssumed: boolean,
+): KnownClearance {
+  const leastIn = (condition: ClearanceCase): Least =>
+    stretches
+      .map((stops) => leastAlong(stops, (atM) => line.undersideM(atM, condition) - surfaceAtM(atM)))
+      .reduce((a, b) => (b.heightM < a.heightM ? b : a));
+  const least = { stringing: leastIn("stringing"), hot: leastIn("hot"), iced: leastIn("iced") };
+  const worstCase = clearanceCases.reduce((a, b) => (least[b].heightM < least[a].heightM ? b : a));
+  const { stringing, hot, iced } = least;
   return {
     kind: "known",
-    fromM: atFrom.heightM + (surfaceM === null ? 0 : from.groundM - surfaceM),
-    toM: atTo.heightM + (surfaceM === null ? 0 : to.groundM - surfaceM),
-    strandAssumed: atFrom.attachmentId === null || atTo.attachmentId === null,
+    leastM: least[worstCase].heightM,
+    worstCase,
+    atOffsetM: least[worstCase].offsetM,
+    byCase: { stringing: stringing.heightM, hot: hot.heightM, iced: iced.heightM },
+    atByCaseM: { stringing: stringing.offsetM, hot: hot.offsetM, iced: iced.offsetM },
+    surfaceAssumed,
+    strandAssumed: line.strandAssumed,
   };
 }
 
-/**
- * The strand's height over a straight surface is a parabola open upwards: its least lies at its low point or at an
- * edge.
- */
-function lowest(
-  crossing: Crossing,
-  ends: Ends,
-  sag: Extract<SpanSag, { kind: "known" }>,
-  state: HungState,
-): { readonly heightM: number; readonly offsetM: number } {
-  const { lengthM, bundle } = sag;
-  const nearM = clamp(crossing.offsetM - crossing.widthM / 2, 0, lengthM);
-  const farM = clamp(crossing.offsetM + crossing.widthM / 2, 0, lengthM);
-  const riseM = ends.toM - ends.fromM;
-  const lowPointM = lengthM / 2 - (riseM * lengthM) / (8 * state.sagM);
-  const offsetM = clamp(lowPointM, nearM, farM);
-  const part = offsetM / lengthM;
-  const heightM = ends.fromM + riseM * part - 4 * state.sagM * part * (1 - part) - bundle.underStrandM;
-  return { heightM, offsetM };
+/** Stretches of a span that no crossing covers, m from its first pole. */
+function openStretches(plant: Plant, spanId: string, lengthM: number): (readonly [fromM: number, toM: number])[] {
+  const covered = plant
+    .where("crossing", "spanId", spanId)
+    .map((id) => plant.rowOf("crossing", id))
+    .sort((a, b) => a.offsetM - a.widthM / 2 - (b.offsetM - b.widthM / 2));
+  const open: (readonly [number, number])[] = [];
+  let fromM = 0;
+  for (const { offsetM, widthM } of covered) {
+    const nearM = offsetM - widthM / 2;
+    if (nearM > fromM) open.push([fromM, Math.min(nearM, lengthM)]);
+    fromM = Math.max(fromM, offsetM + widthM / 2);
+  }
+  return fromM < lengthM ? [...open, [fromM, lengthM]] : open;
 }
 
 function clamp(value: number, least: number, most: number): number {

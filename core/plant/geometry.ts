@@ -51,7 +51,8 @@ export function lineAngleRad(plant: Plant, poleId: string, spanId: string, nextS
   return Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn)));
 }
 
-function outwardRad(plant: Plant, poleId: string, spanId: string): number {
+/** Direction in which a span leaves one of its poles, rad, counter-clockwise from east. */
+export function outwardRad(plant: Plant, poleId: string, spanId: string): number {
   const bearing = spanBearingRad(plant, spanId);
   return plant.rowOf("span", spanId).fromPoleId === poleId ? bearing : bearing + Math.PI;
 }

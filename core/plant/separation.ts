@@ -57,6 +57,10 @@ type SpanSeparation = {
   readonly party: OtherParty;
   readonly fromAttachmentId: string;
   readonly toAttachmentId: string;
+  /** Midspan sag of the other wire, m. */
+  readonly otherSagM: number;
+  /** True where nobody measured that sag. */
+  readonly isSagAssumed: boolean;
   /** True where our strand is the upper one. */
   readonly weAreAbove: boolean;
   /**
@@ -74,7 +78,7 @@ export type SpanSeparations =
 
 /**
  * Our strand against every wire of other parties in a span. Attachments of the same owner and kind at both poles make
- * a wire, the lowest with the lowest. Another party's wire hangs at the company's assumed sag; supply and neutral are
+ * a wire, the lowest with the lowest. Another party's wire hangs at its measured sag, else at the company's assumed one; supply and neutral are
  * taken as the upper wire, communication by its height at the poles.
  */
 export const spanSeparations = defineQuery("span-separations", (plant, spanId): SpanSeparations => {
@@ -82,7 +86,8 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
   const wires = wiresBetween(plant, fromPoleId, toPoleId);
   const sag = spanSag(plant, spanId);
   if (sag.kind === "unknown") return sag;
-  const otherSagM = plant.settings().otherWireSagFrac * lengthM;
+  const measured = plant.where("wireSag", "spanId", spanId).map((id) => plant.rowOf("wireSag", id));
+  const assumedSagM = plant.settings().otherWireSagFrac * lengthM;
   const ours = { fromM: strandAtPole(plant, fromPoleId).heightM, toM: strandAtPole(plant, toPoleId).heightM };
   const largestM = Math.max(sag.stringing.sagM, sag.hot.sagM, sag.iced.sagM);
   return {
@@ -91,6 +96,8 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
       const weAreAbove = party === "communication" && ours.fromM + ours.toM > from.heightM + to.heightM;
       const gapsM = [from.heightM - ours.fromM, to.heightM - ours.toM];
       const [fromM = 0, toM = 0] = weAreAbove ? gapsM.map((gap) => -gap) : gapsM;
+      const other = measured.find((one) => one.owner === from.owner && one.kind === from.kind);
+      const otherSagM = other?.sagM ?? assumedSagM;
       const sagGapM = weAreAbove ? largestM - otherSagM : otherSagM - sag.stringing.sagM;
       const least = leastGap(fromM, toM, sagGapM);
       return {
@@ -98,6 +105,8 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
         fromAttachmentId: from.id,
         toAttachmentId: to.id,
         weAreAbove,
+        otherSagM,
+        isSagAssumed: other === undefined,
         leastM: least.gapM,
         atOffsetM: least.part * lengthM,
       };

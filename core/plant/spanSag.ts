@@ -17,10 +17,6 @@ export type HungState = {
   readonly sagM: number;
 };
 
-/** Conditions a clearance is checked under. */
-export const clearanceCases = ["stringing", "hot", "iced"] as const;
-export type ClearanceCase = (typeof clearanceCases)[number];
-
 /** How a span hangs in every condition asked about, or why nobody can tell. */
 export type SpanSag =
   | {

@@ -12,22 +12,26 @@ const separations = [
 
 export const clearanceSetIncomplete: Rule = {
   id: "clearance-set-incomplete",
-  title: "The clearance set has a limit for every separation",
+  title: "The clearance set has a limit for every separation and for open ground",
   compares:
-    "The limits of the chosen clearance set, against the separations to supply, neutral and communication that are checked.",
+    "The limits of the chosen clearance set, against open ground and the separations to supply, neutral and communication that are checked.",
   severity: "warning",
   basis: companySetting("clearanceSetId"),
   each: "settings",
   *check(plant, id) {
     const set = plant.rowOf("clearanceSet", plant.settings().clearanceSetId);
-    const missing = separations.filter(({ surface }) => !clearanceLimitFor(plant, surface)).map(({ words }) => words);
+    const { groundSurface } = plant.settings();
+    const missing = [
+      ...separations.filter(({ surface }) => !clearanceLimitFor(plant, surface)).map(({ words }) => words),
+      ...(clearanceLimitFor(plant, groundSurface) ? [] : [`open ground (${valueWords(groundSurface)})`]),
+    ];
     if (missing.length === 0) return;
     yield {
       subjects: [
         { table: "settings", id },
         { table: "clearanceSet", id: set.id },
       ],
-      message: `The clearance set ${set.name} has no limit against ${missing.join(", ")}: those separations are not checked.`,
+      message: `The clearance set ${set.name} has no limit against ${missing.join(", ")}: those are not checked.`,
       measured: null,
       limit: null,
       unit: "",
@@ -35,3 +39,8 @@ export const clearanceSetIncomplete: Rule = {
     };
   },
 };
+
+/** "sailing water" for sailingWater. */
+function valueWords(surface: string): string {
+  return surface.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}

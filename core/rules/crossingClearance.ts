@@ -1,13 +1,7 @@
-import { clearanceLimitFor, crossingClearance as clearanceOf } from "../plant/clearance.ts";
+import { crossingClearance as clearanceOf } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
-import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
-import { isUnder } from "./withinLimit.ts";
-
-const caseWords = {
-  stringing: "at the stringing temperature",
-  hot: "at the hot condition",
-  iced: "under ice",
-} as const;
+import { clearanceHit } from "./clearanceHit.ts";
+import { type Rule, routeItself } from "./rule.ts";
 
 export const crossingClearance: Rule = {
   id: "crossing-clearance",
@@ -18,26 +12,17 @@ export const crossingClearance: Rule = {
   basis: { ...routeItself, document: "clearance set of the settings" },
   each: "crossing",
   *check(plant, id) {
-    const crossing = plant.rowOf("crossing", id);
-    const limit = clearanceLimitFor(plant, crossing.surface);
-    const clearance = clearanceOf(plant, id);
-    if (!limit || clearance.kind === "unknown" || !isUnder(clearance.leastM, limit.limitM)) return;
-    const assumed = [
-      ...(clearance.surfaceAssumed ? ["the surface taken as the line between the poles' ground"] : []),
-      ...(clearance.strandAssumed ? ["strand height assumed"] : []),
-    ];
-    const name = crossing.name || `the ${crossing.surface}`;
-    yield {
-      subjects: [
+    const { name, surface, spanId } = plant.rowOf("crossing", id);
+    const hit = clearanceHit(
+      plant,
+      surface,
+      clearanceOf(plant, id),
+      `Over ${name || `the ${surface}`} in span ${spanName(plant, spanId)}`,
+      [
         { table: "crossing", id },
-        { table: "span", id: crossing.spanId },
+        { table: "span", id: spanId },
       ],
-      message: `Over ${name} in span ${spanName(plant, crossing.spanId)} the line is too low ${caseWords[clearance.worstCase]}${assumed.map((one) => `, ${one}`).join("")}.`,
-      measured: clearance.leastM,
-      limit: limit.limitM,
-      unit: "m",
-      fixes: [],
-      basis: catalogueBasis(limit),
-    };
+    );
+    if (hit) yield hit;
   },
 };

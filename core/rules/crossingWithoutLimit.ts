@@ -1,5 +1,7 @@
+import { clearanceCases } from "../model/catalogueRows.ts";
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
+import { caseWords } from "./caseWords.ts";
 import { companySetting, type Rule } from "./rule.ts";
 
 export const crossingWithoutLimit: Rule = {
@@ -11,14 +13,15 @@ export const crossingWithoutLimit: Rule = {
   each: "crossing",
   *check(plant, id) {
     const { name, surface, spanId } = plant.rowOf("crossing", id);
-    if (clearanceLimitFor(plant, surface)) return;
+    const missing = clearanceCases.filter((condition) => !clearanceLimitFor(plant, surface, condition));
+    if (missing.length === 0) return;
     const set = plant.rowOf("clearanceSet", plant.settings().clearanceSetId);
     yield {
       subjects: [
         { table: "crossing", id },
         { table: "clearanceSet", id: set.id },
       ],
-      message: `The clearance set ${set.name} has no limit over a ${surface}: ${name || "the crossing"} in span ${spanName(plant, spanId)} is not checked.`,
+      message: `The clearance set ${set.name} has no limit over a ${surface}: ${name || "the crossing"} in span ${spanName(plant, spanId)} is not checked${missing.length === clearanceCases.length ? "" : ` ${missing.map((one) => caseWords(plant, one)).join(" and ")}`}.`,
       measured: null,
       limit: null,
       unit: "",

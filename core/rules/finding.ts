@@ -2,7 +2,15 @@ import { cablePath } from "../plant/cablePath.ts";
 import { type Point, pointOnSpan } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
 import { terminalHang } from "../plant/terminalView.ts";
-import type { Basis, Hit, Rule, Severity, Subject } from "./rule.ts";
+import {
+  type Basis,
+  catalogueBasis,
+  type Hit,
+  isCompanySetting,
+  type Rule,
+  type Severity,
+  type Subject,
+} from "./rule.ts";
 
 /** A hit with everything a list, a drawing or a jump needs. */
 export type Finding = Hit & {
@@ -36,10 +44,16 @@ export function findingOf(plant: Plant, rule: Rule, hit: Hit): Finding {
     ruleId: rule.id,
     title: rule.title,
     severity: rule.severity,
-    basis: hit.basis ?? rule.basis,
+    basis: hit.basis ?? settingBasis(plant, rule.basis),
     at: placeOf(plant, hit.subjects),
     waiverId: waivers.find((one) => one.ruleId === rule.id)?.id ?? null,
   };
+}
+
+/** Where a standard was read, where somebody told; else the company setting it is. */
+function settingBasis(plant: Plant, basis: Basis): Basis {
+  const read = isCompanySetting(basis) ? plant.row("settingBasis", basis.clause) : undefined;
+  return read ? catalogueBasis(read) : basis;
 }
 
 function placeOf(plant: Plant, subjects: readonly Subject[]): Point | null {
@@ -70,15 +84,22 @@ function subjectPlace(plant: Plant, { table, id }: Subject): Point | null {
       return { eastM, northM };
     }
     case "attachment":
-      return subjectPlace(plant, { table: "pole", id: plant.rowOf("attachment", id).poleId });
+    case "guy":
+      return subjectPlace(plant, { table: "pole", id: plant.rowOf(table, id).poleId });
     case "span":
       return pointOnSpan(plant, id, plant.rowOf("span", id).lengthM / 2);
     case "crossing":
+    case "structure":
+    case "groundPoint":
     case "slack":
     case "closure": {
       const row = plant.rowOf(table, id);
       return pointOnSpan(plant, row.spanId, row.offsetM);
     }
+    case "wireSag":
+      return subjectPlace(plant, { table: "span", id: plant.rowOf("wireSag", id).spanId });
+    case "dropCrossing":
+      return subjectPlace(plant, { table: "livingUnit", id: plant.rowOf("dropCrossing", id).livingUnitId });
     case "drop":
       return subjectPlace(plant, { table: "terminal", id: plant.rowOf("drop", id).terminalId });
     case "splitter":

@@ -11,6 +11,8 @@ import { communicationSeparationInSpan } from "./communicationSeparationInSpan.t
 import { crossingClearance } from "./crossingClearance.ts";
 import { crossingClearanceUnknown } from "./crossingClearanceUnknown.ts";
 import { crossingWithoutLimit } from "./crossingWithoutLimit.ts";
+import { dropClearance } from "./dropClearance.ts";
+import { dropClearanceUnknown } from "./dropClearanceUnknown.ts";
 import { dropOverReach } from "./dropOverReach.ts";
 import { dropsCross } from "./dropsCross.ts";
 import { feedMissing } from "./feedMissing.ts";
@@ -18,16 +20,23 @@ import { feedOverSplit } from "./feedOverSplit.ts";
 import { fiberBeyondCable } from "./fiberBeyondCable.ts";
 import { fiberCutUpstream } from "./fiberCutUpstream.ts";
 import { fiberUsedTwice } from "./fiberUsedTwice.ts";
+import { groundClearance } from "./groundClearance.ts";
+import { groundMissing } from "./groundMissing.ts";
+import { guyMissing } from "./guyMissing.ts";
+import { guyOverloaded } from "./guyOverloaded.ts";
 import { hangingOverlap } from "./hangingOverlap.ts";
 import { lateralNotSpliced } from "./lateralNotSpliced.ts";
 import { lightTooStrong } from "./lightTooStrong.ts";
 import { lightTooWeak } from "./lightTooWeak.ts";
+import { outsideUsableSpace } from "./outsideUsableSpace.ts";
 import { poleTagRepeated } from "./poleTagRepeated.ts";
 import { poleWithoutSpan } from "./poleWithoutSpan.ts";
 import { portBeyondModel } from "./portBeyondModel.ts";
 import { portUsedTwice } from "./portUsedTwice.ts";
 import { portWithoutLight } from "./portWithoutLight.ts";
+import { pullDifference } from "./pullDifference.ts";
 import type { Rule } from "./rule.ts";
+import { sagBesideNeighbour } from "./sagBesideNeighbour.ts";
 import { spanInferred } from "./spanInferred.ts";
 import { spanLengthDiffers } from "./spanLengthDiffers.ts";
 import { spanOverLongest } from "./spanOverLongest.ts";
@@ -41,6 +50,9 @@ import { splitOverClass } from "./splitOverClass.ts";
 import { splitterFedTwice } from "./splitterFedTwice.ts";
 import { splitterWithoutFiber } from "./splitterWithoutFiber.ts";
 import { strandTension } from "./strandTension.ts";
+import { strengthSetIncomplete } from "./strengthSetIncomplete.ts";
+import { structureClearance } from "./structureClearance.ts";
+import { structureWithoutLimit } from "./structureWithoutLimit.ts";
 import { supplySeparationAtPole } from "./supplySeparationAtPole.ts";
 import { supplySeparationInSpan } from "./supplySeparationInSpan.ts";
 import { supplyVoltageOverLimit } from "./supplyVoltageOverLimit.ts";
@@ -55,6 +67,7 @@ import { terminalTwoTubes } from "./terminalTwoTubes.ts";
 import { terminalWithoutCoil } from "./terminalWithoutCoil.ts";
 import { unitWithoutPort } from "./unitWithoutPort.ts";
 import { unitWithTwoDrops } from "./unitWithTwoDrops.ts";
+import { usableSpaceUnknown } from "./usableSpaceUnknown.ts";
 
 /** Every rule of the program. A test fails where a file of this folder is missing here. */
 export const ruleRegister: readonly Rule[] = [
@@ -71,6 +84,8 @@ export const ruleRegister: readonly Rule[] = [
   crossingClearance,
   crossingClearanceUnknown,
   crossingWithoutLimit,
+  dropClearance,
+  dropClearanceUnknown,
   dropOverReach,
   dropsCross,
   feedMissing,
@@ -78,15 +93,22 @@ export const ruleRegister: readonly Rule[] = [
   fiberBeyondCable,
   fiberCutUpstream,
   fiberUsedTwice,
+  groundClearance,
+  groundMissing,
+  guyMissing,
+  guyOverloaded,
   hangingOverlap,
   lateralNotSpliced,
   lightTooStrong,
   lightTooWeak,
+  outsideUsableSpace,
   poleTagRepeated,
   poleWithoutSpan,
   portBeyondModel,
   portUsedTwice,
   portWithoutLight,
+  pullDifference,
+  sagBesideNeighbour,
   spanInferred,
   spanLengthDiffers,
   spanOverLongest,
@@ -100,6 +122,9 @@ export const ruleRegister: readonly Rule[] = [
   splitterFedTwice,
   splitterWithoutFiber,
   strandTension,
+  strengthSetIncomplete,
+  structureClearance,
+  structureWithoutLimit,
   supplySeparationAtPole,
   supplySeparationInSpan,
   supplyVoltageOverLimit,
@@ -114,4 +139,5 @@ export const ruleRegister: readonly Rule[] = [
   terminalWithoutCoil,
   unitWithTwoDrops,
   unitWithoutPort,
+  usableSpaceUnknown,
 ];

@@ -56,6 +56,16 @@ export function companySetting(column: string): Basis {
   return { document: "company setting", clause: column, edition: "", mark: "practice" };
 }
 
+/** Whether a basis only says that a limit is a standard of the company; its clause is the column. */
+export function isCompanySetting(basis: Basis): boolean {
+  return basis.document === "company setting";
+}
+
+/** Whether nobody has read the figure in its document: it is told as unverified wherever it is leaned on. */
+export function isUnverified(basis: Basis): boolean {
+  return basis.mark === "memory";
+}
+
 /** Basis of a figure read from a catalogue row. */
 export function catalogueBasis(row: {
   readonly basisDocument: string;

@@ -20,7 +20,7 @@ export function* separationHits(plant: Plant, spanId: string, parties: readonly 
         { table: "attachment", id: wire.fromAttachmentId },
         { table: "attachment", id: wire.toAttachmentId },
       ],
-      message: `In span ${spanName(plant, spanId)} our strand comes too close to the ${kind} of ${owner || "an unknown owner"}, the ${wire.weAreAbove ? "strand at its largest sag" : "other wire at its assumed sag"}.`,
+      message: `In span ${spanName(plant, spanId)} our strand comes too close to the ${kind} of ${owner || "an unknown owner"}, the ${wire.weAreAbove ? "strand at its largest sag" : wire.isSagAssumed ? "other wire at its assumed sag" : "other wire at its measured sag"}.`,
       measured: wire.leastM,
       limit: limit.limitM,
       unit: "m",

@@ -1,33 +1,44 @@
+import { strengthCases } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import { spanSag } from "../plant/spanSag.ts";
-import { companySetting, type Rule } from "./rule.ts";
+import { strengthLimitFor, supportTensionN } from "../plant/strength.ts";
+import { caseWords } from "./caseWords.ts";
+import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
 export const strandTension: Rule = {
   id: "strand-tension",
-  title: "Strand tension under the district load stays within its part of the breaking strength",
+  title: "Strand tension stays within its part of the breaking strength in every case",
   compares:
-    "The tension of the strand at its supports under the district's load, against the allowed part of its rated breaking strength.",
+    "The tension of the strand at its supports at stringing, hot, under ice and under the district's load, against the part of its rated breaking strength the strength set allows in each.",
   severity: "error",
-  basis: companySetting("maxStrandFrac"),
+  basis: { ...routeItself, document: "strength set of the settings" },
   each: "span",
   *check(plant, id) {
     const { strandSectionId } = plant.rowOf("span", id);
     const sag = spanSag(plant, id);
     if (strandSectionId === null || sag.kind === "unknown") return;
-    const limit = plant.settings().maxStrandFrac * sag.tension.breakingN;
-    if (!isOver(sag.tension.supportN, limit)) return;
-    const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
+    const { breakingN } = sag.tension;
+    const over = strengthCases
+      .flatMap((condition) => {
+        const limit = strengthLimitFor(plant, "strand", condition);
+        return limit ? [{ condition, limit, tensionN: supportTensionN(sag, condition) }] : [];
+      })
+      .filter(({ limit, tensionN }) => isOver(tensionN, limit.limitFrac * breakingN))
+      .sort((a, b) => b.tensionN / b.limit.limitFrac - a.tensionN / a.limit.limitFrac);
+    const [worst] = over;
+    if (!worst) return;
     yield {
       subjects: [
         { table: "span", id },
         { table: "strandSection", id: strandSectionId },
       ],
-      message: `In span ${spanName(plant, id)} the strand is pulled too hard under the load of ${district.name}.`,
-      measured: sag.tension.supportN,
-      limit,
+      message: `In span ${spanName(plant, id)} the strand is pulled too hard ${over.map((one) => caseWords(plant, one.condition)).join(" and ")}.`,
+      measured: worst.tensionN,
+      limit: worst.limit.limitFrac * breakingN,
       unit: "N",
       fixes: [],
+      basis: catalogueBasis(worst.limit),
     };
   },
 };

@@ -3,9 +3,12 @@ import type { Attachment, Crossing } from "../model/tables.ts";
 /** What a crossing is called on a drawing. */
 const crossingWords: Readonly<Record<Crossing["surface"], string>> = {
   road: "Road",
+  highLoadRoad: "High-load road",
   driveway: "Drive",
+  roadside: "Roadside",
   rail: "Rail",
   water: "Water",
+  sailingWater: "Sailing water",
   pedestrian: "Path",
   field: "Field",
 };

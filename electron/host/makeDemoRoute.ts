@@ -9,8 +9,9 @@ import type { RunJob } from "./jobs.ts";
 import { layOutRoute } from "./layOutRoute.ts";
 import { createRoute, openRoute } from "./openRoute.ts";
 import type { Session, Stamp } from "./session.ts";
+import { surveyDemo } from "./surveyDemo.ts";
 
-/** Makes the demo route file the way a person would: four lists through the importers, then the layout. It has its name only when whole. */
+/** Makes the demo route file the way a person would: four lists through the importers, then the layout and the survey notes. It has its name only when whole. */
 export async function makeDemoRoute(
   path: string,
   assetsFolder: string,
@@ -50,7 +51,8 @@ async function fill(session: Session, runJob: RunJob): Promise<Result<unknown>> 
     const taken = await takeList(session, kind, `${name}.csv`, texts[name]);
     if (!taken.ok) return taken;
   }
-  return layOutRoute(session, runJob);
+  const laidOut = await layOutRoute(session, runJob);
+  return laidOut.ok ? surveyDemo(session) : laidOut;
 }
 
 async function takeList(

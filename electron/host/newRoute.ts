@@ -2,9 +2,11 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { z } from "zod";
 import { catalogueTables } from "../../core/model/catalogueRows.ts";
+import { mark, words } from "../../core/model/fields.ts";
 import { emptyRoute, type Route, settingsId } from "../../core/model/route.ts";
-import { type Settings, tables } from "../../core/model/tables.ts";
+import { type SettingBasis, type Settings, tables } from "../../core/model/tables.ts";
 
+const basis = z.strictObject({ document: words, clause: words, edition: words, mark });
 const catalogueNames = Object.keys(catalogueTables);
 
 /**
@@ -21,7 +23,21 @@ export function newRoute(assetsFolder: string, values: Pick<Settings, "routeName
   });
   const defaults = tables.settings.parse(readJson(join(folder, "settings.json")));
   const settings = { ...defaults, ...values };
-  return { ...emptyRoute(), ...Object.fromEntries(catalogues), settings: new Map([[settingsId, settings]]) };
+  const bases = Object.entries(z.record(z.string(), basis).parse(readJson(join(folder, "settings.basis.json"))));
+  const settingBasis = new Map(
+    bases
+      .filter(([column]) => Reflect.get(settings, column) === Reflect.get(defaults, column))
+      .map(([id, { document, clause, edition, mark }]): [string, SettingBasis] => [
+        id,
+        { id, basisDocument: document, basisClause: clause, basisEdition: edition, basisMark: mark },
+      ]),
+  );
+  return {
+    ...emptyRoute(),
+    ...Object.fromEntries(catalogues),
+    settings: new Map([[settingsId, settings]]),
+    settingBasis,
+  };
 }
 
 function readJson(path: string): unknown {

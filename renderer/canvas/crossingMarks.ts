@@ -21,9 +21,12 @@ export type CrossingMarks = { readonly marks: readonly CrossingMark[]; readonly 
 /** What the trade calls each surface on a drawing. */
 export const surfaceWords = {
   road: "road",
+  highLoadRoad: "high-load road",
   driveway: "drive",
+  roadside: "roadside",
   rail: "rail",
   water: "water",
+  sailingWater: "sailing water",
   pedestrian: "path",
   field: "field",
 } as const;

@@ -24,6 +24,7 @@ export type QuantityKind =
   | "density"
   | "expansion"
   | "temperature"
+  | "angle"
   | "part"
   | "loss"
   | "lossPerKm"
@@ -48,6 +49,7 @@ const units: Readonly<Record<Exclude<QuantityKind, "temperature">, Readonly<Reco
   density: { us: { unit: "lb/ft³", si: kgPerM3PerPoundPerCubicFoot }, metric: { unit: "kg/m³", si: 1 } },
   expansion: { us: { unit: "per °F", si: 1.8 }, metric: { unit: "per °C", si: 1 } },
   moneyPerLength: { us: { unit: "per ft", si: 1 / metresPerFoot }, metric: { unit: "per m", si: 1 } },
+  angle: same("°", Math.PI / 180),
   part: same("%", 0.01),
   loss: same("dB", 1),
   lossPerKm: same("dB/km", 1),
@@ -94,6 +96,7 @@ const endings: readonly (readonly [string, QuantityKind])[] = [
   ["modulusPa", "modulus"],
   ["Count", "count"],
   ["Frac", "part"],
+  ["Rad", "angle"],
   ["cost", "money"],
   ["costEach", "money"],
   ["Nm", "wavelength"],

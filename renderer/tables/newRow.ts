@@ -71,7 +71,7 @@ const barePole = {
   terminalAllowed: true,
   note: "",
 };
-const bareUnit = { kind: "home", building: "", attachHeightM: null, note: "" };
+const bareUnit = { kind: "home", building: "", attachHeightM: null, groundM: null, note: "" };
 const bareAttachment = { owner: "", kind: "communication", voltageV: 0, note: "" };
 const bareCrossing = { name: "", surface: "driveway", widthM: 10 * metresPerFoot, surfaceM: null };
 const bareCoil = { kind: "storage", terminalId: null };

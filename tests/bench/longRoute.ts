@@ -195,6 +195,7 @@ function addUnit(add: Add, n: number, unit: number): void {
     kind: "home",
     building: "",
     attachHeightM: 4,
+    groundM: null,
     note: "",
   };
   const drop: Drop = {

@@ -56,6 +56,10 @@ test("the findings are the demo's planted problems, and nothing else", () => {
     about("crossing-clearance", planted.lowRail.from, planted.lowRail.to),
     about("unit-without-port", "7 Orchard Track"),
     about("crossing-clearance-unknown", planted.unlevelled.from, planted.unlevelled.to),
+    about("ground-missing", planted.unlevelled.to),
+    about("guy-missing", planted.unguyed.pole),
+    about("structure-clearance", planted.nearSign.from, planted.nearSign.to),
+    about("sag-beside-neighbour", planted.tautTelephone.from, planted.tautTelephone.to),
   ];
   for (const lines of expected) expect(lines.length).toBeGreaterThan(0);
   expect(expected.flat().sort()).toEqual([...told].sort());

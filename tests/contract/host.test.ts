@@ -53,7 +53,7 @@ test("the demo route comes in through the importers, is laid out, and reads back
   expect(tables.livingUnit?.length).toBeGreaterThanOrEqual(150);
   expect(tables.terminal?.length).toBeGreaterThan(15);
   expect(findings.length).toBeGreaterThan(4);
-  expect(history).toEqual({ undo: "Lay out terminals", redo: null });
+  expect(history).toEqual({ undo: "Set guys", redo: null });
 });
 
 test("a demo route that was broken off has no file under its name", async () => {
@@ -72,8 +72,8 @@ test("rows that change nothing are no edit to undo", async () => {
   await ask("layout.run", { routeId, jobId: "again" });
   await ask("edit.undo", { routeId });
   const after = (await ask("route.read", { routeId })).history;
-  expect([before.undo, after.redo]).toEqual(["Lay out terminals", "Lay out terminals"]);
-  expect(after.undo).toBe("Import crossings from crossings.csv");
+  expect([before.undo, after.redo]).toEqual(["Set guys", "Set guys"]);
+  expect(after.undo).toBe("Enter the survey notes");
 });
 
 test("an edit is told to every window with what it did to the findings", async () => {

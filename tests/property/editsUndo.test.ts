@@ -20,10 +20,22 @@ const routes = [
 
 function roundedOut(): Route {
   const storage = { id: "storage-1", cableId: "cable-1", spanId: "span-1", offsetM: 20, storedM: 30 };
-  const unit = { eastM: 20, northM: 20, kind: "home" as const, building: "", attachHeightM: null, note: "" };
+  const unit = {
+    eastM: 20,
+    northM: 20,
+    kind: "home" as const,
+    building: "",
+    attachHeightM: null,
+    groundM: null,
+    note: "",
+  };
   const closure = { id: "closure-1", name: "C-1", cableId: "cable-1", spanId: "span-3", offsetM: 30, note: "" };
   let route = changed(smallRoute(), "span", "span-1", { origin: "inferred" });
   route = withRows(route, "slack", [{ ...storage, kind: "storage", terminalId: null }], "closure", [closure]);
+  route = withRows(route, "groundPoint", [{ id: "ground-1", spanId: "span-2", offsetM: 30, groundM: 99 }]);
+  route = withRows(route, "wireSag", [
+    { id: "sag-1", spanId: "span-2", owner: "Telephone", kind: "communication", sagM: 0.5 },
+  ]);
   route = withRows(route, "waiver", [{ id: "waiver-1", ...waiver }]);
   return withRows(
     route,
@@ -51,6 +63,9 @@ const poleValues = fc.record({ owner: word, aboveGroundM: fc.option(size) }, { r
 const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
   "settings.set": fc.record({
     values: fc.record({ standoffM: size, dropTypeId: known("dropType") }, { requiredKeys: [] }),
+    basis: fc.option(fc.record({ document: word, clause: word, edition: word, mark: fc.constant("seen") }), {
+      nil: undefined,
+    }),
   }),
   "catalogue.set": fc.record({
     table: fc.constant("dropType"),
@@ -129,6 +144,44 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     widthM: size,
     surfaceM: no,
   }),
+  "guy.add": fc.record({
+    guyId: fresh,
+    poleId: known("pole"),
+    strandTypeId: known("strandType"),
+    heightM: size,
+    leadM: size,
+    directionRad: fc.constant(1),
+    anchorN: fc.option(size),
+    note: word,
+  }),
+  "groundPoint.add": fc.record({ groundPointId: fresh, spanId: known("span"), offsetM: along, groundM: size }),
+  "structure.add": fc.record({
+    structureId: fresh,
+    spanId: known("span"),
+    name: word,
+    kind: fc.constantFrom("building", "litSign"),
+    offsetM: along,
+    lengthM: size,
+    besideM: size,
+    side: fc.constantFrom("left", "right"),
+    heightM: size,
+  }),
+  "wireSag.add": fc.record({
+    wireSagId: fresh,
+    spanId: known("span"),
+    owner: word,
+    kind: fc.constant("communication"),
+    sagM: size,
+  }),
+  "dropCrossing.add": fc.record({
+    dropCrossingId: fresh,
+    livingUnitId: known("livingUnit"),
+    name: word,
+    surface: fc.constantFrom("road", "driveway"),
+    fromUnitM: along,
+    widthM: size,
+    surfaceM: no,
+  }),
   "crossing.set": fc.record({
     crossingId: known("crossing"),
     values: fc.record({ widthM: size, name: word }, { requiredKeys: [] }),
@@ -140,6 +193,7 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     kind: fc.constantFrom("home", "lot"),
     building: word,
     attachHeightM: no,
+    groundM: no,
     note: word,
   }),
   "line.string": fc.record({

@@ -54,6 +54,7 @@ const unit = fc.record<Omit<LivingUnit, "id">>({
   kind: fc.constantFrom("home", "business", "lot"),
   building: note,
   attachHeightM: fc.option(height),
+  groundM: fc.constant(null),
   note,
 });
 const poles = fc.uniqueArray(pole, { selector: (one) => one.tag, minLength: 1, maxLength: 12 });

@@ -20,6 +20,30 @@ describe(sourceTitle(nesc), () => {
     ["nesc-field", "15.5"],
     ["nesc-pedestrian", "9.5"],
     ["nesc-water", "14.0"],
+    ["nesc-sailingWater", "37.5"],
+    ["nesc-roadside", "13.5"],
+    ["nesc-dropRoad", "15.5"],
+    ["nesc-dropDriveway", "11.5"],
+  ])("%s asks for %s ft", (id, printedFt) => {
+    expectPrinted(limitM(id) / metresPerFoot, printedFt);
+  });
+});
+
+const structures: Source = {
+  document: "NESC Table 234-1, communication cables beside and over buildings and signs, ft",
+  edition: "2017/2023 numbering",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(structures), () => {
+  it.each([
+    ["nesc-buildingBeside", "4.5"],
+    ["nesc-buildingOver", "3.0"],
+    ["nesc-walkedRoofOver", "10.5"],
+    ["nesc-signBeside", "3.0"],
+    ["nesc-signOver", "3.0"],
+    ["nesc-walkedSignOver", "10.5"],
   ])("%s asks for %s ft", (id, printedFt) => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
   });
@@ -65,13 +89,40 @@ describe(sourceTitle(california), () => {
     ["go95-field", "15.0"],
     ["go95-pedestrian", "10.0"],
     ["go95-communicationAtPole", "1.0"],
+    ["go95-walkedRoofOver", "8.0"],
+  ])("%s asks for %s ft", (id, printedFt) => {
+    expectPrinted(limitM(id) / metresPerFoot, printedFt);
+  });
+
+  it.each(["road", "driveway", "rail", "pedestrian", "field"])(
+    "heat and ice may take a tenth of the clearance over a %s",
+    (surface) => {
+      for (const condition of ["hot", "iced"])
+        expect(limitM(`go95-${surface}-${condition}`) / limitM(`go95-${surface}`)).toBeCloseTo(0.9, 6);
+    },
+  );
+});
+
+const californiaSigns: Source = {
+  document: "California PUC General Order 95, Table 2-A, ft",
+  edition: "current web text",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(californiaSigns), () => {
+  it.each([
+    ["go95-walkedSignOver", "8.0"],
+    ["go95-signOver", "2.0"],
+    ["go95-litSignBeside", "3.0"],
+    ["go95-signBeside", "0.5"],
   ])("%s asks for %s ft", (id, printedFt) => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
   });
 });
 
 const unitedKingdom: Source = {
-  document: "Electronic Communications Code (Conditions and Restrictions) Regulations 2003, reg. 4(2)(a)",
+  document: "Electronic Communications Code (Conditions and Restrictions) Regulations 2003, reg. 4(2)(a) and (b)",
   edition: "SI 2003/2553",
   mark: "seen",
   tolerance: "half the last printed digit",
@@ -80,6 +131,7 @@ const unitedKingdom: Source = {
 describe(sourceTitle(unitedKingdom), () => {
   it("a line over the carriageway of a public highway hangs 5.5 m above it", () => {
     expectPrinted(limitM("uk-road"), "5.5");
+    expectPrinted(limitM("uk-highLoadRoad"), "6.5");
   });
 });
 

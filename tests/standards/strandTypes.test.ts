@@ -37,15 +37,20 @@ describe(sourceTitle(messengers), () => {
 });
 
 const limit: Source = {
-  document: "NESC Rule 261K2: messenger under the district load to 60 % of its rated breaking strength",
+  document:
+    "NESC Rule 261K2: messenger under the district load to 60 % of its rated breaking strength; T261-1, T253-1: guys",
   edition: "2017/2023 numbering",
   mark: "memory",
   tolerance: "half the last digit",
 };
 
 describe(sourceTitle(limit), () => {
+  it("a guy of grade B may be pulled to 0.90 of its strength over the load factor 1.65", () => {
+    expectPrinted(catalogueFigure("strengthLimit", "nesc-guy-loaded", "limitFrac") * 1.65, "0.90");
+  });
+
   it("the strand may be pulled to 0.60 of its strength", () => {
-    expectPrinted(settingsFigure("maxStrandFrac"), "0.60");
+    expectPrinted(catalogueFigure("strengthLimit", "nesc-strand-loaded", "limitFrac"), "0.60");
   });
 });
 

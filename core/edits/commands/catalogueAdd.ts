@@ -10,7 +10,7 @@ const input = z.strictObject({ table: catalogueNameSchema, row: catalogueValues 
 export const catalogueAdd: Command<z.infer<typeof input>> = {
   id: "catalogue.add",
   input,
-  label: ({ row }) => `Add ${String(row.name ?? row.surface ?? row.id)} to the catalogue`,
+  label: ({ row }) => `Add ${String(row.name ?? row.surface ?? row.part ?? row.id)} to the catalogue`,
   run(route, { table, row }) {
     const made = catalogueRow(route, table, row);
     return made.ok ? addRow(route, table, made.value, "row of the catalogue") : made;

@@ -4,11 +4,17 @@ import { id, label } from "../../model/fields.ts";
 import { fail, ok } from "../../model/result.ts";
 import { catalogueRow, catalogueTag } from "../catalogueRow.ts";
 import type { Command } from "../command.ts";
-import { addRow, rowEdit } from "../tableRow.ts";
+import { copiedLimits } from "../setLimits.ts";
+import { addRow } from "../tableRow.ts";
 
-const input = z.strictObject({ table: catalogueNameSchema.exclude(["clearanceLimit"]), id, newId: id, name: label });
+const input = z.strictObject({
+  table: catalogueNameSchema.exclude(["clearanceLimit", "strengthLimit"]),
+  id,
+  newId: id,
+  name: label,
+});
 
-/** Copies a row of the catalogue under another name; a clearance set brings its limits along. */
+/** Copies a row of the catalogue under another name; a set brings its limits along. */
 export const catalogueCopy: Command<z.infer<typeof input>> = {
   id: "catalogue.copy",
   input,
@@ -28,13 +34,11 @@ export const catalogueCopy: Command<z.infer<typeof input>> = {
     const copy = catalogueRow(route, table, { ...source, id: newId, name });
     if (!copy.ok) return copy;
     const added = addRow<CatalogueName>(route, table, copy.value, "row of the catalogue");
-    if (!added.ok || table !== "clearanceSet") return added;
-    const limits = [...route.clearanceLimit.values()]
-      .filter((limit) => limit.clearanceSetId === rowId)
-      .map((limit) => ({ ...limit, id: `${newId}-${limit.surface}`, clearanceSetId: newId }));
-    const [taken] = limits.filter((limit) => limit.id.length > 80 || route.clearanceLimit.has(limit.id));
+    if (!added.ok) return added;
+    const limits = copiedLimits(route, table, rowId, newId);
+    const taken = limits.find((limit) => limit.id.length > 80 || route[limit.table].has(limit.id));
     if (taken)
       return fail("taken-id", "A limit of the copy would have an id in use.", taken.id, "Give the copy another id.");
-    return ok([...added.value, ...limits.map((limit) => rowEdit("clearanceLimit", null, limit))]);
+    return ok([...added.value, ...limits]);
   },
 };

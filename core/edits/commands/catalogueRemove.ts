@@ -7,12 +7,13 @@ import type { Route } from "../../model/route.ts";
 import { type TableName, tableNames } from "../../model/tables.ts";
 import { catalogueTag } from "../catalogueRow.ts";
 import type { Command } from "../command.ts";
+import { limitTables, removedLimits } from "../setLimits.ts";
 import { rowEdit } from "../tableRow.ts";
 
 const input = z.strictObject({ table: catalogueNameSchema, id });
 const mostNamed = 5;
 
-/** Takes a row out of the catalogue; refused while anything leans on it. A clearance set takes its limits along. */
+/** Takes a row out of the catalogue; refused while anything leans on it. A set takes its limits along. */
 export const catalogueRemove: Command<z.infer<typeof input>> = {
   id: "catalogue.remove",
   input,
@@ -37,17 +38,14 @@ export const catalogueRemove: Command<z.infer<typeof input>> = {
         rowId,
         "Give those another row of the catalogue first.",
       );
-    const limits = [...route.clearanceLimit.values()].filter(
-      (limit) => table === "clearanceSet" && limit.clearanceSetId === rowId,
-    );
-    return ok([...limits.map((limit) => rowEdit("clearanceLimit", limit, null)), rowEdit(table, row, null)]);
+    return ok([...removedLimits(route, table, rowId), rowEdit(table, row, null)]);
   },
 };
 
 /** What leans on a row, kind by kind: how many, and the first by name. */
 function usersOf(route: Route, target: CatalogueName, targetId: string): string[] {
   return tableNames.flatMap((table) => {
-    if (table === "clearanceLimit") return []; // limits belong to their set
+    if (limitTables.some((one) => one === table)) return []; // limits belong to their set
     const columns = Object.entries<TableName>(references[table]).filter(([, to]) => to === target);
     const users = [...route[table].values()].filter((row) =>
       columns.some(([column]) => Reflect.get(row, column) === targetId),

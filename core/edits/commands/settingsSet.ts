@@ -1,17 +1,37 @@
 import { z } from "zod";
+import { mark, words } from "../../model/fields.ts";
 import { fail, ok } from "../../model/result.ts";
-import { settingsOf } from "../../model/route.ts";
-import { tables } from "../../model/tables.ts";
+import { type Route, settingsOf } from "../../model/route.ts";
+import type { RowChange } from "../../model/rowChange.ts";
+import { type Settings, tables } from "../../model/tables.ts";
 import type { Command } from "../command.ts";
-import { strayReference } from "../tableRow.ts";
+import { sameRow } from "../sameRow.ts";
+import { rowEdit, strayReference } from "../tableRow.ts";
 
-const input = z.strictObject({ values: tables.settings.omit({ id: true }).partial() });
+const basis = z.strictObject({ document: words, clause: words, edition: words, mark });
 
+const companysOwn = {
+  document: "company setting",
+  clause: "the company's own value",
+  edition: "",
+  mark: "practice",
+} as const;
+
+const input = z.strictObject({
+  values: tables.settings.omit({ id: true }).partial(),
+  /** Where the values were read; left out for the company's own. */
+  basis: basis.optional(),
+});
+
+/**
+ * Changes standards of the route. A value with a basis keeps where it was read; one changed without is the company's own,
+ * and what was said of the value before no longer holds.
+ */
 export const settingsSet: Command<z.infer<typeof input>> = {
   id: "settings.set",
   input,
   label: ({ values }) => `Change ${Object.keys(values).length === 1 ? "a setting" : "settings"}`,
-  run(route, { values }) {
+  run(route, { values, basis: read }) {
     const before = settingsOf(route);
     const given = Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
     const after = { ...before, ...given };
@@ -23,6 +43,29 @@ export const settingsSet: Command<z.infer<typeof input>> = {
         astray.column,
         `Choose one of the catalogue: ${[...route[astray.table].keys()].join(", ")}.`,
       );
-    return ok([{ table: "settings", id: before.id, before, after }]);
+    return ok([
+      rowEdit("settings", before, after),
+      ...Object.keys(given).flatMap((column) => basisRows(route, column, { before, after }, read)),
+    ]);
   },
 };
+
+function basisRows(
+  route: Route,
+  column: string,
+  settings: { readonly before: Settings; readonly after: Settings },
+  read: z.infer<typeof basis> | undefined,
+): RowChange[] {
+  const present = route.settingBasis.get(column) ?? null;
+  const isSame = Reflect.get(settings.before, column) === Reflect.get(settings.after, column);
+  if (!read && (!present || isSame)) return [];
+  const { document, clause, edition, mark: readMark } = read ?? companysOwn;
+  const row = {
+    id: column,
+    basisDocument: document,
+    basisClause: clause,
+    basisEdition: edition,
+    basisMark: readMark,
+  };
+  return present && sameRow(present, row) ? [] : [rowEdit("settingBasis", present, row)];
+}

@@ -10,14 +10,14 @@ import { openPlant, type Plant } from "../../plant/plant.ts";
 import { rerunRows, runsOf } from "../cableRuns.ts";
 import type { Command } from "../command.ts";
 import { missing } from "../missing.ts";
-import { rowEdit } from "../tableRow.ts";
+import { forgottenSags, rowEdit } from "../tableRow.ts";
 import { cableTag, poleTag } from "../tags.ts";
 
 const input = z.strictObject({ poleId: id });
 
 /**
  * Takes a pole out of a line and joins its two spans. What hung near one of the outer poles keeps its distance from it, what hung
- * near the pole taken out keeps its place along the line, crossings keep their share of the way.
+ * near the pole taken out keeps its place along the line, crossings, ground and structures keep their share of the way.
  */
 export const spanJoin: Command<z.infer<typeof input>> = {
   id: "span.join",
@@ -38,13 +38,16 @@ export const spanJoin: Command<z.infer<typeof input>> = {
         poleId,
         "Move or take down what hangs beside the pole first.",
       );
-    const attachments = plant.where("attachment", "poleId", poleId).map((one) => plant.rowOf("attachment", one));
+    const onPole = (["attachment", "guy"] as const).flatMap((table) =>
+      plant.where(table, "poleId", poleId).map((one) => rowEdit(table, plant.rowOf(table, one), null)),
+    );
     return ok(
       inWriteOrder([
         rowEdit("span", joined.kept, joined.after),
         ...moved,
         ...cablesInSpan(plant, joined.gone.id).flatMap((cableId) => runRows(plant, cableId, joined.gone.id)),
-        ...attachments.map((one) => rowEdit("attachment", one, null)),
+        ...onPole,
+        ...forgottenSags(plant, [joined.kept.id, joined.gone.id]),
         rowEdit("span", joined.gone, null),
         rowEdit("pole", pole, null),
       ]),
@@ -142,10 +145,12 @@ function hungRows(plant: Plant, { kept, gone, after, bothM, along }: Join): RowC
       rows.push(rowEdit(table, before, { ...before, spanId: kept.id, offsetM }));
     }
   }
-  for (const one of spanIds.flatMap((spanId) => plant.where("crossing", "spanId", spanId))) {
-    const before = plant.rowOf("crossing", one);
-    const offsetM = (along(before.spanId, before.offsetM) / bothM) * after.lengthM;
-    rows.push(rowEdit("crossing", before, { ...before, spanId: kept.id, offsetM }));
+  for (const table of ["crossing", "groundPoint", "structure"] as const) {
+    for (const one of spanIds.flatMap((spanId) => plant.where(table, "spanId", spanId))) {
+      const before = plant.rowOf(table, one);
+      const offsetM = (along(before.spanId, before.offsetM) / bothM) * after.lengthM;
+      rows.push(rowEdit(table, before, { ...before, spanId: kept.id, offsetM }));
+    }
   }
   return rows;
 }

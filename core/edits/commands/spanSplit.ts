@@ -12,7 +12,7 @@ import { openPlant, type Plant } from "../../plant/plant.ts";
 import { rerunRows, runsOf } from "../cableRuns.ts";
 import type { Command } from "../command.ts";
 import { missing } from "../missing.ts";
-import { rowEdit } from "../tableRow.ts";
+import { forgottenSags, rowEdit } from "../tableRow.ts";
 import { spanTag } from "../tags.ts";
 
 const input = z.strictObject({
@@ -60,6 +60,7 @@ export const spanSplit: Command<Split> = {
         ...poleRows(plant, span, split),
         ...spanRows(span, split),
         ...hungRows(plant, span, split),
+        ...forgottenSags(plant, [span.id]),
         ...cablesInSpan(plant, span.id).flatMap((cableId) => runRows(plant, cableId, split)),
       ]),
     );
@@ -97,7 +98,7 @@ function spanRows(span: Span, { poleId, nextSpanId, offsetM }: Split): RowChange
 }
 
 function hungRows(plant: Plant, span: Span, { nextSpanId, offsetM }: Split): RowChange[] {
-  return (["terminal", "slack", "closure", "crossing"] as const).flatMap((table) =>
+  return (["terminal", "slack", "closure", "crossing", "groundPoint", "structure"] as const).flatMap((table) =>
     plant.where(table, "spanId", span.id).flatMap((one) => {
       const before = plant.rowOf(table, one);
       if (before.offsetM <= offsetM) return [];

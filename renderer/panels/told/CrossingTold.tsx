@@ -1,7 +1,7 @@
 import { basisWords } from "../../../core/explain/basisWords.ts";
+import { clearanceCases } from "../../../core/model/catalogueRows.ts";
 import { clearanceLimitFor, crossingClearance } from "../../../core/plant/clearance.ts";
 import { spanName } from "../../../core/plant/names.ts";
-import { clearanceCases } from "../../../core/plant/spanSag.ts";
 import { catalogueBasis } from "../../../core/rules/rule.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";

@@ -1,6 +1,7 @@
+import { clearanceCases } from "../../../core/model/catalogueRows.ts";
 import { cablesInSpan } from "../../../core/plant/cablePath.ts";
 import { spanSeparations } from "../../../core/plant/separation.ts";
-import { clearanceCases, spanSag } from "../../../core/plant/spanSag.ts";
+import { spanSag } from "../../../core/plant/spanSag.ts";
 import { fixedText } from "../../../core/units/fixedText.ts";
 import { formatForce } from "../../../core/units/formatForce.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";

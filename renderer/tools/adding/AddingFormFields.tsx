@@ -138,6 +138,7 @@ function askedBy(form: AddingForm, typed: Typed, { route }: OpenRoute): Asked {
         kind: "home",
         building: "",
         attachHeightM: null,
+        groundM: null,
         note: "",
       };
       return { commandId: "unit.add", table: "livingUnit", id, input: { livingUnitId: id, ...row } };

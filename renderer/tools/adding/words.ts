@@ -33,9 +33,12 @@ export const words = {
   noModel: "The catalogue has no terminal model.",
   surfaces: {
     road: "Road",
+    highLoadRoad: "High-load road",
     driveway: "Drive",
+    roadside: "Roadside",
     rail: "Rail",
     water: "Water",
+    sailingWater: "Sailing water",
     pedestrian: "Path",
     field: "Field",
   },

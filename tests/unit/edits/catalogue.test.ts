@@ -55,7 +55,7 @@ test("a row in use is not removed, and the refusal says by what", () => {
   const route = smallRoute();
   const id = strandOf(route)?.id;
   expect(faultOf(route, "catalogue.remove", { table: "strandType", id })).toMatch(
-    /^in-use: .+ is in use by the company standards; strand section /,
+    /^in-use: .+ is in use by the company standards; guy .+; strand section /,
   );
 });
 

@@ -56,7 +56,7 @@ describe("cells", () => {
   test("a word that is no kind is refused with the kinds there are", () => {
     expect(readSurface("lava")).toMatchObject({
       ok: false,
-      accepted: "road, driveway, rail, water, pedestrian, field",
+      accepted: "road, highLoadRoad, driveway, roadside, rail, water, sailingWater, pedestrian, field",
     });
     expect(readUnitKind("constructor")).toMatchObject({ ok: false });
   });

@@ -8,7 +8,7 @@ const plant = openPlant(smallRoute());
 const at = { eastM: 0, northM: 0 };
 
 function unit(id: string, eastM: number, northM: number): LivingUnit {
-  return { id, address: id, eastM, northM, kind: "home", building: "", attachHeightM: null, note: "" };
+  return { id, address: id, eastM, northM, kind: "home", building: "", attachHeightM: null, groundM: null, note: "" };
 }
 
 function ports(units: readonly LivingUnit[], taken: readonly number[] = [], bearingRad = 0): Record<string, number> {

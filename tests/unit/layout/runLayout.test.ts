@@ -100,7 +100,7 @@ test("where the best side is taken the terminal says why it hangs elsewhere", ()
 test("laying out the lateral alone leaves the main cable's terminals, drops and fibers", () => {
   const first = laid(strungTown(branched)).route;
   const unit = { id: "new", address: "99 Town Rd", eastM: 90, northM: 100, kind: "home" as const };
-  const more = withRows(first, "livingUnit", [{ ...unit, building: "", attachHeightM: null, note: "" }]);
+  const more = withRows(first, "livingUnit", [{ ...unit, building: "", attachHeightM: null, groundM: null, note: "" }]);
   const { route, rows } = laid(more, ["cable-2"]);
   expect([...route.drop.values()].some((one) => one.livingUnitId === "new")).toBe(true);
   for (const row of rows)

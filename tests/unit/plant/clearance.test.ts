@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
-import { clearanceLimitFor, crossingClearance } from "../../../core/plant/clearance.ts";
+import { bindingCases, clearanceLimitFor, crossingClearance, groundClearance } from "../../../core/plant/clearance.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 
@@ -46,6 +46,16 @@ describe("the clearance over a crossing", () => {
     expect(clearance.byCase.stringing).toBeCloseTo(6.3 - 0.45 - underStrandM, 9);
   });
 
+  it("follows the measured ground under a crossing nobody levelled", () => {
+    const humped = withRows(changed(smallRoute(), "crossing", "crossing-1", { surfaceM: null }), "groundPoint", [
+      { id: "ground-1", spanId: "span-2", offsetM: 20, groundM: 101 },
+    ]);
+    const clearance = known(humped);
+    expect(clearance.surfaceAssumed).toBe(false);
+    expect(clearance.atByCaseM.stringing).toBeCloseTo(20, 9);
+    expect(clearance.byCase.stringing).toBeCloseTo(5.3 - 4 * 0.45 * (20 / 45) * (25 / 45) - underStrandM, 9);
+  });
+
   it("says where the strand's height was assumed", () => {
     expect(known(without(smallRoute(), "attachment", "strand-2")).strandAssumed).toBe(true);
     expect(known(smallRoute()).strandAssumed).toBe(false);
@@ -85,3 +95,34 @@ function limitRow(route: Route) {
   if (!row) throw new Error("the small route has lost its road limit");
   return row;
 }
+
+describe("the clearance over the ground between crossings", () => {
+  const ground = (route: Route) => groundClearance(openPlant(route), "span-2");
+
+  it("leaves out what a crossing covers", () => {
+    const hump = { id: "ground-1", spanId: "span-2", offsetM: 22.5, groundM: 102 };
+    const open = ground(withRows(smallRoute(), "groundPoint", [hump]));
+    // the hump lies under the 7 m of the road: the worst open ground is at the road's edge
+    expect(open?.kind === "known" && open.atByCaseM.stringing).toBeCloseTo(19, 9);
+  });
+
+  it("is nothing where crossings cover the whole span", () => {
+    expect(ground(changed(smallRoute(), "crossing", "crossing-1", { widthM: 45 }))).toBeNull();
+  });
+});
+
+describe("the cases that bind", () => {
+  it("holds each case against its own limit, the one with the least to spare first", () => {
+    const route = withRows(
+      changed(smallRoute(), "clearanceLimit", "limit-road", { condition: "stringing" }),
+      "clearanceLimit",
+      [{ ...limitRow(smallRoute()), id: "limit-road-iced", condition: "iced", limitM: 2 }],
+    );
+    const plant = openPlant(route);
+    const cases = bindingCases(plant, "road", { stringing: 4.7, hot: 4, iced: 3 });
+    expect(cases.map(({ condition, limit }) => [condition, limit.limitM])).toEqual([
+      ["stringing", 4.7244],
+      ["iced", 2],
+    ]);
+  });
+});

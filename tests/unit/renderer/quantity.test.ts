@@ -34,7 +34,7 @@ test("what cannot be read is refused with an example", () => {
 
 test("a column's ending says what it holds", () => {
   expect(
-    ["weightNPerM", "areaM2", "maxStrandFrac", "marginDb", "hotDegC", "upNm", "sparePortCount"].map(quantityKind),
+    ["weightNPerM", "areaM2", "limitFrac", "marginDb", "hotDegC", "upNm", "sparePortCount"].map(quantityKind),
   ).toEqual(["line", "area", "part", "loss", "temperature", "wavelength", "count"]);
 });
 

@@ -7,8 +7,7 @@ describe("clearance-set-incomplete", () => {
   it("a clearance set without a separation is found", () => {
     expect(findingsOf(faultyRoute("clearance-set-incomplete"), "clearance-set-incomplete")).toMatchObject([
       {
-        message:
-          "The clearance set Test clearances has no limit against neutral in the span: those separations are not checked.",
+        message: "The clearance set Test clearances has no limit against neutral in the span: those are not checked.",
       },
     ]);
   });

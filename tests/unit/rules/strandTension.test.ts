@@ -7,7 +7,8 @@ describe("strand-tension", () => {
   it("strand pulled over its part of the breaking strength is found in every span", () => {
     expect(findingsOf(faultyRoute("strand-tension"), "strand-tension")).toMatchObject([
       {
-        message: "In span P1 to P2 the strand is pulled too hard under the load of Heavy.",
+        message:
+          "In span P1 to P2 the strand is pulled too hard under the load of Heavy and at the stringing temperature.",
         measured: expect.closeTo(5820.9, 1),
         limit: 3600,
       },

@@ -1,0 +1,48 @@
+import type { ClearanceSurface, LineSurface } from "../model/catalogueRows.ts";
+import { type Clearance, clearanceLimitFor, clearanceOver } from "./clearance.ts";
+import { dropRunM } from "./dropView.ts";
+import { groundAtM, groundLine } from "./groundLine.ts";
+import { lineHeight } from "./lineHeight.ts";
+import type { Plant } from "./plant.ts";
+
+/**
+ * Least height of a drop over something it passes, all cases of the line it hangs from; the drop itself hangs at the company's sag in
+ * each. Unlevelled surfaces are taken on the straight line between the ground at the terminal and at the building.
+ */
+export function dropClearance(plant: Plant, dropId: string, dropCrossingId: string): Clearance {
+  const { terminalId, livingUnitId } = plant.rowOf("drop", dropId);
+  const { spanId, offsetM } = plant.rowOf("terminal", terminalId);
+  const { attachHeightM, groundM } = plant.rowOf("livingUnit", livingUnitId);
+  const { fromUnitM, widthM, surfaceM } = plant.rowOf("dropCrossing", dropCrossingId);
+  const line = lineHeight(plant, spanId);
+  const ground = groundLine(plant, spanId);
+  if (line.kind === "unknown") return line;
+  if (ground.kind === "unknown") return ground;
+  if (attachHeightM === null) return { kind: "unknown", why: "Nobody told how high the drop is attached." };
+  if (groundM === null) return { kind: "unknown", why: "Nobody measured the ground at the building." };
+  const runM = dropRunM(plant, dropId);
+  if (!(runM > 0)) return { kind: "unknown", why: "The drop has no run." };
+  const sagM = plant.settings().dropSagFrac * runM;
+  const fromUnit = (atM: number) => Math.min(Math.max(atM, 0), runM);
+  const groundHereM = groundAtM(ground, Math.min(offsetM, line.lengthM));
+  const hung = {
+    strandAssumed: line.strandAssumed,
+    undersideM: (atM: number, condition: Parameters<typeof line.undersideM>[1]) => {
+      const part = atM / runM;
+      const endM = line.undersideM(Math.min(offsetM, line.lengthM), condition);
+      return (groundM + attachHeightM) * (1 - part) + endM * part - 4 * sagM * part * (1 - part);
+    },
+  };
+  return clearanceOver(
+    hung,
+    [[fromUnit(fromUnitM - widthM / 2), fromUnit(fromUnitM + widthM / 2)]],
+    (atM) => surfaceM ?? groundM + ((groundHereM - groundM) * atM) / runM,
+    surfaceM === null,
+  );
+}
+
+/** What the limit of a drop over a surface is filed under: its own where the clearance set has one. */
+export function dropSurface(plant: Plant, surface: LineSurface): ClearanceSurface {
+  const own = surface === "road" ? "dropRoad" : surface === "driveway" ? "dropDriveway" : null;
+  return own !== null && clearanceLimitFor(plant, own) ? own : surface;
+}

@@ -1,0 +1,79 @@
+import { outwardRad, spansAtPole } from "./geometry.ts";
+import { againstRad, guyShares, type Pull } from "./guyShares.ts";
+import { defineQuery, type Plant } from "./plant.ts";
+import { spanSag } from "./spanSag.ts";
+
+/** A guy that stands further than this from straight against a pull does not hold it, rad. */
+const holdsWithinRad = Math.PI / 6;
+
+/** A pull that wants a guy: how far the strand turns at the pole, were all spans pulled alike. */
+export type TurnAtPole = {
+  /** The strand ends here rather than turns. */
+  readonly isDeadEnd: boolean;
+  /** Angle of two equal pulls that would pull the pole as much, rad. */
+  readonly turnRad: number;
+  /** Direction that a guy must stand in, rad, counter-clockwise from east. */
+  readonly guyRad: number;
+  readonly isHeld: boolean;
+};
+
+/** How the strand turns at a pole and whether guys hold it; null where no strand comes by or the pulls cancel. */
+export const turnAtPole = defineQuery("turn-at-pole", (plant, poleId): TurnAtPole | null => {
+  const strung = strungSpans(plant, poleId);
+  const pull = sum(strung.map((spanId) => pullOf(plant, poleId, spanId, 1)));
+  const size = Math.hypot(pull.eastN, pull.northN);
+  if (!(size > 1e-9)) return null;
+  const sections = strung.map((spanId) => plant.rowOf("span", spanId).strandSectionId);
+  const guyRad = Math.atan2(-pull.northN, -pull.eastN);
+  return {
+    isDeadEnd: sections.some((one) => sections.filter((other) => other === one).length === 1),
+    turnRad: 2 * Math.asin(Math.min(1, size / 2)),
+    guyRad,
+    isHeld: isHeld(
+      pull,
+      guysAt(plant, poleId).map((guy) => guy.directionRad),
+    ),
+  };
+});
+
+/** What the guys of a pole hold under the district's full load, N level, by guy; null where a tension is unknown. */
+export const guyLoads = defineQuery("guy-loads", (plant, poleId): ReadonlyMap<string, number> | null => {
+  const pulls: Pull[] = [];
+  for (const spanId of strungSpans(plant, poleId)) {
+    const sag = spanSag(plant, spanId);
+    if (sag.kind === "unknown") return null;
+    pulls.push(pullOf(plant, poleId, spanId, sag.tension.horizontalN));
+  }
+  const guys = guysAt(plant, poleId);
+  const shares = guyShares(
+    sum(pulls),
+    guys.map((guy) => guy.directionRad),
+  );
+  return new Map(guys.map((guy, at) => [guy.id, shares[at] ?? 0]));
+});
+
+/** Spans at a pole that carry strand of ours. */
+export function strungSpans(plant: Plant, poleId: string): readonly string[] {
+  return spansAtPole(plant, poleId).filter((spanId) => plant.rowOf("span", spanId).strandSectionId !== null);
+}
+
+function guysAt(plant: Plant, poleId: string) {
+  return plant.where("guy", "poleId", poleId).map((id) => plant.rowOf("guy", id));
+}
+
+function pullOf(plant: Plant, poleId: string, spanId: string, horizontalN: number): Pull {
+  const directionRad = outwardRad(plant, poleId, spanId);
+  return { eastN: horizontalN * Math.cos(directionRad), northN: horizontalN * Math.sin(directionRad) };
+}
+
+function sum(pulls: readonly Pull[]): Pull {
+  return {
+    eastN: pulls.reduce((total, one) => total + one.eastN, 0),
+    northN: pulls.reduce((total, one) => total + one.northN, 0),
+  };
+}
+
+function isHeld(pull: Pull, directionsRad: readonly number[]): boolean {
+  if (directionsRad.some((directionRad) => againstRad(pull, directionRad) <= holdsWithinRad)) return true;
+  return guyShares(pull, directionsRad).filter((load) => load > 0).length > 1;
+}

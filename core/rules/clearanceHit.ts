@@ -1,0 +1,45 @@
+import { type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import { bindingCases, type Clearance } from "../plant/clearance.ts";
+import type { Plant } from "../plant/plant.ts";
+import { caseWords } from "./caseWords.ts";
+import { catalogueBasis, type Hit, type Subject } from "./rule.ts";
+import { isUnder } from "./withinLimit.ts";
+
+/**
+ * What is wrong where the line is too low over something in any case that binds: the case with the most lacking is measured,
+ * all that lack are named. Null where none lacks, or nobody can tell.
+ *
+ * @param place  "Over Test Rd in span P2 to P3"
+ */
+export function clearanceHit(
+  plant: Plant,
+  surface: ClearanceSurface,
+  clearance: Clearance,
+  place: string,
+  subjects: readonly Subject[],
+  what: "line" | "drop" = "line",
+): Hit | null {
+  if (clearance.kind === "unknown") return null;
+  const low = bindingCases(plant, surface, clearance.byCase).filter(({ measuredM, limit }) =>
+    isUnder(measuredM, limit.limitM),
+  );
+  const [worst] = low;
+  if (!worst) return null;
+  const assumed = [
+    ...(clearance.surfaceAssumed
+      ? [`the surface taken as the line between ${what === "drop" ? "the ground at both ends" : "the poles' ground"}`]
+      : []),
+    ...(clearance.strandAssumed ? ["strand height assumed"] : []),
+  ];
+  const named = low.map(({ condition }) => caseWords(plant, condition));
+  const cases = low.length === clearanceCases.length ? `in every case, most ${named[0]}` : named.join(" and ");
+  return {
+    subjects,
+    message: `${place} the ${what} is too low ${cases}${assumed.map((one) => `, ${one}`).join("")}.`,
+    measured: worst.measuredM,
+    limit: worst.limit.limitM,
+    unit: "m",
+    fixes: [],
+    basis: catalogueBasis(worst.limit),
+  };
+}

@@ -1,0 +1,32 @@
+import { dropClearance as clearanceOf, dropSurface } from "../plant/dropClearance.ts";
+import { clearanceHit } from "./clearanceHit.ts";
+import { dropWords } from "./dropWords.ts";
+import { type Rule, routeItself } from "./rule.ts";
+
+export const dropClearance: Rule = {
+  id: "drop-clearance",
+  title: "Drops clear what they cross",
+  compares:
+    "The least height of a drop over each thing it crosses, in every case of the line it hangs from, against the limit of the clearance set over that surface.",
+  severity: "error",
+  basis: { ...routeItself, document: "clearance set of the settings" },
+  each: "drop",
+  *check(plant, id) {
+    const { livingUnitId } = plant.rowOf("drop", id);
+    for (const crossingId of plant.where("dropCrossing", "livingUnitId", livingUnitId)) {
+      const { name, surface } = plant.rowOf("dropCrossing", crossingId);
+      const hit = clearanceHit(
+        plant,
+        dropSurface(plant, surface),
+        clearanceOf(plant, id, crossingId),
+        `Over ${name || `the ${surface}`} ${dropWords(plant, id)}`,
+        [
+          { table: "drop", id },
+          { table: "dropCrossing", id: crossingId },
+        ],
+        "drop",
+      );
+      if (hit) yield hit;
+    }
+  },
+};

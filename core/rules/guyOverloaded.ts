@@ -1,0 +1,47 @@
+import { guyLoads } from "../plant/poleGuys.ts";
+import { strandAtPole } from "../plant/strandHeight.ts";
+import { strengthLimitFor } from "../plant/strength.ts";
+import { guyLoad } from "../strand/guyLoad.ts";
+import { caseWords } from "./caseWords.ts";
+import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
+import { isOver } from "./withinLimit.ts";
+
+export const guyOverloaded: Rule = {
+  id: "guy-overloaded",
+  title: "Guys and anchors hold what the strand pulls, within their part of the breaking strength",
+  compares:
+    "The pull along a guy under the district's load, against the part of the breaking strength of its strand, and of what its anchor holds, that the strength set allows.",
+  severity: "error",
+  basis: { ...routeItself, document: "strength set of the settings" },
+  each: "guy",
+  *check(plant, id) {
+    const { poleId, strandTypeId, heightM, leadM, anchorN } = plant.rowOf("guy", id);
+    const pullN = guyLoads(plant, poleId)?.get(id);
+    if (pullN === undefined) return;
+    const pulls = [{ pullN, heightM: strandAtPole(plant, poleId).heightM }];
+    const { guyN: measured } = guyLoad({ pulls, guyHeightM: heightM, leadM });
+    const { breakingN } = plant.rowOf("strandType", strandTypeId);
+    const parts = [
+      { words: "guy", limit: strengthLimitFor(plant, "guy", "loaded"), strengthN: breakingN },
+      { words: "anchor of the guy", limit: strengthLimitFor(plant, "anchor", "loaded"), strengthN: anchorN },
+    ];
+    const [weakest] = parts
+      .flatMap(({ words, limit, strengthN }) =>
+        limit && strengthN !== null ? [{ words, limit, mostN: limit.limitFrac * strengthN }] : [],
+      )
+      .sort((a, b) => a.mostN - b.mostN);
+    if (!weakest || !isOver(measured, weakest.mostN)) return;
+    yield {
+      subjects: [
+        { table: "guy", id },
+        { table: "pole", id: poleId },
+      ],
+      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, "loaded")}.`,
+      measured,
+      limit: weakest.mostN,
+      unit: "N",
+      fixes: [],
+      basis: catalogueBasis(weakest.limit),
+    };
+  },
+};

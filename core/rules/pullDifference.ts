@@ -1,0 +1,56 @@
+import { strengthCases } from "../model/catalogueRows.ts";
+import { spanName } from "../plant/names.ts";
+import type { Plant } from "../plant/plant.ts";
+import { strungSpans } from "../plant/poleGuys.ts";
+import { spanSag } from "../plant/spanSag.ts";
+import { stateIn, strengthLimitFor } from "../plant/strength.ts";
+import { caseWords } from "./caseWords.ts";
+import { catalogueBasis, type Hit, type Rule, routeItself } from "./rule.ts";
+import { isOver } from "./withinLimit.ts";
+
+export const pullDifference: Rule = {
+  id: "pull-difference",
+  title: "No slack span hangs beside a tight one",
+  compares:
+    "The tension of one span against that of the next along the strand, against the part of the breaking strength the strength set lets them differ by.",
+  severity: "warning",
+  basis: { ...routeItself, document: "strength set of the settings" },
+  each: "pole",
+  *check(plant, id) {
+    const spans = strungSpans(plant, id);
+    for (const [at, spanId] of spans.entries()) {
+      const { strandSectionId } = plant.rowOf("span", spanId);
+      const others = spans.slice(at + 1).filter((one) => plant.rowOf("span", one).strandSectionId === strandSectionId);
+      const hits = others.flatMap((other) => differenceHits(plant, id, [spanId, other]));
+      const [worst] = hits.sort((a, b) => (b.measured ?? 0) / (b.limit ?? 1) - (a.measured ?? 0) / (a.limit ?? 1));
+      if (worst) yield worst;
+    }
+  },
+};
+
+function differenceHits(plant: Plant, poleId: string, [a, b]: readonly [string, string]): Hit[] {
+  const [sagA, sagB] = [spanSag(plant, a), spanSag(plant, b)];
+  if (sagA.kind === "unknown" || sagB.kind === "unknown") return [];
+  return strengthCases.flatMap((condition): Hit[] => {
+    const row = strengthLimitFor(plant, "pullDifference", condition);
+    const difference = stateIn(sagA, condition).horizontalN - stateIn(sagB, condition).horizontalN;
+    const limit = (row?.limitFrac ?? 0) * Math.min(sagA.tension.breakingN, sagB.tension.breakingN);
+    if (!row || !isOver(Math.abs(difference), limit)) return [];
+    const [slack, tight] = difference < 0 ? [a, b] : [b, a];
+    return [
+      {
+        subjects: [
+          { table: "pole", id: poleId },
+          { table: "span", id: slack },
+          { table: "span", id: tight },
+        ],
+        message: `At pole ${plant.rowOf("pole", poleId).tag} slack span ${spanName(plant, slack)} hangs beside tight span ${spanName(plant, tight)} ${caseWords(plant, condition)}.`,
+        measured: Math.abs(difference),
+        limit,
+        unit: "N",
+        fixes: [],
+        basis: catalogueBasis(row),
+      },
+    ];
+  });
+}

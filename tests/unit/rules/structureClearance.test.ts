@@ -1,0 +1,33 @@
+import { describe, expect, it } from "vitest";
+import { findingsOf } from "../../fixtures/route/checkRoute.ts";
+import { faultyRoute, withStructure } from "../../fixtures/route/faultyRoutes.ts";
+
+describe("structure-clearance", () => {
+  it("a line just over a roof is found", () => {
+    expect(findingsOf(faultyRoute("structure-clearance"), "structure-clearance")).toMatchObject([
+      {
+        message:
+          "Over the barn in span P1 to P2 the line is too low in every case, most under ice, the surface taken as the line between the poles' ground.",
+        limit: 0.9144,
+      },
+    ]);
+  });
+
+  it("a line beside a wall is found by its level distance", () => {
+    expect(findingsOf(withStructure({ besideM: 1 }), "structure-clearance")).toMatchObject([
+      {
+        message: "Beside the barn in span P1 to P2 the line passes too near, and not high enough over it.",
+        measured: 1,
+        limit: 1.3716,
+      },
+    ]);
+  });
+
+  it("a line far enough beside a wall is quiet", () => {
+    expect(findingsOf(withStructure({ besideM: 1.4 }), "structure-clearance")).toEqual([]);
+  });
+
+  it("a line high enough over a low roof is quiet", () => {
+    expect(findingsOf(withStructure({ besideM: 0, heightM: 3 }), "structure-clearance")).toEqual([]);
+  });
+});
