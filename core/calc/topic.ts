@@ -49,7 +49,8 @@ export function defineSearchTopic<Request extends z.ZodType, Reply extends z.Zod
       const parsed = request.safeParse(input, { reportInput: true });
       if (!parsed.success) return { ok: false, fault: requestFault(id, parsed.error) };
       try {
-        return definition.answer(parsed.data);
+        const answer = definition.answer(parsed.data);
+        return answer.ok ? answer : { ok: false, fault: { ...answer.fault, where: id } };
       } catch (error) {
         // A kernel's RangeError is a program error elsewhere. Here the numbers came from outside, and some limits depend on several of
         // them at once, so that no schema can hold them.

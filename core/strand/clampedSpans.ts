@@ -15,6 +15,7 @@ export type ClampedSpans = {
 /**
  * Each span of a row by itself, as where every pole clamps the strand, and the difference of pull that each pole then bears. The poles
  * are taken as standing still: one that leans evens the tensions out a little.
+ * The error is that of the change of state.
  *
  * @returns or the fault of the first span whose tension did not settle
  * @throws RangeError when a span is out of its range

@@ -29,7 +29,7 @@ export function loadedSagM(span: LoadedSpan, atM: number): number {
 }
 
 /**
- * Height of the strand at any station above the near support, m; negative below it.
+ * Height of the strand at any station above the near support, m; negative below it. Its error is that of loadedSagM.
  *
  * @throws RangeError when an argument is out of its range
  */

@@ -11,7 +11,7 @@ export type LowestPlace = {
 };
 
 /**
- * Where a loaded span is lowest: at a point load, between two, or at the lower support.
+ * Where a loaded span is lowest: at a point load, between two, or at the lower support. Its height has the error of loadedSagM.
  *
  * @throws RangeError when an argument is out of its range
  * @source the slope of the strand is h / L - V / H, and the shear V falls along the span

@@ -3,6 +3,7 @@ import { parabolicSagM } from "./parabola.ts";
 
 /**
  * Sag at any station of a span by the parabola: how far the strand hangs below the chord there, vertical.
+ * Short of the catenary as the sag at midspan is, see parabolicSagM.
  *
  * @param spanM       horizontal distance between supports, m, > 0
  * @param weightNPerM load per length, N/m, > 0

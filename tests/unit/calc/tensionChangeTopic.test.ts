@@ -42,7 +42,7 @@ it("a load past the far pole is refused, and a tension that does not settle is s
   });
   expect(tensionChangeTopic.run({ ...strand, spanM: 1e200, from: strung, to: plain })).toMatchObject({
     ok: false,
-    fault: { code: "not-settled" },
+    fault: { code: "not-settled", where: "tension-change" },
   });
 });
 
