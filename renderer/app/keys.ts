@@ -28,7 +28,8 @@ export function shownKey(key: string, hasCmd: boolean): string {
 
 /** The action a key press asks for, or null. Keys without Mod belong to the diagram, Escape to the whole window. */
 export function actionFor(press: KeyPress, hasCmd: boolean, isOnDiagram: boolean): Action | null {
-  const name = keyName(press, hasCmd);
+  // Escape gives up whatever else is held, such as Mod that suspends snapping
+  const name = press.key === "Escape" ? "Escape" : keyName(press, hasCmd);
   const isEverywhere = name.startsWith("Mod+") || name === "Escape" || name === "?" || /^F\d+$/.test(name);
   if (!isEverywhere && !isOnDiagram) return null;
   return actions.find((one) => keysOf(one).includes(name)) ?? null;

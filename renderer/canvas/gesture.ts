@@ -75,10 +75,17 @@ function hold(
 
 /** Mod suspends snapping while it is held. */
 function isSnapping(keys: PressKeys): boolean {
-  return !keys.ctrlKey && !keys.metaKey;
+  return !isMod(keys);
 }
 
-/** What a finished gesture means: a click chooses, a box chooses what it encloses or with Alt what it touches. */
+function isMod(keys: PressKeys): boolean {
+  return keys.ctrlKey || keys.metaKey;
+}
+
+/**
+ * What a finished gesture means: a click chooses, a box chooses what it encloses or with Alt what it touches, with Mod beside
+ * what is chosen already.
+ */
 export function finish(session: Session, picture: Picture, gesture: Gesture, keys: PressKeys): void {
   if (gesture.kind === "box") {
     const a = groundAt(picture.view, gesture.x, gesture.y);
@@ -89,7 +96,9 @@ export function finish(session: Session, picture: Picture, gesture: Gesture, key
       southM: Math.min(a.northM, b.northM),
       northM: Math.max(a.northM, b.northM),
     };
-    const refs = keys.altKey ? refsTouched(picture, box) : refsEnclosed(picture, box);
+    const taken = keys.altKey ? refsTouched(picture, box) : refsEnclosed(picture, box);
+    const former = isMod(keys) ? session.view.getState().selection : [];
+    const refs = [...new Set([...former, ...taken])];
     session.view.setState({ selection: refs });
     tell(session, `${refs.length} chosen.`);
     return;

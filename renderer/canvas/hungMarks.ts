@@ -3,6 +3,7 @@ import { facePlan, portsOf } from "../../core/plant/terminalView.ts";
 import type { PlaceIndex } from "./placeIndex.ts";
 import type { SpanFrame } from "./spanFrame.ts";
 import { at, pointOfSpan, type SpanMarks } from "./spanMarks.ts";
+import type { Box } from "./viewport.ts";
 
 type Hung = {
   readonly id: string;
@@ -138,7 +139,15 @@ function gathered<Mark extends Hung>(marks: readonly Mark[], spans: SpanMarks): 
         spans.index
           .within(box)
           .flatMap((i) => bySpan.get(spans.ids[i] ?? "") ?? [])
+          // the span reaches farther than the thing
+          .filter((i) => lies(marks[i], box))
           .sort((a, b) => a - b),
     },
   };
+}
+
+function lies(mark: Hung | undefined, { westM, eastM, southM, northM }: Box): boolean {
+  return (
+    mark !== undefined && mark.eastM >= westM && mark.eastM <= eastM && mark.northM >= southM && mark.northM <= northM
+  );
 }

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { freeSpan, hint, lineEnd, rowsOf, take, undoesInOneStep } from "./addingHands.ts";
-import { groundUnder, pointOf, selection } from "./diagram.ts";
+import { groundUnder, pointOf, selection, visibleIds } from "./diagram.ts";
 import { between } from "./diagramHands.ts";
 import { eachOnDemo } from "./eachOnDemo.ts";
 
@@ -48,13 +48,34 @@ test("a click after the last pole extends the line with a span that carries stra
   await take(page, "p", "Add a pole");
   const end = await pointOf(page, poleId);
   await page.mouse.click(end.x, end.y);
-  expect(await hint(page)).toBe("Click where the next pole stands.");
+  expect(await hint(page)).toMatch(/^Click where the next pole stands/);
   await page.mouse.click(end.x - 12, end.y + 70);
   await expect.poll(() => session.route().span.size).toBe(50);
   const spans = session.plant.where("span", "fromPoleId", poleId).map((id) => session.plant.rowOf("span", id));
   const grown = spans.find((one) => one.origin === "drawn");
   expect(grown?.strandSectionId).not.toBeNull();
   expect(session.plant.where("cableRun", "spanId", grown?.id ?? "")).toHaveLength(1);
+  await undoesInOneStep(opened(), before, /^Undo extend the line/);
+});
+
+test("the length of the next span can be typed while one points where it goes, and the line goes on from its pole", async () => {
+  const { page, session } = opened();
+  const { poleId } = lineEnd(opened());
+  const before = rowsOf(opened());
+  await take(page, "p", "Add a pole");
+  const end = await pointOf(page, poleId);
+  await page.mouse.click(end.x, end.y);
+  await page.mouse.move(end.x, end.y + 60);
+  await page.keyboard.type("120 ft");
+  expect(await page.getByLabel("Length of the span").inputValue()).toBe("120 ft");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => session.route().span.size).toBe(50);
+  const [grown] = session.plant.where("span", "fromPoleId", poleId).map((id) => session.plant.rowOf("span", id));
+  expect(grown?.lengthM).toBeCloseTo(36.576, 6);
+  const next = session.plant.rowOf("pole", grown?.toPoleId ?? "");
+  expect(next.eastM).toBeCloseTo(session.plant.rowOf("pole", poleId).eastM, 2);
+  await expect.poll(() => selection(page)).toEqual([next.id]);
+  expect(await hint(page)).toMatch(/^Click where the next pole stands/);
   await undoesInOneStep(opened(), before, /^Undo extend the line/);
 });
 
@@ -104,6 +125,7 @@ test("an empty route says what to do and a line can be drawn by hand from nothin
     await page.mouse.click(300, 400);
     await expect.poll(() => session.route().pole.size).toBe(1);
     const [first = ""] = session.route().pole.keys();
+    await expect.poll(() => visibleIds(page)).toEqual([first]);
     const { x, y } = await pointOf(page, first);
     await page.mouse.click(x, y);
     await page.mouse.click(x + 90, y);

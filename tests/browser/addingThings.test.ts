@@ -53,7 +53,7 @@ test("a living unit stands where one clicks, with the address typed", async () =
   await take(page, "u", "Add a living unit");
   const ground = await groundUnder(page, 320, 540);
   await page.mouse.click(320, 540);
-  await page.getByLabel("Address").fill("1 Quern Lane");
+  await page.getByLabel("Address").pressSequentially("1 Quern Lane");
   await page.keyboard.press("Enter");
   const added = () => [...session.route().livingUnit.values()].find((one) => one.address === "1 Quern Lane");
   await expect.poll(() => added() !== undefined).toBe(true);
@@ -101,6 +101,8 @@ test("the rail is one tab stop with arrows inside, each tool named with its key"
   await expect.poll(focused).toBe("Add a span");
   await page.keyboard.press("Enter");
   expect(await hint(page)).toBe("Click the pole where the span begins.");
+  await rail.getByRole("button", { name: "Hang a terminal" }).click();
+  expect(await hint(page)).toBe("Click a span near the pole the terminal hangs beside.");
 });
 
 test("a click on the page beside the ground is refused in words while the route is straightened", async () => {

@@ -1,7 +1,17 @@
 import { expect, test } from "vitest";
+import { farPoleId, spansAtPole } from "../../core/plant/geometry.ts";
 import { portsOf } from "../../core/plant/terminalView.ts";
 import { pointOf } from "./diagram.ts";
-import { arrowAlong, carry, chooseOn, lonelyTerminal, metreAlong, terminalOf, zoomOn } from "./diagramHands.ts";
+import {
+  arrowAlong,
+  between,
+  carry,
+  chooseOn,
+  lonelyTerminal,
+  metreAlong,
+  terminalOf,
+  zoomOn,
+} from "./diagramHands.ts";
 import { eachOnDemo } from "./eachOnDemo.ts";
 
 const { opened } = eachOnDemo();
@@ -151,6 +161,43 @@ test("a chosen pole is moved by dragging and its spans follow; an unchosen one s
   await page.keyboard.press("Control+z");
   await expect.poll(() => session.route().pole.get(poleId)).toEqual(before);
   expect(session.route().span.get(spanId)?.lengthM).toBe(lengthM);
+});
+
+test("a pole dragged near the line of its neighbours stands in it, and one sees so; with Mod held it does not", async () => {
+  const { page, session } = opened();
+  const { plant } = session;
+  const { spanId } = terminalOf(opened(), lonelyTerminal(opened()));
+  const poleId = plant.rowOf("span", spanId).toPoleId;
+  const [aId = "", bId = "", ...more] = spansAtPole(plant, poleId).map((one) => farPoleId(plant, one, poleId));
+  expect(more).toEqual([]);
+  await zoomOn(page, poleId, 5);
+  await chooseOn(page, poleId);
+  const [a, b] = [await pointOf(page, aId), await pointOf(page, bId)];
+  const [aside, chip] = [plant.rowOf("pole", poleId), page.locator(".hand-chip")];
+  const drag = async (): Promise<void> => {
+    const at = await pointOf(page, poleId);
+    // a third of the way between them, and a few pixels off their line
+    const onLine = between(a, b, 0.36);
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    await page.mouse.move(onLine.x + 2, onLine.y + 3, { steps: 5 });
+  };
+  await page.keyboard.down("Control");
+  await drag();
+  expect(await chip.locator(".hand-snap").count()).toBe(0);
+  await page.keyboard.press("Escape");
+  await page.mouse.up();
+  await page.keyboard.up("Control");
+  await drag();
+  expect(await chip.locator(".hand-snap").textContent()).toMatch(/^in line with \S+ and \S+$/);
+  await page.mouse.up();
+  await expect.poll(() => session.route().pole.get(poleId)).not.toEqual(aside);
+  const [from, to, at] = [aId, bId, poleId].map((id) => plant.rowOf("pole", id));
+  if (!from || !to || !at) throw new Error("a pole is gone");
+  const lineM = Math.hypot(to.eastM - from.eastM, to.northM - from.northM);
+  const offM =
+    ((to.eastM - from.eastM) * (at.northM - from.northM) - (to.northM - from.northM) * (at.eastM - from.eastM)) / lineM;
+  expect(Math.abs(offM)).toBeLessThan(1e-6);
 });
 
 test("a drop's end is dragged to another port; a taken port is refused with the reason and nothing changes", async () => {

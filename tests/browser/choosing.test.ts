@@ -26,11 +26,47 @@ test("a dragged box takes what it encloses, with Alt what it touches; Mod+A take
   await page.keyboard.up("Alt");
   await page.keyboard.up("Shift");
   expect(await selection(page)).toContain(spanId);
+  await page.mouse.click(to.x, to.y);
+  await page.keyboard.down("Shift");
+  await page.keyboard.down("Control");
+  await page.keyboard.down("Alt");
+  await box();
+  for (const key of ["Alt", "Control", "Shift"]) await page.keyboard.up(key);
+  expect(await selection(page)).toEqual([toPoleId, spanId]);
   await page.keyboard.press("Control+a");
   const { pole, terminal: terminals, livingUnit } = session.route();
   expect(await selection(page)).toEqual(
     expect.arrayContaining([...pole.keys(), ...terminals.keys(), ...livingUnit.keys()]),
   );
+});
+
+test("a click chooses, Shift adds and takes away again, Alt goes through what lies on each other, Escape clears", async () => {
+  const { page, session } = opened();
+  const id = lonelyTerminal(opened());
+  const { spanId } = terminalOf(opened(), id);
+  const { fromPoleId } = session.plant.rowOf("span", spanId);
+  await zoomOn(page, id, 6);
+  const pole = await pointOf(page, fromPoleId);
+  await chooseOn(page, id);
+  await page.keyboard.down("Shift");
+  await page.mouse.click(pole.x, pole.y);
+  expect(await selection(page)).toEqual([id, fromPoleId]);
+  await page.mouse.click(pole.x, pole.y);
+  await page.keyboard.up("Shift");
+  expect(await selection(page)).toEqual([id]);
+  await page.keyboard.press("Escape");
+  expect(await selection(page)).toEqual([]);
+  const passed: string[] = [];
+  await page.keyboard.down("Alt");
+  for (let count = 0; count < 3; count += 1) {
+    await page.mouse.click(pole.x, pole.y);
+    passed.push(...(await selection(page)));
+  }
+  await page.keyboard.up("Alt");
+  expect(passed).toHaveLength(3);
+  expect(passed[0]).toBe(fromPoleId);
+  expect(session.route().span.has(passed[1] ?? "")).toBe(true);
+  expect(new Set(passed).size).toBeGreaterThan(1);
 });
 
 test("2 shows what is chosen, 1 is the named scale, and a reload comes back to the same view", async () => {
@@ -74,6 +110,36 @@ test("locked terminals do not move and say why; hidden poles are neither seen no
   await page.keyboard.press("Control+a");
   expect((await selection(page)).filter((one) => poles.has(one))).toEqual([]);
   expect((await selection(page)).length).toBeGreaterThan(10);
+  // nor walked to
+  await page.locator("[data-diagram]").focus();
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("ArrowRight");
+  expect(await selection(page)).toEqual([]);
+});
+
+test("a locked pole does not follow the hand and says why; a faded kind is still chosen", async () => {
+  const { page, session } = opened();
+  const { spanId } = terminalOf(opened(), lonelyTerminal(opened()));
+  const poleId = session.plant.rowOf("span", spanId).toPoleId;
+  const before = session.route().pole.get(poleId);
+  await zoomOn(page, poleId, 6);
+  await page.locator("[data-diagram]").focus();
+  await page.keyboard.press("k");
+  const kinds = page.getByRole("region", { name: "Kinds on the diagram" });
+  await kinds.getByLabel("Lock poles").check();
+  await kinds.getByLabel("Show poles").selectOption("faded");
+  await kinds.getByRole("button", { name: "Close" }).click();
+  await chooseOn(page, poleId);
+  const { x, y } = await pointOf(page, poleId);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 20, y + 20, { steps: 4 });
+  await page.mouse.up();
+  const said = page.locator(".said");
+  await expect.poll(() => said.textContent()).toBe("Poles are locked; unlock them under Kinds.");
+  await page.keyboard.press("Delete");
+  expect(session.route().pole.get(poleId)).toEqual(before);
 });
 
 test("the measure tells straight and along the strand between poles, a running total, and Escape ends it", async () => {

@@ -2,6 +2,7 @@ import { Copy, Focus, Layers, PencilLine, Ruler, RulerDimensionLine, Scaling, Tr
 import { duplicateTerminal } from "../../tools/duplicate.ts";
 import { openExact } from "../../tools/exact.ts";
 import { nameField, openName } from "../../tools/inPlace.ts";
+import { lockedWords } from "../../tools/kinds.ts";
 import { oneTerminal } from "../../tools/oneTerminal.ts";
 import { removalBlocked, removalName, removeChosen } from "../../tools/removal.ts";
 import { fitChosen, fullScale } from "../look.ts";
@@ -20,7 +21,7 @@ export const handActions: readonly Action[] = [
     name: () => "Type the distance from the pole",
     keys: ["Enter"],
     icon: RulerDimensionLine,
-    blocked: needsTerminal,
+    blocked: (s) => needsTerminal(s) ?? lockedWords(s.view.getState().kinds, "terminal"),
     run: (s) => openExact(s, null),
   }),
   action("rename", {

@@ -1,24 +1,13 @@
 import { useEffect, useRef, useState } from "react";
-import { freshIds } from "../../../core/model/freshId.ts";
-import type { TableName } from "../../../core/model/tables.ts";
-import { formatLength } from "../../../core/units/formatLength.ts";
-import { parseLengthM } from "../../../core/units/parseLength.ts";
-import type { UnitSystem } from "../../../core/units/unitSystem.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { unitsOf } from "../../app/session.ts";
 import { useSession } from "../../app/useSession.ts";
 import type { AddingForm } from "./addingState.ts";
-import { add } from "./clickWith.ts";
+import { add, goOnFrom } from "./clickWith.ts";
+import { askedBy, startOf, type Typed } from "./formEdits.ts";
 import { words } from "./words.ts";
 
-type Typed = Readonly<Record<string, string>>;
-
 type Field = { readonly name: string; readonly label: string; readonly choices?: Readonly<Record<string, string>> };
-
-/** The edit a filled form asks for, or why it cannot be asked yet. */
-type Asked =
-  | { readonly commandId: string; readonly table: TableName; readonly id: string; readonly input: object }
-  | { readonly field: string; readonly trouble: string };
 
 const fields: Readonly<Record<AddingForm["kind"], readonly Field[]>> = {
   crossing: [
@@ -32,6 +21,7 @@ const fields: Readonly<Record<AddingForm["kind"], readonly Field[]>> = {
     { name: "height", label: words.height },
   ],
   unit: [{ name: "address", label: words.address }],
+  reach: [{ name: "length", label: words.spanLength }],
 };
 
 /** The few fields a click leaves open; Enter adds, Escape gives up. */
@@ -43,11 +33,13 @@ export function AddingFormFields({ form, open }: { readonly form: AddingForm; re
   const [trouble, setTrouble] = useState<{ readonly field: string; readonly trouble: string } | null>(null);
   useEffect(() => first.current?.focus(), []);
   const submit = async (): Promise<void> => {
-    const asked = askedBy(form, typed, open);
+    const tool = session.view.getState().adding?.tool ?? "pole";
+    const asked = askedBy(form, typed, open, tool);
     if ("trouble" in asked) return setTrouble(asked);
     const { commandId, input, table, id } = asked;
     if (!(await add(session, commandId, input, table, id))) return;
     session.view.setState(({ adding }) => ({ adding: adding && { ...adding, form: null } }));
+    if (form.kind === "reach") goOnFrom(session, id);
     document.querySelector<HTMLElement>("[data-diagram]")?.focus();
   };
   return (
@@ -94,59 +86,4 @@ export function AddingFormFields({ form, open }: { readonly form: AddingForm; re
       )}
     </form>
   );
-}
-
-function startOf(form: AddingForm, units: UnitSystem): Typed {
-  switch (form.kind) {
-    case "crossing":
-      return { surface: "road", name: "", width: formatLength(form.widthM, units, "height") };
-    case "attachment":
-      return { owner: "", kind: "communication", height: "" };
-    case "unit":
-      return { address: "" };
-  }
-}
-
-function askedBy(form: AddingForm, typed: Typed, { route }: OpenRoute): Asked {
-  const units = route.settings.get("settings")?.unitSystem ?? "us";
-  const text = (name: string): string => (typed[name] ?? "").trim();
-  switch (form.kind) {
-    case "crossing": {
-      const isAsDrawn = text("width") === formatLength(form.widthM, units, "height");
-      const widthM = isAsDrawn ? form.widthM : lengthM(text("width"), units);
-      if (widthM === null) return { field: "width", trouble: words.needsLength };
-      const id = freshIds(route, "crossing")();
-      const { spanId, offsetM } = form;
-      const row = { spanId, offsetM, widthM, name: text("name"), surface: text("surface"), surfaceM: null };
-      return { commandId: "crossing.add", table: "crossing", id, input: { crossingId: id, ...row } };
-    }
-    case "attachment": {
-      const heightM = lengthM(text("height"), units);
-      if (heightM === null) return { field: "height", trouble: words.needsLength };
-      const id = freshIds(route, "attachment")();
-      const row = { poleId: form.poleId, owner: text("owner"), kind: text("kind"), heightM, voltageV: 0, note: "" };
-      return { commandId: "attachment.add", table: "attachment", id, input: { attachmentId: id, ...row } };
-    }
-    case "unit": {
-      if (text("address") === "") return { field: "address", trouble: words.needsAddress };
-      const id = freshIds(route, "livingUnit")();
-      const { eastM, northM } = form.at;
-      const row = {
-        address: text("address"),
-        eastM,
-        northM,
-        kind: "home",
-        building: "",
-        attachHeightM: null,
-        groundM: null,
-        note: "",
-      };
-      return { commandId: "unit.add", table: "livingUnit", id, input: { livingUnitId: id, ...row } };
-    }
-  }
-}
-
-function lengthM(text: string, units: UnitSystem): number | null {
-  const read = parseLengthM(text, units);
-  return read.ok && read.valueM > 0 ? read.valueM : null;
 }

@@ -3,6 +3,7 @@ import type { OpenRoute } from "../../app/routeStore.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import type { Picture } from "../../canvas/paint.ts";
 import { useLatest } from "../../canvas/useLatest.ts";
+import { focusDiagram } from "../DiagramField.tsx";
 import { AddingPreview } from "./AddingPreview.tsx";
 import { AddingStrip } from "./AddingStrip.tsx";
 import { type AddingState, stepBack } from "./addingState.ts";
@@ -36,6 +37,7 @@ type GlassProps = {
 function Glass({ adding, open, picture, turns }: GlassProps) {
   const glass = useRef<HTMLDivElement>(null);
   const { aim, pull } = useHand(glass, adding, picture, turns);
+  useTypedLength(adding, aim);
   return (
     <>
       <div className="adding-glass" ref={glass} data-adding={adding.tool}>
@@ -95,6 +97,7 @@ function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState
     element.addEventListener("pointerdown", down, { signal });
     element.addEventListener("pointermove", move, { signal });
     element.addEventListener("pointerup", up, { signal });
+    element.addEventListener("mousedown", keepKeys, { signal });
     element.addEventListener("pointerleave", () => setAim(null), { signal });
     return () => stop.abort();
   }, [glass, session, latest, turns]);
@@ -105,6 +108,27 @@ function crossingOf({ spanId, fromM, toM }: Pull) {
   const drawnM = Math.abs(toM - fromM);
   const widthM = drawnM < leastWidthM ? clickedWidthM : drawnM;
   return { kind: "crossing", spanId, offsetM: (fromM + toM) / 2, widthM } as const;
+}
+
+/** A figure typed while a line goes on begins the length of its next span, in the direction of the pointer. */
+function useTypedLength({ tool, fromPoleId, form }: AddingState, aim: Aim | null): void {
+  const session = useSession();
+  const { view } = session;
+  const canReach = (tool === "pole" || tool === "lateral") && form === null && aim !== null;
+  const toward = canReach ? aim.point : null;
+  useEffect(() => {
+    if (fromPoleId === null || toward === null) return undefined;
+    const listen = (event: KeyboardEvent): void => {
+      const isOnDiagram = event.target instanceof Element && event.target.closest("[data-diagram]") !== null;
+      if (!isOnDiagram || !/^[\d.]$/.test(event.key) || event.ctrlKey || event.metaKey || event.altKey) return;
+      if (view.getState().drawnAs !== "ground") return;
+      event.preventDefault();
+      event.stopPropagation();
+      ask(session, { kind: "reach", fromPoleId, toward, text: event.key });
+    };
+    window.addEventListener("keydown", listen, { capture: true });
+    return () => window.removeEventListener("keydown", listen, { capture: true });
+  }, [session, view, fromPoleId, toward]);
 }
 
 /** Escape takes one step back before anything else hears of it; after clicks whose edits are still under way. */
@@ -119,9 +143,15 @@ function useEscape(turns: Turns): void {
       turns.take(() => {
         view.setState(({ adding: inHand }) => ({ adding: inHand && stepBack(inHand) }));
       });
-      document.querySelector<HTMLElement>("[data-diagram]")?.focus();
+      focusDiagram();
     };
     window.addEventListener("keydown", listen, { capture: true });
     return () => window.removeEventListener("keydown", listen, { capture: true });
   }, [view, turns]);
+}
+
+/** A click with a tool leaves the keys with the diagram. */
+function keepKeys(event: MouseEvent): void {
+  event.preventDefault();
+  focusDiagram();
 }

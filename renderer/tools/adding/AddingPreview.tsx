@@ -26,8 +26,13 @@ export function AddingPreview({ adding, picture, aim, pull }: PreviewProps) {
     <svg aria-hidden="true" width={picture.view.widthPx} height={picture.view.heightPx}>
       {band && <Band picture={picture} pull={band} />}
       {point && <circle cx={point[0]} cy={point[1]} r={8} />}
+      {form?.kind === "reach" && <NextSpan fromPoleId={form.fromPoleId} picture={picture} to={form.toward} />}
       {aim && !form && adding.fromPoleId !== null && (
-        <NextSpan fromPoleId={adding.fromPoleId} picture={picture} aim={aim} />
+        <NextSpan
+          fromPoleId={adding.fromPoleId}
+          picture={picture}
+          to={aim.poleId === null ? aim.point : picture.scene.places.poleAt(aim.poleId)}
+        />
       )}
       {aim && !form && aim.poleId !== null && <PoleRing poleId={aim.poleId} picture={picture} />}
       {aim && !form && isOnSpan && ["pole", "terminal", "crossing"].includes(tool) && (
@@ -53,17 +58,10 @@ function PoleRing({ poleId, picture }: { readonly poleId: string; readonly pictu
   return <circle cx={x} cy={y} r={ringPx(picture.view) + 4} />;
 }
 
-function NextSpan({
-  fromPoleId,
-  picture,
-  aim,
-}: {
-  readonly fromPoleId: string;
-  readonly picture: Picture;
-  readonly aim: Aim;
-}) {
+type NextSpanProps = { readonly fromPoleId: string; readonly picture: Picture; readonly to: Point };
+
+function NextSpan({ fromPoleId, picture, to }: NextSpanProps) {
   const from = picture.scene.places.poleAt(fromPoleId);
-  const to = aim.poleId === null ? aim.point : picture.scene.places.poleAt(aim.poleId);
   const [[x1, y1], [x2, y2]] = [onPage(picture, from), onPage(picture, to)];
   const lengthM = Math.hypot(to.eastM - from.eastM, to.northM - from.northM);
   const isMeasured = picture.scene.places.straight === null && lengthM > 0;

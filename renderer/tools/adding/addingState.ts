@@ -8,7 +8,9 @@ export type AddingTool = "pole" | "span" | "lateral" | "crossing" | "attachment"
 export type AddingForm =
   | { readonly kind: "crossing"; readonly spanId: string; readonly offsetM: number; readonly widthM: number }
   | { readonly kind: "attachment"; readonly poleId: string }
-  | { readonly kind: "unit"; readonly at: Point };
+  | { readonly kind: "unit"; readonly at: Point }
+  /** The next pole at a length that is being typed, in the direction of a point. */
+  | { readonly kind: "reach"; readonly fromPoleId: string; readonly toward: Point; readonly text: string };
 
 /** A tool in hand and how far one has come with it. */
 export type AddingState = {
@@ -34,11 +36,21 @@ export function stepBack(adding: AddingState): AddingState | null {
 /** The tool without what it had come to where an undo took that away. */
 export function withoutGone(adding: AddingState, isThere: (ref: RefKey) => boolean): AddingState {
   const { fromPoleId, form } = adding;
-  const isFormThere =
-    form === null ||
-    form.kind === "unit" ||
-    isThere(form.kind === "crossing" ? `span/${form.spanId}` : `pole/${form.poleId}`);
+  const isFormThere = form === null || isThereOf(form, isThere);
   const isFromThere = fromPoleId === null || isThere(`pole/${fromPoleId}`);
   if (isFormThere && isFromThere) return adding;
   return { ...adding, form: isFormThere ? form : null, fromPoleId: isFromThere ? fromPoleId : null };
+}
+
+function isThereOf(form: AddingForm, isThere: (ref: RefKey) => boolean): boolean {
+  switch (form.kind) {
+    case "crossing":
+      return isThere(`span/${form.spanId}`);
+    case "attachment":
+      return isThere(`pole/${form.poleId}`);
+    case "reach":
+      return isThere(`pole/${form.fromPoleId}`);
+    case "unit":
+      return true;
+  }
 }

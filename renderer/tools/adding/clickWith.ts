@@ -1,10 +1,12 @@
 import { freshIds } from "../../../core/model/freshId.ts";
 import type { Route } from "../../../core/model/route.ts";
 import type { TableName } from "../../../core/model/tables.ts";
+import type { Point } from "../../../core/plant/geometry.ts";
 import { runCommand } from "../../app/edits.ts";
 import { refKey } from "../../app/ref.ts";
+import type { OpenRoute } from "../../app/routeStore.ts";
 import { openRouteOf, type Session, tell } from "../../app/session.ts";
-import type { AddingForm, AddingState } from "./addingState.ts";
+import type { AddingForm, AddingState, AddingTool } from "./addingState.ts";
 import type { Aim, SpanAim } from "./aim.ts";
 import { betweenTag, freeLineName, nextTag } from "./freeTag.ts";
 import { words } from "./words.ts";
@@ -36,9 +38,10 @@ export function ask(session: Session, form: AddingForm): void {
   session.view.setState(({ adding }) => ({ adding: adding && { ...adding, form } }));
 }
 
-async function clickPole(session: Session, { fromPoleId }: AddingState, aim: Aim): Promise<void> {
+async function clickPole(session: Session, adding: AddingState, aim: Aim): Promise<void> {
+  const { fromPoleId } = adding;
   if (aim.poleId !== null) return goOnFrom(session, aim.poleId);
-  if (fromPoleId !== null) return extend(session, fromPoleId, aim, "");
+  if (fromPoleId !== null) return extend(session, adding, fromPoleId, aim);
   if (aim.span) return split(session, aim.span);
   if (isOffGround(session)) return;
   const { route } = openRouteOf(session);
@@ -82,25 +85,29 @@ function areJoined(route: Route, a: string, b: string): boolean {
   );
 }
 
-async function clickLateral(session: Session, { fromPoleId }: AddingState, aim: Aim): Promise<void> {
+async function clickLateral(session: Session, adding: AddingState, aim: Aim): Promise<void> {
+  const { fromPoleId } = adding;
   if (fromPoleId === null) {
     if (aim.poleId === null) return tell(session, words.needsPole);
     return goOnFrom(session, aim.poleId);
   }
-  const { plant, route } = openRouteOf(session);
-  const isUnderWay =
-    plant.rowOf("pole", fromPoleId).line.startsWith("Lateral ") && plant.rowOf("pole", fromPoleId).order === 0;
-  return extend(session, fromPoleId, aim, isUnderWay ? "" : freeLineName(route));
+  return extend(session, adding, fromPoleId, aim);
 }
 
-async function extend(session: Session, fromPoleId: string, aim: Aim, line: string): Promise<void> {
+async function extend(session: Session, adding: AddingState, fromPoleId: string, aim: Aim): Promise<void> {
   if (isOffGround(session)) return;
-  const { route, plant } = openRouteOf(session);
+  const wanted = extension(openRouteOf(session), adding.tool, fromPoleId, aim.point);
+  if (await add(session, "pole.extend", wanted, "pole", wanted.poleId)) goOnFrom(session, wanted.poleId);
+}
+
+/** What sets the next pole of a line at a point, with a span between; a lateral begins a line of its own. */
+export function extension({ route, plant }: OpenRoute, tool: AddingTool, fromPoleId: string, at: Point) {
+  const from = plant.rowOf("pole", fromPoleId);
+  const isUnderWay = from.line.startsWith("Lateral ") && from.order === 0;
+  const line = tool === "lateral" && !isUnderWay ? freeLineName(route) : "";
   const [poleId, spanId] = [freshIds(route, "pole")(), freshIds(route, "span")()];
-  const tag = nextTag(route, plant.rowOf("pole", fromPoleId).tag);
-  const { eastM, northM } = aim.point;
-  const wanted = { fromPoleId, poleId, tag, eastM, northM, line, spanId };
-  if (await add(session, "pole.extend", wanted, "pole", poleId)) goOnFrom(session, poleId);
+  const { eastM, northM } = at;
+  return { fromPoleId, poleId, tag: nextTag(route, from.tag), eastM, northM, line, spanId };
 }
 
 async function hangTerminal(session: Session, { modelId }: AddingState, { span }: Aim): Promise<void> {
@@ -136,7 +143,8 @@ export function add(
   return runCommand(session, commandId, input, { view: { selection: [refKey(table, id)] } });
 }
 
-function goOnFrom(session: Session, fromPoleId: string): void {
+/** The tool goes on from a pole. */
+export function goOnFrom(session: Session, fromPoleId: string): void {
   session.view.setState(({ adding }) => ({
     adding: adding && { ...adding, fromPoleId },
     selection: [refKey("pole", fromPoleId)],

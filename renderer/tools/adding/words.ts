@@ -22,6 +22,7 @@ export const words = {
   owner: "Owner",
   kind: "Kind",
   height: "Height",
+  spanLength: "Length of the span",
   address: "Address",
   needsAddress: "Type the address of the living unit.",
   needsLength: "Type a length above nothing, such as 18 ft 6 in or 5.6 m.",
@@ -59,12 +60,12 @@ type Hint = { readonly first: string; readonly next: string };
 const hints: Readonly<Record<AddingTool, Hint>> = {
   pole: {
     first: "Click the ground to set a pole, a span to split it, or a pole to go on from it.",
-    next: "Click where the next pole stands.",
+    next: "Click where the next pole stands, or point there and type the length of the span.",
   },
   span: { first: "Click the pole where the span begins.", next: "Click the pole where the span ends." },
   lateral: {
     first: "Click the pole where the lateral leaves the line.",
-    next: "Click where the lateral's next pole stands.",
+    next: "Click where the lateral's next pole stands, or point there and type the length of the span.",
   },
   crossing: {
     first: "Drag along a span from one edge of what it crosses to the other.",

@@ -33,3 +33,8 @@ test("a box takes the rows whose place lies in it and no others", () => {
   const box = { westM: 40, eastM: 50, southM: -1, northM: 1 };
   expect(refsWithin(picture, box)).toEqual(["pole/pole-2", "terminal/terminal-1", "slack/coil-1"]);
 });
+
+test("a box in the middle of a span does not take what hangs at its ends", () => {
+  const box = { westM: 60, eastM: 75, southM: -1, northM: 1 };
+  expect(refsWithin(picture, box)).toEqual([]);
+});

@@ -19,7 +19,8 @@ test("a key without Mod works on the diagram only", () => {
   expect(actionFor(press("+", { shiftKey: true }), false, true)?.id).toBe("zoomIn");
 });
 
-test("Escape backs out wherever one is", () => {
+test("Escape backs out wherever one is, whatever else is held", () => {
+  expect(actionFor(press("Escape", { ctrlKey: true, shiftKey: true }), false, false)?.id).toBe("back");
   expect(actionFor(press("Escape"), false, false)?.id).toBe("back");
 });
 

@@ -1,6 +1,9 @@
 import { expect, test } from "vitest";
 import { openPlant } from "../../../../core/plant/plant.ts";
+import { actionOf } from "../../../../renderer/app/actions.ts";
 import { hitAll, refsWithin, screenPoint } from "../../../../renderer/canvas/hitTest.ts";
+import { arrangementHere } from "../../../../renderer/tools/arrange/arrange.ts";
+import { plainArranging } from "../../../../renderer/tools/arrange/arranging.ts";
 import { chooseAll } from "../../../../renderer/tools/chooseAll.ts";
 import { inkFrac, usualKinds, withoutHidden } from "../../../../renderer/tools/kinds.ts";
 import { smallRoute } from "../../../fixtures/route/buildRoute.ts";
@@ -33,4 +36,16 @@ test("only a faded kind is inked weaker, and with nothing hidden the scene is th
   expect([inkFrac(faded, "houses") < 1, inkFrac(faded, "poles")]).toEqual([true, 1]);
   const { scene } = pictureOf(openPlant(smallRoute()), 4);
   expect(withoutHidden(scene, faded)).toBe(scene);
+});
+
+test("locked terminals are neither turned, nor arranged, nor given another distance, and each action says why", () => {
+  const { session } = windowOn(smallRoute());
+  const kinds = { ...usualKinds, terminal: { shown: "full", isLocked: true } } as const;
+  session.view.setState({ kinds, selection: ["terminal/terminal-1"] });
+  for (const id of ["exact", "turn"])
+    expect(actionOf(id).blocked(session)).toBe("Terminals are locked; unlock them under Kinds.");
+  expect(arrangementHere(session, { ...plainArranging, way: "alignTerminals", distance: "2 m" })).toMatchObject({
+    isReady: false,
+    reason: "Terminals are locked; unlock them under Kinds.",
+  });
 });
