@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useLayoutEffect, useRef } from "react";
 import { boundedPx } from "./panelLayout.ts";
-import { plainLayout } from "./plainLayout.ts";
+import { plainPanels } from "./plainLayout.ts";
 import { useSession, useView } from "./useSession.ts";
 
 const stepPx = 16;
@@ -49,7 +49,7 @@ export function Divider({ edge }: { readonly edge: keyof typeof edges }) {
       title={`${name}: drag, or use the arrow keys; a double click puts it back`}
       onPointerDown={(event) => line.current?.setPointerCapture(event.pointerId)}
       onPointerMove={drag}
-      onDoubleClick={() => size(plainLayout[field])}
+      onDoubleClick={() => size(plainPanels[field])}
       onKeyDown={press}
     />
   );

@@ -1,4 +1,5 @@
 import { LayoutPanelLeft, SlidersHorizontal } from "lucide-react";
+import { setLayout } from "../panelLayout.ts";
 import { plainLayout } from "../plainLayout.ts";
 import { type Action, action, waiting } from "./action.ts";
 
@@ -15,7 +16,7 @@ export const settingsActions: readonly Action[] = [
   action("resetLayout", {
     name: () => "Put the panels back as they were at first",
     icon: LayoutPanelLeft,
-    run: (s) => s.view.setState(plainLayout),
+    run: (s) => setLayout(s, plainLayout),
     place: "view",
   }),
 ];
