@@ -36,6 +36,25 @@ test("the colours follow the choice made here, on the canvas as on the panels, a
   await opened.close();
 });
 
+test("in forced colours the diagram is drawn in the system's own", async () => {
+  const opened = await demo.open(browser, { colorScheme: "dark", forcedColors: "active" });
+  const { page } = opened;
+  const system = await page.evaluate(() => {
+    const probe = document.createElement("p");
+    probe.style.color = "Canvas";
+    document.body.append(probe);
+    const { color } = getComputedStyle(probe);
+    probe.remove();
+    return color;
+  });
+  const drawn = await page.evaluate(() => {
+    const pixel = document.querySelector("canvas")?.getContext("2d")?.getImageData(3, 3, 1, 1).data ?? [];
+    return `rgb(${[...pixel].slice(0, 3).join(", ")})`;
+  });
+  expect(drawn).toBe(system);
+  await opened.close();
+});
+
 test("at twice the size and with larger words no control is out of reach and nothing scrolls sideways", async () => {
   const opened = await demo.open(browser, { viewport: { width: 640, height: 400 } });
   const { page } = opened;
