@@ -6,7 +6,7 @@ import type { Reply } from "../../core/contract/contract.ts";
 import { fullScalePxPerM } from "../../renderer/canvas/viewport.ts";
 import { launchChromium } from "./chromium.ts";
 import { groundUnder, scale } from "./diagram.ts";
-import { dropFile, type Machine, makeMachines, openDemoRoute } from "./programs.ts";
+import { dropFile, type Machine, makeMachines, openDemoRoute, type Program } from "./programs.ts";
 
 let browser: Browser;
 let machines: Awaited<ReturnType<typeof makeMachines>>;
@@ -28,6 +28,12 @@ afterEach(() => machine.close());
 async function openRecent(page: Page): Promise<void> {
   await page.getByRole("list", { name: "Recent routes" }).getByRole("button").first().click();
   await page.locator("[data-diagram]").waitFor();
+}
+
+/** Scale of the view the program has kept, against 100 %. */
+async function keptScale({ host }: Program): Promise<number> {
+  const read = await host.call("route.ways", { routeId: "route-1" });
+  return read.ok ? ((read.value as Reply<"route.ways">).ways.views.ground?.pxPerM ?? 0) / fullScalePxPerM : 0; // the reply of that method
 }
 
 async function widthOf(page: Page, selector: string): Promise<number> {
@@ -54,11 +60,7 @@ test("panels, columns and the part of the ground that was looked at are as they 
   await page.mouse.move(stage.x + 300, stage.y + 200);
   await page.mouse.wheel(0, -600);
   const [scaleLeft, groundLeft] = [await scale(page), await groundUnder(page, stage.x + 300, stage.y + 200)];
-  const keptScale = async () => {
-    const read = await first.host.call("route.ways", { routeId: "route-1" });
-    return read.ok ? ((read.value as Reply<"route.ways">).ways.views.ground?.pxPerM ?? 0) / fullScalePxPerM : 0; // the reply of that method
-  };
-  await expect.poll(keptScale).toBeCloseTo(scaleLeft, 6);
+  await expect.poll(() => keptScale(first)).toBeCloseTo(scaleLeft, 6);
   const panels = () => first.host.call("panels.layout", {});
   await expect.poll(async () => JSON.stringify(await panels())).toMatch(/"isFindingsOpen":false/);
   await first.close();
@@ -79,15 +81,15 @@ test("panels, columns and the part of the ground that was looked at are as they 
 });
 
 test("tables opened and a reload between do not move the ground under the eye", async () => {
-  const page = await machine.openPage(await machine.start());
+  const program = await machine.start();
+  const page = await machine.openPage(program);
   await openDemoRoute(page);
   await page.locator("[data-diagram]").press("1");
+  await expect.poll(() => keptScale(program)).toBeCloseTo(1, 3);
   const before = await groundUnder(page, 200, 150);
   for (let turn = 0; turn < 3; turn += 1) {
     await page.keyboard.press("Control+g");
     await page.locator(".tables").waitFor();
-    // the view is kept when it has come to rest
-    await page.waitForResponse((response) => response.url().endsWith("/call/route.ways"));
     await page.reload();
     await page.locator("canvas").first().waitFor();
     await expect.poll(() => scale(page)).toBeCloseTo(1, 3);
