@@ -12,6 +12,7 @@ import {
   importRequestSchema,
   sheetPicture,
 } from "./shapes.ts";
+import { wayMethods } from "./wayMethods.ts";
 
 const routeId = z.string().min(1);
 const routeRequest = z.strictObject({ routeId });
@@ -84,6 +85,7 @@ export const contract = {
   ...fileMethods,
   ...historyMethods,
   ...settingsMethods,
+  ...wayMethods,
   ...machineMethods,
   "job.cancel": { request: z.strictObject({ jobId: z.string() }), reply: z.strictObject({ cancelled: z.boolean() }) },
 } as const;

@@ -53,6 +53,15 @@ export const fileMethods = {
   "files.open": { request: z.strictObject({ entryId }), reply: opened },
   "files.openRecent": { request: z.strictObject({ recentId: z.string() }), reply: opened },
   "files.openDemo": { request: z.strictObject({}), reply: opened },
+  /** Opens a route file whose bytes a browser handed over without its place. */
+  "files.openDropped": {
+    request: z.strictObject({ fileName: z.string(), contentBase64: z.string() }),
+    reply: z.strictObject({
+      routeId,
+      /** Folder the bytes were written to as a new file; null where the dropped file itself is open. */
+      copyFolder: z.string().nullable(),
+    }),
+  },
   "files.create": {
     request: z.strictObject({
       folderId: entryId,

@@ -8,6 +8,9 @@ export const layoutSchema = z.strictObject({
   findingsHeightPx: z.number(),
   isSideOpen: z.boolean(),
   isFindingsOpen: z.boolean(),
+  /** Part of the main area the tables take. */
+  tablesFrac: z.number(),
+  areTablesBeside: z.boolean(),
 });
 export type PanelLayout = z.infer<typeof layoutSchema>;
 

@@ -114,6 +114,9 @@ function answerPages(
     const { filePaths } = await dialog.showOpenDialog({ properties: ["openFile", "multiSelections"], filters });
     await openPaths(filePaths);
   };
+  ipcMain.on("open-dropped", (event, path: unknown) => {
+    if (trustedSender(event.senderFrame) && typeof path === "string") void openPaths(routeFiles([path], "/"));
+  });
   ipcMain.on("actions", (event, word: unknown) => {
     const actions = menuActions.safeParse(word);
     if (!trustedSender(event.senderFrame) || !actions.success) return;

@@ -3,6 +3,7 @@ import { app, BrowserWindow, dialog, ipcMain, Menu, net, protocol, screen, sessi
 import { openHost } from "../host/host.ts";
 import { openOrLook } from "../host/openRoute.ts";
 import { filePlaces, places, stampNow } from "../host/places.ts";
+import { openRecentRoutes } from "../host/recentRoutes.ts";
 import { jobsInThread } from "../host/thread.ts";
 import { openDesktop, registerScheme } from "./desktop.ts";
 import { openOnce } from "./openOnce.ts";
@@ -16,6 +17,7 @@ registerScheme(electron);
 // a second start hands its files to the first and ends
 if (app.requestSingleInstanceLock()) {
   const files = filePlaces(root, nativeFolder);
+  const named = routeFiles(process.argv, process.cwd());
   const host = openHost({
     runJob: jobsInThread(new URL("./worker.mjs", import.meta.url)),
     report: (error) => console.error(error),
@@ -27,7 +29,8 @@ if (app.requestSingleInstanceLock()) {
     preload: join(root, ".build", "app", "preload.cjs"),
     configFolder: files.configFolder,
     openFile: openOnce((path) => openOrLook(path, stampNow(), nativeFolder), host.add),
-    paths: routeFiles(process.argv, process.cwd()),
+    // a plain start shows what was open last
+    paths: named.length > 0 ? named : openRecentRoutes(files.configFolder).paths().slice(0, 1),
   });
 } else {
   app.quit();

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, realpathSync } from "node:fs";
+import { existsSync, mkdirSync, realpathSync, rmSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import type { HostEvent } from "../../core/contract/contract.ts";
 import type { fileMethods } from "../../core/contract/fileMethods.ts";
@@ -8,6 +8,7 @@ import { history } from "../../db/history.ts";
 import { saveCopyLookedInto } from "../../db/lookInto.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
 import { backupHandlers } from "./backupHandlers.ts";
+import { placeDropped } from "./droppedFile.ts";
 import { openFolders } from "./folders.ts";
 import type { RunJob } from "./jobs.ts";
 import { openKept } from "./keptHere.ts";
@@ -98,6 +99,19 @@ export function openFileService(routes: OpenRoutes, places: FilePlaces | null, r
         if (existsSync(demoPath)) return open(demoPath, given);
         const folder = onDisk(demoPath, () => ok(mkdirSync(dirname(demoPath), { recursive: true })));
         return folder.ok ? shown(await makeDemoRoute(demoPath, assetsFolder, stamp, runJob, nativeFolder)) : folder;
+      }),
+    "files.openDropped": ({ fileName, contentBase64 }) =>
+      withPlaces((given) => {
+        const name = routeFileName(fileName);
+        if (!name.ok) return name;
+        const bytes = Buffer.from(contentBase64, "base64");
+        const placed = placeDropped(name.value, bytes, kept.recentPaths(), given.roots[0] ?? given.configFolder);
+        if (!placed.ok) return placed;
+        const { path, isCopy } = placed.value;
+        const opened = open(path, given);
+        // bytes that are no route are not kept
+        if (!opened.ok && isCopy) rmSync(path, { force: true });
+        return opened.ok ? ok({ ...opened.value, copyFolder: isCopy ? dirname(path) : null }) : opened;
       }),
     "files.create": ({ folderId, fileName, ...values }) =>
       withPlaces(({ assetsFolder, stamp, nativeFolder }) => {

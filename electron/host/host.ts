@@ -11,6 +11,7 @@ import { machineHandlers } from "./machineHandlers.ts";
 import { type Call, type Handlers, serve } from "./serve.ts";
 import type { Session } from "./session.ts";
 import { settingsHandlers } from "./settingsHandlers.ts";
+import { wayHandlers } from "./wayHandlers.ts";
 
 /** The service behind the contract, whichever door it is reached through. */
 export type Host = {
@@ -154,6 +155,7 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
     ...fileService.handlers,
     ...machineHandlers(files?.configFolder ?? null),
     ...historyHandlers({ withRoute }),
+    ...wayHandlers({ withRoute, configFolder: files?.configFolder ?? null }),
     ...settingsHandlers({ withRoute, told, configFolder: files?.configFolder ?? null }),
     "job.cancel": ({ jobId }) => {
       const job = jobs.get(jobId);

@@ -11,6 +11,8 @@ type KeptHere = {
   readonly recent: () => Reply<"files.start">["recent"];
   /** Puts a route at the head of the recent ones. */
   readonly note: (session: Session) => void;
+  /** Paths of the recent routes that are still there, newest first. */
+  readonly recentPaths: () => readonly string[];
   readonly pathOf: (recentId: string) => string | null;
   readonly isGuideDue: () => boolean;
   readonly guideSeen: () => void;
@@ -24,6 +26,7 @@ export function openKept(configFolder: string | null): KeptHere {
     return {
       recent: () => [],
       note: () => {},
+      recentPaths: () => [],
       pathOf: () => null,
       isGuideDue: () => false,
       guideSeen: () => {},
@@ -40,6 +43,7 @@ export function openKept(configFolder: string | null): KeptHere {
       const { routeName, place } = plant.settings();
       recent.note({ path, routeName, place, openedAtIso: stamp.nowIso() });
     },
+    recentPaths: recent.paths,
     pathOf: recent.pathOf,
     isGuideDue: () => !guide.read().isSeen,
     guideSeen: () => guide.write({ isSeen: true }),

@@ -1,5 +1,5 @@
 import { mkdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
-import { dirname } from "node:path";
+import { dirname, join } from "node:path";
 import type { z } from "zod";
 
 /** A small value kept as JSON in the person's own configuration folder. */
@@ -27,6 +27,22 @@ export function keptJson<T>(path: string, schema: z.ZodType<T>, empty: T): Kept<
       } catch {
         // said above: the work goes on without it
       }
+    },
+  };
+}
+
+/**
+ * A value kept in a file of the configuration folder, or held while the program runs.
+ *
+ * @param configFolder  null holds it only
+ */
+export function keptOrHeld<T>(configFolder: string | null, fileName: string, schema: z.ZodType<T>, empty: T): Kept<T> {
+  if (configFolder !== null) return keptJson(join(configFolder, fileName), schema, empty);
+  let held = empty;
+  return {
+    read: () => held,
+    write(value) {
+      held = value;
     },
   };
 }

@@ -1,7 +1,6 @@
-import { join } from "node:path";
-import { type MachineChoices, machineChoices, usualChoices } from "../../core/contract/machineMethods.ts";
+import { machineChoices, usualChoices } from "../../core/contract/machineMethods.ts";
 import { ok } from "../../core/model/result.ts";
-import { type Kept, keptJson } from "./keptJson.ts";
+import { keptOrHeld } from "./keptJson.ts";
 import type { Handlers } from "./serve.ts";
 
 /**
@@ -10,23 +9,12 @@ import type { Handlers } from "./serve.ts";
  * @param configFolder  folder they are kept in; null keeps them while the program runs
  */
 export function machineHandlers(configFolder: string | null): Pick<Handlers, "machine.read" | "machine.keep"> {
-  const kept =
-    configFolder === null ? inMemory() : keptJson(join(configFolder, "window.json"), machineChoices, usualChoices);
+  const kept = keptOrHeld(configFolder, "window.json", machineChoices, usualChoices);
   return {
     "machine.read": () => ok(kept.read()),
     "machine.keep": (choices) => {
       kept.write(choices);
       return ok({});
-    },
-  };
-}
-
-function inMemory(): Kept<MachineChoices> {
-  let present = usualChoices;
-  return {
-    read: () => present,
-    write(value) {
-      present = value;
     },
   };
 }

@@ -14,6 +14,8 @@ type Recent = z.infer<typeof recentSchema>[number];
 export type RecentRoutes = {
   readonly list: () => Reply<"files.start">["recent"];
   readonly note: (opened: Recent) => void;
+  /** Paths of the listed files that are still there, newest first. */
+  readonly paths: () => readonly string[];
   /** Path of a listed file, or null. */
   readonly pathOf: (recentId: string) => string | null;
 };
@@ -35,6 +37,11 @@ export function openRecentRoutes(configFolder: string): RecentRoutes {
         isMissing: !existsSync(path),
       })),
     note: (opened) => kept.write([opened, ...kept.read().filter((one) => one.path !== opened.path)].slice(0, mostKept)),
+    paths: () =>
+      kept
+        .read()
+        .map((one) => one.path)
+        .filter((path) => existsSync(path)),
     pathOf: (recentId) => kept.read().find((one) => entryIdOf(one.path) === recentId)?.path ?? null,
   };
 }

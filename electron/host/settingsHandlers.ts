@@ -7,7 +7,7 @@ import { planTemplate, writeTemplate } from "../../core/exchange/template.ts";
 import { mark } from "../../core/model/fields.ts";
 import { ok, type Result } from "../../core/model/result.ts";
 import { tables } from "../../core/model/tables.ts";
-import { keptJson } from "./keptJson.ts";
+import { keptOrHeld } from "./keptJson.ts";
 import { places } from "./places.ts";
 import type { Handlers } from "./serve.ts";
 import type { Session } from "./session.ts";
@@ -30,16 +30,11 @@ export function settingsHandlers({
   told,
   configFolder,
 }: Parts): Pick<Handlers, "panels.layout" | "catalogue.basis" | "template.export" | "template.import"> {
-  const kept =
-    configFolder === null ? null : keptJson(join(configFolder, "panels.json"), layoutSchema.nullable(), null);
-  let layout: PanelLayout | null = null;
+  const kept = keptOrHeld<PanelLayout | null>(configFolder, "panels.json", layoutSchema.nullable(), null);
   return {
     "panels.layout": ({ keep }) => {
-      if (keep) {
-        layout = keep;
-        kept?.write(keep);
-      }
-      return ok({ layout: kept ? kept.read() : layout });
+      if (keep) kept.write(keep);
+      return ok({ layout: kept.read() });
     },
     "catalogue.basis": () => ok({ standards: shippedStandards(places(import.meta.url).assetsFolder) }),
     "template.export": ({ routeId }) =>

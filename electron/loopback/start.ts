@@ -12,6 +12,7 @@ import { makeDemoRoute } from "../host/makeDemoRoute.ts";
 import { isMisread, misreadWords } from "../host/misread.ts";
 import { openOrLook } from "../host/openRoute.ts";
 import { filePlaces, folderOfCaller, places, stampNow } from "../host/places.ts";
+import { openRecentRoutes } from "../host/recentRoutes.ts";
 import type { Session } from "../host/session.ts";
 import { summaryLines, summaryOf } from "../host/summary.ts";
 import { jobsInThread } from "../host/thread.ts";
@@ -30,6 +31,17 @@ async function openOrMake(named: string | undefined): Promise<Result<Session>> {
   mkdirSync(dirname(path), { recursive: true });
   console.log("Making the demo route from its pole, address, attachment and crossing lists.");
   return makeDemoRoute(path, assetsFolder, stamp, runJob);
+}
+
+/** Opens what was open last, where that is a route of the person's own; null where there is none or it cannot be opened. */
+function openLast(): Session | null {
+  const { configFolder, demoPath } = filePlaces(root);
+  const [path] = openRecentRoutes(configFolder).paths();
+  if (path === undefined || path === demoPath) return null;
+  const opened = openOrLook(path, stamp);
+  if (opened.ok) return opened.value;
+  tell(opened.fault);
+  return null;
 }
 
 /** Shows the window: Electron where its binary is here, else a browser's app window, else the address to open. */
@@ -69,6 +81,12 @@ async function showWindow(session: Session): Promise<void> {
 }
 
 async function start(named: string | undefined, endsAfterFiles: boolean): Promise<number> {
+  const last = named === undefined && !endsAfterFiles ? openLast() : null;
+  if (last) {
+    console.log(`Route file, as it was open last: ${last.path}`);
+    await showWindow(last);
+    return 0;
+  }
   const opened = await openOrMake(named);
   if (!opened.ok) return tell(opened.fault);
   const session = opened.value;

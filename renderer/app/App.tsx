@@ -9,7 +9,7 @@ import { AlertStrip } from "../panels/AlertStrip.tsx";
 import { ActionButton, Bar } from "../panels/Bar.tsx";
 import { FindingsPanel } from "../panels/FindingsPanel.tsx";
 import { HistoryPanel } from "../panels/history/HistoryPanel.tsx";
-import { ImportPanel } from "../panels/ImportPanel.tsx";
+import { ImportPanel } from "../panels/import/ImportPanel.tsx";
 import { JobStrip } from "../panels/JobStrip.tsx";
 import { SheetsPanel } from "../panels/SheetsPanel.tsx";
 import { SidePanel } from "../panels/SidePanel.tsx";
@@ -28,6 +28,7 @@ import { keepLayout } from "./panelLayout.ts";
 import type { OpenRoute } from "./routeStore.ts";
 import type { Session } from "./session.ts";
 import { SessionContext, useOpenRoute, useView } from "./useSession.ts";
+import { words } from "./words.ts";
 
 /** The window. */
 export function App({ session }: { readonly session: Session }) {
@@ -90,10 +91,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
             <PinnedExplanations />
             {isEmpty && !isImportOpen && !sheets && !isAdding && (
               <div className="empty">
-                <p>
-                  Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by
-                  hand.
-                </p>
+                <p>{words.emptyRoute}</p>
                 <ActionButton action={actionOf("import")} />
                 <ActionButton action={{ ...actionOf("addPole"), isWritten: true }} />
               </div>

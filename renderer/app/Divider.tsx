@@ -1,14 +1,15 @@
 import { type KeyboardEvent, type PointerEvent, useLayoutEffect, useRef } from "react";
 import { boundedPx } from "./panelLayout.ts";
-import { plainLayout } from "./plainLayout.ts";
+import { plainPanels } from "./plainLayout.ts";
 import { useSession, useView } from "./useSession.ts";
+import { words } from "./words.ts";
 
 const stepPx = 16;
 
 /** What a divider sizes: the panel after it. */
 const edges = {
-  side: { field: "sideWidthPx", name: "Width of the side panel", isUpright: true },
-  findings: { field: "findingsHeightPx", name: "Height of the findings", isUpright: false },
+  side: { field: "sideWidthPx", name: words.sideWidth, isUpright: true },
+  findings: { field: "findingsHeightPx", name: words.findingsHeight, isUpright: false },
 } as const;
 
 /** A line between panels that sizes the one after it: by dragging, by arrow keys, back by a double click. */
@@ -46,10 +47,10 @@ export function Divider({ edge }: { readonly edge: keyof typeof edges }) {
       aria-label={name}
       aria-orientation={isUpright ? "vertical" : "horizontal"}
       aria-valuenow={shownPx}
-      title={`${name}: drag, or use the arrow keys; a double click puts it back`}
+      title={words.dividerTold(name)}
       onPointerDown={(event) => line.current?.setPointerCapture(event.pointerId)}
       onPointerMove={drag}
-      onDoubleClick={() => size(plainLayout[field])}
+      onDoubleClick={() => size(plainPanels[field])}
       onKeyDown={press}
     />
   );

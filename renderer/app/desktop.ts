@@ -6,6 +6,8 @@ import type { Session } from "./session.ts";
 type Desktop = {
   readonly offerActions: (actions: readonly MenuAction[]) => void;
   readonly onPerform: (listener: (id: unknown) => void) => () => void;
+  /** Opens a route file that was dropped, where it lies. */
+  readonly openDropped: (file: File) => void;
   readonly showDrawn: (drawn: { readonly fileName: string; readonly pdfBase64: string }) => Promise<unknown>;
 };
 

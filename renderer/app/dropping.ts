@@ -1,6 +1,7 @@
 import { openAndShow } from "./files.ts";
-import type { ImportKind } from "./importing.ts";
-import { type Session, showFault } from "./session.ts";
+import { base64Of, type ImportKind } from "./importing.ts";
+import { type Session, showFault, tell } from "./session.ts";
+import { words } from "./words.ts";
 
 const listEnding = /\.(csv|tsv|txt|xlsx|geojson|json)$/i;
 
@@ -32,7 +33,7 @@ export function kindOfName(fileName: string): ImportKind {
 }
 
 async function takeDropped(session: Session, file: File): Promise<void> {
-  if (/\.strand$/i.test(file.name)) return openDropped(session, file.name);
+  if (/\.strand$/i.test(file.name)) return openDropped(session, file);
   const refusal = refusalOf(session, file.name);
   if (refusal) return showFault(session, refusal);
   session.view.setState({ dropped: file, isImportOpen: true, isStartOpen: false, sheets: null });
@@ -40,24 +41,21 @@ async function takeDropped(session: Session, file: File): Promise<void> {
 
 function refusalOf(session: Session, fileName: string) {
   if (!listEnding.test(fileName)) {
-    const mend = "Drop a CSV, XLSX or GeoJSON list, or a route file.";
-    return { code: "not-a-list", what: "That kind of file cannot be taken in.", where: fileName, mend };
+    return { code: "not-a-list", ...words.notAList, where: fileName };
   }
   if (session.store.get()) return null;
-  const mend = "Open a route or start a new one, then drop the list again.";
-  return { code: "no-route", what: "There is no route to take the list into.", where: fileName, mend };
+  return { code: "no-route", ...words.noRouteForList, where: fileName };
 }
 
-/** A page is told a dropped file's name and not its place, so a route file is opened where the program knows it lies. */
-async function openDropped(session: Session, fileName: string): Promise<void> {
-  const start = await session.host.call("files.start", {});
-  const known = start.ok ? start.value.recent.filter((one) => one.fileName === fileName && !one.isMissing) : [];
-  const [only] = known;
-  if (only && known.length === 1) {
-    await openAndShow(session, session.host.call("files.openRecent", { recentId: only.recentId }));
-    return;
-  }
-  session.view.setState({ isStartOpen: true });
-  const what = "A dropped route file does not say where it lies.";
-  showFault(session, { code: "no-place", what, where: fileName, mend: "Choose it in the list of folders here." });
+/** The desktop knows where a dropped file lies; a browser hands over its bytes only, and then it may be a copy that is opened. */
+async function openDropped(session: Session, file: File): Promise<void> {
+  if (window.strandwrightDesktop) return window.strandwrightDesktop.openDropped(file);
+  const asked = session.host.call("files.openDropped", {
+    fileName: file.name,
+    contentBase64: await base64Of(file),
+  });
+  if (!(await openAndShow(session, asked))) return;
+  const opened = await asked;
+  if (opened.ok && opened.value.copyFolder !== null)
+    tell(session, words.droppedCopy(file.name, opened.value.copyFolder));
 }

@@ -5,6 +5,7 @@ import { bringIntoView } from "./look.ts";
 import { refKey } from "./ref.ts";
 import { openRouteOf, type Session, showFault, takeEdit, tell } from "./session.ts";
 import type { ViewState } from "./viewStore.ts";
+import { words } from "./words.ts";
 
 type AskedWith = {
   /** Edits of one gesture are one step of undo. */
@@ -34,13 +35,13 @@ export async function applyFix(session: Session, fix: Fix): Promise<boolean> {
 /** Takes the last edit back and shows where. */
 export async function undo(session: Session): Promise<boolean> {
   const { routeId } = openRouteOf(session);
-  return carryOut(session, "Undone: ", () => session.host.call("edit.undo", { routeId }));
+  return carryOut(session, words.undone, () => session.host.call("edit.undo", { routeId }));
 }
 
 /** Makes the last edit taken back again and shows where. */
 export async function redo(session: Session): Promise<boolean> {
   const { routeId } = openRouteOf(session);
-  return carryOut(session, "Redone: ", () => session.host.call("edit.redo", { routeId }));
+  return carryOut(session, words.redone, () => session.host.call("edit.redo", { routeId }));
 }
 
 /** Shows an edit that came back: what it was called, and the places it touched. */

@@ -1,6 +1,7 @@
 import type { Request } from "../../core/contract/contract.ts";
 import type { Result } from "../../core/model/result.ts";
 import { readRoute, type Session, showFault, tell } from "./session.ts";
+import { words } from "./words.ts";
 
 /** Follows what the host says about files, and its being there at all. */
 export function followFiles(session: Session): void {
@@ -87,14 +88,14 @@ export async function lookAgain(session: Session): Promise<void> {
   if (!open) return;
   const looked = await session.host.call("files.lookAgain", { routeId: open.routeId });
   if (!looked.ok) showFault(session, looked.fault);
-  else tell(session, looked.value.isEditable ? "The route is yours to edit now." : "Shown as it is now.");
+  else tell(session, looked.value.isEditable ? words.yoursNow : words.shownAsNow);
 }
 
 /** Why the route shown may not be changed, or null. */
 export function lookOnlyReason(session: Session): string | null {
   const { isHostAway, fileState } = session.view.getState();
-  if (isHostAway) return "The program behind this window does not answer.";
-  return fileState?.lookOnly ? "This route may be looked at only." : null;
+  if (isHostAway) return words.hostAway.what;
+  return fileState?.lookOnly ? words.lookOnly : null;
 }
 
 /** Reads when the route shown was last edited and whether it may be. */
@@ -139,7 +140,7 @@ async function takeUpAgain(session: Session): Promise<void> {
   session.view.setState({ job: null, isBusy: false, fault: null });
   if (same) await readAgain(session, same.routeId);
   else await followRoutes(session);
-  tell(session, "The program answers again; this is what the file holds.");
+  tell(session, words.answersAgain);
 }
 
 function keepInAddress(routeId: string): void {

@@ -9,6 +9,7 @@ import {
   type Request,
 } from "../../core/contract/contract.ts";
 import { fail, type Result } from "../../core/model/result.ts";
+import { words } from "./words.ts";
 
 /** The one way from the page to the host: calls that answer with a Result, and what the host says unasked. */
 export type HostClient = {
@@ -45,12 +46,7 @@ export function hostOver(carrier: Carrier): HostClient {
       try {
         return readAnswer(method, await carrier.call(method, body));
       } catch {
-        return fail(
-          "host-away",
-          "The program behind this window does not answer.",
-          method,
-          "Start the program again; every edit that was answered is in the file.",
-        );
+        return fail("host-away", words.hostAway.what, method, words.hostAway.mend);
       }
     },
     on: (listener) =>
@@ -71,12 +67,7 @@ function readAnswer<M extends Method>(method: M, raw: unknown): Result<Reply<M>>
 }
 
 function strangeAnswer<T>(method: string): Result<T> {
-  return fail(
-    "strange-answer",
-    "The program behind this window answered in a form this window does not know.",
-    method,
-    "Close the program and start it again, so that both are of one version.",
-  );
+  return fail("strange-answer", words.strangeAnswer.what, method, words.strangeAnswer.mend);
 }
 
 const againMs = 2000;

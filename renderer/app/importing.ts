@@ -1,6 +1,7 @@
 import type { ImportReply, ImportRequest } from "../../core/contract/shapes.ts";
 import type { Result } from "../../core/model/result.ts";
 import { openRouteOf, type Session, tell } from "./session.ts";
+import { words } from "./words.ts";
 
 export type ImportKind = ImportRequest["choices"]["kind"];
 
@@ -17,15 +18,6 @@ export type Importing = {
   readonly takesGood: boolean;
   readonly replaces: boolean;
 };
-
-/** What each kind of list is called on the panel. */
-export const importKinds: readonly (readonly [ImportKind, string])[] = [
-  ["pole", "Poles"],
-  ["livingUnit", "Living units"],
-  ["attachment", "Attachments on poles"],
-  ["crossing", "Crossings under spans"],
-  ["spanPair", "Spans as pairs of poles"],
-];
 
 /** An import nobody has chosen a file for. */
 export const blankImport: Importing = {
@@ -49,7 +41,7 @@ export async function takeImport(session: Session, importing: Importing): Promis
   const taken = await session.host.call("import.take", requestOf(session, importing));
   if (taken.ok && !taken.value.problem) {
     const { newCount, changedCount, skippedCount } = taken.value;
-    tell(session, `Taken in: ${newCount} new, ${changedCount} changed, ${skippedCount} left as they were.`);
+    tell(session, words.takenIn(newCount, changedCount, skippedCount));
   }
   return taken;
 }

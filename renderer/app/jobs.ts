@@ -1,21 +1,20 @@
 import type { Result } from "../../core/model/result.ts";
+import { actionWords } from "./actions/words.ts";
 import { showEdit } from "./edits.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
+import { words } from "./words.ts";
 
 /** Strings the line where there is none, and lays out terminals, fibers and ports over the route; pinned decisions stand. */
 export async function layOut(session: Session): Promise<void> {
   const { routeId } = openRouteOf(session);
-  const reply = await follow(session, "Lay out terminals", (jobId) =>
+  const reply = await follow(session, actionWords.layOut, (jobId) =>
     session.host.call("layout.run", { routeId, jobId }),
   );
   if (!reply) return;
   await showEdit(session, "", reply.edit);
   const { unserved } = reply;
   if (unserved.length > 0) {
-    tell(
-      session,
-      `Laid out; ${unserved.length} living ${unserved.length === 1 ? "unit" : "units"} could not be served.`,
-    );
+    tell(session, words.unserved(unserved.length));
   }
 }
 
@@ -26,13 +25,13 @@ export async function layOut(session: Session): Promise<void> {
  */
 export async function drawSet(session: Session, sheets: readonly string[] | null = null): Promise<void> {
   const { routeId } = openRouteOf(session);
-  const reply = await follow(session, "Draw the set", (jobId) =>
+  const reply = await follow(session, actionWords.drawSet, (jobId) =>
     session.host.call("draw.pdf", { routeId, jobId, ...(sheets === null ? {} : { sheets }) }),
   );
   if (!reply) return;
   if (window.strandwrightDesktop) {
     await window.strandwrightDesktop.showDrawn(reply);
-    return tell(session, `Drawing set ${reply.fileName} is shown in the viewer; print it from there.`);
+    return tell(session, words.setInViewer(reply.fileName));
   }
   const bytes = Uint8Array.from(atob(reply.pdfBase64), (char) => char.charCodeAt(0));
   const address = URL.createObjectURL(new Blob([bytes], { type: "application/pdf" }));
@@ -41,13 +40,13 @@ export async function drawSet(session: Session, sheets: readonly string[] | null
   link.download = reply.fileName;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
-  tell(session, `Drawing set saved as ${reply.fileName}.`);
+  tell(session, words.setSaved(reply.fileName));
 }
 
 /** Shows the sheets as they will print, in place of the diagram. */
 export async function previewSheets(session: Session): Promise<void> {
   const { routeId } = openRouteOf(session);
-  const reply = await follow(session, "Preview sheets", (jobId) =>
+  const reply = await follow(session, actionWords.previewSheets, (jobId) =>
     session.host.call("draw.sheets", { routeId, jobId }),
   );
   if (reply) session.view.setState({ sheets: reply.sheets, sheetsRevision: reply.revision, isSettingsOpen: false });
@@ -76,7 +75,7 @@ async function follow<T>(
   const isCancelled = session.view.getState().job?.isCancelling ?? false;
   session.view.setState({ job: null });
   if (reply.ok) return reply.value;
-  if (isCancelled) tell(session, `${name}: stopped, nothing was changed.`);
+  if (isCancelled) tell(session, words.stopped(name));
   else showFault(session, reply.fault);
   return null;
 }

@@ -1,6 +1,6 @@
+import type { PanelLayout } from "../../core/contract/settingsMethods.ts";
 import type { Session } from "./session.ts";
 
-const restMs = 300;
 const leastPx = 140;
 /** Of the window, so that the diagram always keeps a place. */
 const mostFrac = 0.6;
@@ -10,39 +10,38 @@ export function boundedPx(sizePx: number, windowPx: number): number {
   return Math.round(Math.max(leastPx, Math.min(windowPx * mostFrac, sizePx)));
 }
 
-/** Takes up the layout this machine kept, before the window is drawn. */
-export async function readLayout({ host, view }: Session): Promise<void> {
-  const reply = await host.call("panels.layout", {});
-  if (reply.ok && reply.value.layout) view.setState(reply.value.layout);
+/** Places the panels, the tables among them. */
+export function setLayout({ view }: Session, { tablesFrac, areTablesBeside, ...panels }: PanelLayout): void {
+  view.setState(({ tables }) => ({
+    ...panels,
+    tables: { ...tables, sizeFrac: tablesFrac, isBeside: areTablesBeside },
+  }));
 }
 
-/** Keeps the layout after every change, also of a window about to go. Ends with the function it answers with. */
+/** Takes up the layout this machine kept, before the window is drawn. */
+export async function readLayout(session: Session): Promise<void> {
+  const reply = await session.host.call("panels.layout", {});
+  if (reply.ok && reply.value.layout) setLayout(session, reply.value.layout);
+}
+
+/** Keeps the layout after every change. Ends with the function it answers with. */
 export function keepLayout({ host, view }: Session): () => void {
-  let rest: ReturnType<typeof setTimeout> | undefined;
-  const present = () => {
-    const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen } = view.getState();
-    return { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen };
+  const present = (): PanelLayout => {
+    const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, tables } = view.getState();
+    const { sizeFrac: tablesFrac, isBeside: areTablesBeside } = tables;
+    return { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, tablesFrac, areTablesBeside };
   };
   let kept = JSON.stringify(present());
-  const keep = (): void => {
-    clearTimeout(rest);
-    rest = undefined;
-    void host.call("panels.layout", { keep: present() });
+  let isSending = false;
+  /** At once, so that a window closed right after keeps it too; while one is under way only the latest waits. */
+  const send = async (): Promise<void> => {
+    if (isSending) return;
+    isSending = true;
+    for (let layout = present(); kept !== JSON.stringify(layout); layout = present()) {
+      kept = JSON.stringify(layout);
+      await host.call("panels.layout", { keep: layout });
+    }
+    isSending = false;
   };
-  const keepWhatWaits = (): void => {
-    if (rest !== undefined) keep();
-  };
-  const watch = view.subscribe(() => {
-    const text = JSON.stringify(present());
-    if (text === kept) return;
-    kept = text;
-    clearTimeout(rest);
-    rest = setTimeout(keep, restMs);
-  });
-  window.addEventListener("pagehide", keepWhatWaits);
-  return () => {
-    keepWhatWaits();
-    window.removeEventListener("pagehide", keepWhatWaits);
-    watch();
-  };
+  return view.subscribe(() => void send());
 }

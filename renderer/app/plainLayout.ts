@@ -1,9 +1,12 @@
 import type { PanelLayout } from "../../core/contract/settingsMethods.ts";
+import { plainTables } from "../tables/tableHand.ts";
 
-/** The panels as they stand before anybody moved them. */
+/** The panels beside the diagram as they stand before anybody moved them. */
+export const plainPanels = { sideWidthPx: 320, findingsHeightPx: 232, isSideOpen: true, isFindingsOpen: true } as const;
+
+/** All panels as they stand before anybody moved them. */
 export const plainLayout: PanelLayout = {
-  sideWidthPx: 320,
-  findingsHeightPx: 232,
-  isSideOpen: true,
-  isFindingsOpen: true,
+  ...plainPanels,
+  tablesFrac: plainTables.sizeFrac,
+  areTablesBeside: plainTables.isBeside,
 };

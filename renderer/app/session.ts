@@ -1,4 +1,5 @@
 import type { EditReply } from "../../core/contract/contract.ts";
+import { plainWays } from "../../core/contract/wayMethods.ts";
 import type { Fault } from "../../core/model/result.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { withoutGone } from "../tools/adding/addingState.ts";
@@ -35,9 +36,14 @@ export async function readRoute(session: Session, wantedId: string | null): Prom
   const { routes } = list.value;
   const chosen = routes.find((one) => one.routeId === wantedId) ?? routes[0];
   if (!chosen) return session.store.close();
-  const read = await session.host.call("route.read", { routeId: chosen.routeId });
+  const { routeId } = chosen;
+  const [read, kept] = await Promise.all([
+    session.host.call("route.read", { routeId }),
+    session.host.call("route.ways", { routeId }),
+  ]);
   if (!read.ok) return showFault(session, read.fault);
-  const opened = session.store.open(chosen.routeId, read.value);
+  session.view.setState({ ways: kept.ok ? kept.value.ways : plainWays });
+  const opened = session.store.open(routeId, read.value);
   if (!opened.ok) return showFault(session, opened.fault);
   document.title = `${chosen.routeName} - Strandwright`;
 }

@@ -14,7 +14,7 @@ import type { MeasurePoint } from "../tools/measure.ts";
 import type { Nudging } from "../tools/nudge.ts";
 import type { Repeatable } from "./actions/action.ts";
 import { blankFileView, type FileView } from "./fileStore.ts";
-import { plainLayout } from "./plainLayout.ts";
+import { plainPanels } from "./plainLayout.ts";
 import type { RefKey } from "./ref.ts";
 
 /** Long work the host does for this window. */
@@ -102,7 +102,7 @@ export function openViewStore(): ViewStore {
     sheets: null,
     sheetsRevision: "",
     isSettingsOpen: false,
-    ...plainLayout,
+    ...plainPanels,
     severitiesShown: ["error", "warning", "note"],
     areWaivedShown: true,
     isHistoryOpen: false,

@@ -25,7 +25,6 @@ import { drawPoles } from "./drawPoles.ts";
 import { drawSpans } from "./drawSpans.ts";
 import { HoverCard } from "./HoverCard.tsx";
 import { openMeasure } from "./measureText.ts";
-import { keptDrawnAs } from "./straight/drawing.ts";
 import { StationRuler } from "./straight/StationRuler.tsx";
 import { useLatest } from "./useLatest.ts";
 import { usePicture } from "./usePicture.ts";
@@ -67,7 +66,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: shown whole when another route opens or a first row comes in
   useEffect(() => {
     if (!isSized || !isDrawn) return undefined;
-    session.view.setState({ drawnAs: keptDrawnAs(open.fileName) });
+    session.view.setState(({ ways }) => ({ drawnAs: ways.drawnAs }));
     if (!recallView(session)) fitAll(session, true);
     return keepView(session);
     // oxlint-disable-next-line react-hooks/exhaustive-deps -- shown whole when another route opens or a first row comes in

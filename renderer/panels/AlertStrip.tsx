@@ -1,5 +1,6 @@
 import { X } from "lucide-react";
 import { useSession, useView } from "../app/useSession.ts";
+import { panelWords } from "./words.ts";
 
 /** What could not be done: what, where, how to mend it. Stays until it is put away or the next thing succeeds. */
 export function AlertStrip() {
@@ -15,7 +16,7 @@ export function AlertStrip() {
           <button
             type="button"
             className="act"
-            aria-label="Put the message away"
+            aria-label={panelWords.putAway}
             onClick={() => view.setState({ fault: null })}
           >
             <X size={16} aria-hidden="true" />

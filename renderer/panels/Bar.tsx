@@ -1,4 +1,5 @@
 import { Tooltip } from "radix-ui";
+import { topicWords } from "../app/actions/words.ts";
 import { type Action, actions, perform } from "../app/actions.ts";
 import { keysOf } from "../app/keyBindings.ts";
 import { isMac, shownKey } from "../app/keys.ts";
@@ -14,17 +15,17 @@ export function Bar() {
   return (
     <header className="bar">
       <h1>{open ? open.plant.settings().routeName : "Strandwright"}</h1>
-      <Group place="file" label="Route files" />
-      <Group place="history" label="Undo and redo" />
-      <Group place="work" label="Work on the route" />
+      <Group place="file" label={topicWords.file} />
+      <Group place="history" label={topicWords.history} />
+      <Group place="work" label={topicWords.work} />
       <SavedState />
       {/* the key makes an equal message anew, so that it is heard again */}
       <output className="said" aria-live="polite">
         <span key={saidCount}>{said}</span>
       </output>
       <FindingsCount />
-      <Group place="view" label="View" />
-      <Group place="help" label="Help and look" />
+      <Group place="view" label={topicWords.view} />
+      <Group place="help" label={topicWords.help} />
     </header>
   );
 }

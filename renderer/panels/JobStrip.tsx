@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import { cancelJob } from "../app/jobs.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { panelWords } from "./words.ts";
 
 const patienceMs = 400;
 
@@ -16,19 +17,17 @@ export function JobStrip() {
     return () => clearTimeout(timer);
   }, [jobId]);
   if (!job || slowId !== job.jobId) return null;
-  const words = job.isCancelling ? "stopping" : job.words || "under way";
+  const how = job.isCancelling ? panelWords.stopping : job.words || panelWords.underWay;
   return (
     <div className="job">
-      <span>
-        {job.name}: {words}
-      </span>
+      <span>{panelWords.work(job.name, how)}</span>
       <progress
         aria-label={job.name}
         max={job.totalCount > 0 ? job.totalCount : undefined}
         value={job.totalCount > 0 ? job.doneCount : undefined}
       />
       <button type="button" className="fix" disabled={job.isCancelling} onClick={() => void cancelJob(session)}>
-        Cancel
+        {panelWords.cancel}
       </button>
     </div>
   );

@@ -1,5 +1,6 @@
 import type { Plant } from "../../core/plant/plant.ts";
 import { facePlan, portsOf } from "../../core/plant/terminalView.ts";
+import { panelWords } from "./words.ts";
 
 const cellPx = 30;
 
@@ -17,7 +18,7 @@ export function PortFace({ plant, terminalId }: { readonly plant: Plant; readonl
       width={width + 14}
       height={height + 14}
       role="img"
-      aria-label={`Face of the terminal: ${usedCount} of ${ports.length} ports used`}
+      aria-label={panelWords.face(usedCount, ports.length)}
     >
       <rect x={-6} y={-6} width={width + 12} height={height + 12} rx={9} className="face-body" />
       {face.map(({ port, rank, along }) => {

@@ -16,7 +16,7 @@ import { SpanTold } from "./told/SpanTold.tsx";
 import { TerminalTold } from "./told/TerminalTold.tsx";
 import type { Told } from "./told/told.ts";
 import { UnitTold } from "./told/UnitTold.tsx";
-import { titleOf } from "./words.ts";
+import { panelWords, titleOf } from "./words.ts";
 
 const mostListed = 200;
 
@@ -25,7 +25,7 @@ export function SidePanel({ open }: { readonly open: OpenRoute }) {
   const selection = useView((state) => state.selection);
   const [only] = selection;
   return (
-    <aside className="side" aria-label="What is chosen">
+    <aside className="side" aria-label={panelWords.chosen}>
       {only === undefined && <RouteTold open={open} />}
       {only !== undefined && selection.length === 1 && <One open={open} chosen={only} />}
       {selection.length > 1 && <Several open={open} chosen={selection} />}
@@ -45,8 +45,8 @@ function One({ open, chosen }: { readonly open: OpenRoute; readonly chosen: RefK
       <h2>{titleOf(plant, chosen)}</h2>
       <FieldList plant={plant} units={unitsOf(open)} table={table} rowIds={[id]} />
       {tell(table, { plant, id, units: unitsOf(open) })}
-      <h3>Findings</h3>
-      {findings.length === 0 && <p className="quiet">No rule found anything here.</p>}
+      <h3>{panelWords.findings}</h3>
+      {findings.length === 0 && <p className="quiet">{panelWords.noFinding}</p>}
       <ul className="findings-here">
         {findings.map((finding) => (
           <FindingRow key={finding.key} finding={finding} open={open} isTabStop isBrief />
@@ -84,7 +84,7 @@ function Several({ open, chosen }: { readonly open: OpenRoute; readonly chosen: 
   const isOneKind = first !== undefined && rows.every((one) => one.table === first.table);
   return (
     <>
-      <h2>{chosen.length} chosen</h2>
+      <h2>{panelWords.several(chosen.length)}</h2>
       {isOneKind && (
         <FieldList plant={open.plant} units={unitsOf(open)} table={first.table} rowIds={rows.map((one) => one.id)} />
       )}
@@ -95,7 +95,7 @@ function Several({ open, chosen }: { readonly open: OpenRoute; readonly chosen: 
           </li>
         ))}
       </ul>
-      {chosen.length > mostListed && <p className="quiet">The first {mostListed} are listed.</p>}
+      {chosen.length > mostListed && <p className="quiet">{panelWords.firstListed(mostListed)}</p>}
     </>
   );
 }

@@ -8,6 +8,21 @@ import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { type RefKey, splitRef } from "../app/ref.ts";
 import { surfaceWords } from "../canvas/crossingMarks.ts";
 
+/** Words of the side panel and of the strips. */
+export const panelWords = {
+  chosen: "What is chosen",
+  several: (count: number): string => `${count} chosen`,
+  findings: "Findings",
+  noFinding: "No rule found anything here.",
+  firstListed: (count: number): string => `The first ${count} are listed.`,
+  stopping: "stopping",
+  underWay: "under way",
+  work: (name: string, how: string): string => `${name}: ${how}`,
+  cancel: "Cancel",
+  putAway: "Put the message away",
+  face: (usedCount: number, count: number): string => `Face of the terminal: ${usedCount} of ${count} ports used`,
+} as const;
+
 /** What a row is called: its kind and its name, as the crew says them. */
 export function titleOf(plant: Plant, ref: RefKey): string {
   const { table, id } = splitRef(ref);

@@ -26,13 +26,13 @@ export function CopiesPanel({ open }: { readonly open: OpenRoute }) {
   const backUp = async (): Promise<void> => {
     const made = await session.host.call("files.backUp", { routeId });
     if (!made.ok) return showFault(session, made.fault);
-    tell(session, `Backup made, ${sizeWords(made.value.byteCount)}.`);
+    tell(session, words.backupMade(sizeWords(made.value.byteCount)));
     await list();
   };
   const restore = async ({ backupId, atIso }: Backup): Promise<void> => {
     const restored = await session.host.call("files.restore", { routeId, backupId });
     if (!restored.ok) return showFault(session, restored.fault);
-    tell(session, `Restored the route of ${timeWords(atIso)}; what it was before is in the list.`);
+    tell(session, words.restored(timeWords(atIso)));
     await list();
   };
   return (
@@ -44,9 +44,7 @@ export function CopiesPanel({ open }: { readonly open: OpenRoute }) {
         </button>
       </header>
       <p className="place">{savedWords(state?.editedAtIso ?? null)}</p>
-      <p className="quiet">
-        {fileName} in {state?.folder ?? ""}
-      </p>
+      <p className="quiet">{words.fileIn(fileName, state?.folder ?? "")}</p>
       <SaveCopy open={open} />
       <h3>{words.backups}</h3>
       <p className="quiet">{words.backupsWhy}</p>
@@ -86,7 +84,7 @@ function SaveCopy({ open }: { readonly open: OpenRoute }) {
     if (folderId === null) return;
     const saved = await session.host.call("files.saveCopy", { routeId: open.routeId, folderId, fileName });
     if (!saved.ok) return showFault(session, saved.fault);
-    tell(session, `Copy saved as ${saved.value.fileName} in ${saved.value.folder}.`);
+    tell(session, words.copySaved(saved.value.fileName, saved.value.folder));
   };
   return (
     <form

@@ -17,9 +17,7 @@ export function Guide() {
       <h2>{step.title}</h2>
       <p>{step.text}</p>
       <footer>
-        <span className="quiet">
-          {at + 1} of {guideSteps.length}
-        </span>
+        <span className="quiet">{words.stepOf(at + 1, guideSteps.length)}</span>
         {!isLast && (
           <button type="button" className="fix" onClick={end}>
             {words.skip}

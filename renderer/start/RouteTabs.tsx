@@ -25,8 +25,8 @@ export function RouteTabs() {
           </button>
           <button
             type="button"
-            aria-label={`Close ${routeName}`}
-            title={`Close ${routeName}`}
+            aria-label={words.closeNamed(routeName)}
+            title={words.closeNamed(routeName)}
             disabled={isWorking}
             onClick={() => void closeRoute(session, routeId)}
           >
@@ -53,7 +53,7 @@ export function StandingBanner() {
   return (
     <section
       aria-live="polite"
-      aria-label="State of the route"
+      aria-label={words.stateOfRoute}
       className={lookOnly || isAway ? "standing" : "only-heard"}
     >
       {isAway && <p>{words.away}</p>}

@@ -73,9 +73,7 @@ function Recent({ recent }: { readonly recent: Start["recent"] }) {
                 <strong>{one.routeName}</strong>
                 {one.place === "" ? "" : `, ${one.place}`}
               </span>
-              <span className="quiet">
-                {one.fileName} in {one.folder}
-              </span>
+              <span className="quiet">{words.fileIn(one.fileName, one.folder)}</span>
               <span className="quiet">{one.isMissing ? words.missing : timeWords(one.openedAtIso)}</span>
             </button>
           </li>

@@ -1,11 +1,13 @@
-import { type KeyboardEvent, useState } from "react";
+import type { KeyboardEvent } from "react";
+import type { TableLayout } from "../../core/contract/wayMethods.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { keepWays } from "../app/ways.ts";
 import { ColumnChooser } from "./ColumnChooser.tsx";
 import { type Kind, kindOf, kinds } from "./kinds.ts";
 import { TableButton } from "./TableButton.tsx";
 import { TableGrid } from "./TableGrid.tsx";
-import { keepLayout, keptLayout, type TableLayout } from "./tableLayout.ts";
+import { plainLayout } from "./tableLayout.ts";
 import { tableWords } from "./words.ts";
 
 const buttons = ["tableAdd", "tableRemove", "tableFill", "tableCopyHeadings", "tableReset", "tablesBeside", "tables"];
@@ -21,11 +23,10 @@ export function TablesPanel({ open, sizeFrac }: { readonly open: OpenRoute; read
 }
 
 function KindTable({ open, kind }: { readonly open: OpenRoute; readonly kind: Kind }) {
-  const [layout, setLayout] = useState(() => keptLayout(open.fileName, kind.id));
-  const lay = (next: TableLayout): void => {
-    setLayout(next);
-    keepLayout(open.fileName, kind.id, next);
-  };
+  const session = useSession();
+  const layout = useView((state) => state.ways.tables[kind.id] ?? plainLayout);
+  const lay = (next: TableLayout): void =>
+    keepWays(session, { tables: { ...session.view.getState().ways.tables, [kind.id]: next } });
   return (
     <>
       <div className="tables-bar">

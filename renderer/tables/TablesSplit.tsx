@@ -1,31 +1,18 @@
-import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useRef } from "react";
-import { z } from "zod";
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from "react";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { TablesPanel } from "./TablesPanel.tsx";
 import { tableWords } from "./words.ts";
 
 const [leastFrac, mostFrac, stepFrac] = [0.15, 0.85, 0.04];
-const keptKey = "strandwright tables";
 
-/** The diagram with the tables below or beside it, and the divider between; the tables' place is kept on this machine. */
+/** The diagram with the tables below or beside it, and the divider between. */
 export function TablesSplit({ open, children }: { readonly open: OpenRoute; readonly children: ReactNode }) {
   const { view } = useSession();
-  const { isOpen, isBeside, sizeFrac } = useView((state) => state.tables);
+  const { isOpen, isBeside, sizeFrac: wantedFrac } = useView((state) => state.tables);
+  const sizeFrac = bounded(wantedFrac);
   const isElsewhere = useView((state) => state.sheets !== null);
   const area = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    const kept = keptPlace();
-    if (kept) view.setState(({ tables }) => ({ tables: { ...tables, ...kept } }));
-  }, [view]);
-  useEffect(
-    () =>
-      view.subscribe(({ tables }, before) => {
-        if (tables.sizeFrac === before.tables.sizeFrac && tables.isBeside === before.tables.isBeside) return;
-        localStorage.setItem(keptKey, JSON.stringify({ sizeFrac: tables.sizeFrac, isBeside: tables.isBeside }));
-      }),
-    [view],
-  );
   const size = (frac: number): void =>
     view.setState(({ tables }) => ({ tables: { ...tables, sizeFrac: bounded(frac) } }));
   const drag = (event: PointerEvent): void => {
@@ -62,13 +49,6 @@ export function TablesSplit({ open, children }: { readonly open: OpenRoute; read
       )}
     </div>
   );
-}
-
-const place = z.object({ sizeFrac: z.number(), isBeside: z.boolean() });
-
-function keptPlace(): z.infer<typeof place> | null {
-  const kept = place.safeParse(JSON.parse(localStorage.getItem(keptKey) ?? "null"));
-  return kept.success ? { ...kept.data, sizeFrac: bounded(kept.data.sizeFrac) } : null;
 }
 
 function bounded(frac: number): number {

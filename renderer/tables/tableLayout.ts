@@ -1,52 +1,12 @@
-import { z } from "zod";
+import type { TableLayout } from "../../core/contract/wayMethods.ts";
 import type { Column } from "./columns/column.ts";
 
-/** How a person sorts: the first key counts most. */
-type SortKey = { readonly column: string; readonly down: boolean };
+export type { TableLayout };
 
 /** What a column lets through. */
-export type Filter = {
-  readonly column: string;
-  /** Part of the text, or a comparison of the figure such as `>150`; empty lets all through. */
-  readonly text: string;
-  /** Shown texts that are let through; null lets all through. */
-  readonly values: readonly string[] | null;
-};
-
-/** How one table of one file is laid out. */
-export type TableLayout = {
-  readonly order: readonly string[];
-  readonly hidden: readonly string[];
-  readonly widths: Readonly<Record<string, number>>;
-  readonly sorts: readonly SortKey[];
-  readonly filters: readonly Filter[];
-};
+export type Filter = TableLayout["filters"][number];
 
 export const plainLayout: TableLayout = { order: [], hidden: [], widths: {}, sorts: [], filters: [] };
-
-const schema = z.object({
-  order: z.array(z.string()),
-  hidden: z.array(z.string()),
-  widths: z.record(z.string(), z.number()),
-  sorts: z.array(z.object({ column: z.string(), down: z.boolean() })),
-  filters: z.array(z.object({ column: z.string(), text: z.string(), values: z.array(z.string()).nullable() })),
-});
-
-/** The kept layout of a table of a file; the plain one where none is kept or it cannot be read. */
-export function keptLayout(fileName: string, kindId: string): TableLayout {
-  try {
-    const read = schema.safeParse(JSON.parse(localStorage.getItem(keyOf(fileName, kindId)) ?? "null"));
-    return read.success ? read.data : plainLayout;
-  } catch {
-    return plainLayout;
-  }
-}
-
-/** Keeps the layout of a table of a file on this machine. */
-export function keepLayout(fileName: string, kindId: string, layout: TableLayout): void {
-  if (layout === plainLayout) localStorage.removeItem(keyOf(fileName, kindId));
-  else localStorage.setItem(keyOf(fileName, kindId), JSON.stringify(layout));
-}
 
 /** Columns in a person's order, hidden ones left out; the first column always stands first. */
 export function shownColumns(columns: readonly Column[], layout: TableLayout): readonly Column[] {
@@ -86,8 +46,4 @@ export function filteredBy(layout: TableLayout, filter: Filter): TableLayout {
   const others = layout.filters.filter((one) => one.column !== filter.column);
   const isNone = filter.text.trim() === "" && filter.values === null;
   return { ...layout, filters: isNone ? others : [...others, filter] };
-}
-
-function keyOf(fileName: string, kindId: string): string {
-  return `strandwright table ${fileName} ${kindId}`;
 }

@@ -1,14 +1,16 @@
+import type { KeptView } from "../../core/contract/wayMethods.ts";
 import type { Session } from "../app/session.ts";
-import { isDrawable } from "../canvas/viewport.ts";
+import { keepWays } from "../app/ways.ts";
+import { isDrawable, type Viewport } from "../canvas/viewport.ts";
 
 const settleMs = 300;
 
-/** Shows the part of the ground this file was left at; false where it was never looked at here. */
+/** Shows the part of the page this file was left at; false where it was never looked at here. */
 export function recallView(session: Session): boolean {
-  const kept = readKept(keyOf(session));
-  if (!kept) return false;
-  const [centreEastM, centreNorthM, pxPerM] = kept;
-  session.view.setState(({ viewport }) => ({ viewport: { ...viewport, centreEastM, centreNorthM, pxPerM } }));
+  const { ways, drawnAs } = session.view.getState();
+  const kept = ways.views[drawnAs];
+  if (!kept || !isDrawable(kept.pxPerM)) return false;
+  session.view.setState(({ viewport }) => ({ viewport: withUpperLeft(viewport, kept) }));
   return true;
 }
 
@@ -16,8 +18,8 @@ export function recallView(session: Session): boolean {
 export function keepView(session: Session): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const keep = (): void => {
-    const { centreEastM, centreNorthM, pxPerM } = session.view.getState().viewport;
-    localStorage.setItem(keyOf(session), JSON.stringify([centreEastM, centreNorthM, pxPerM]));
+    const { viewport, ways, drawnAs } = session.view.getState();
+    keepWays(session, { views: { ...ways.views, [drawnAs]: upperLeftOf(viewport) } });
   };
   const stop = session.view.subscribe((now, before) => {
     if (now.viewport === before.viewport) return;
@@ -32,21 +34,17 @@ export function keepView(session: Session): () => void {
   };
 }
 
-function keyOf(session: Session): string {
-  const open = session.store.get();
-  const { drawnAs } = session.view.getState();
-  return ["strandwright.view", open?.fileName, open?.plant.settings().routeName, drawnAs].join(".");
+/** Panels come and go at the right and below: the upper left is what stays where it is. */
+function upperLeftOf({ centreEastM, centreNorthM, pxPerM, widthPx, heightPx }: Viewport): KeptView {
+  return { leftEastM: centreEastM - widthPx / 2 / pxPerM, topNorthM: centreNorthM + heightPx / 2 / pxPerM, pxPerM };
 }
 
-/** What was kept, where it is three figures a view can be made of: other hands may have written there. */
-function readKept(key: string): readonly [number, number, number] | null {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(key) ?? "null");
-    if (!Array.isArray(kept) || kept.length !== 3) return null;
-    const [east, north, pxPerM]: readonly unknown[] = kept;
-    if (typeof east !== "number" || typeof north !== "number" || typeof pxPerM !== "number") return null;
-    return isDrawable(pxPerM) ? [east, north, pxPerM] : null;
-  } catch {
-    return null;
-  }
+function withUpperLeft(viewport: Viewport, { leftEastM, topNorthM, pxPerM }: KeptView): Viewport {
+  const { widthPx, heightPx } = viewport;
+  return {
+    ...viewport,
+    pxPerM,
+    centreEastM: leftEastM + widthPx / 2 / pxPerM,
+    centreNorthM: topNorthM - heightPx / 2 / pxPerM,
+  };
 }

@@ -1,4 +1,4 @@
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
@@ -62,6 +62,11 @@ test("no save is needed: the state tells the last edit, Ctrl+S says so, a backup
   await panel.getByRole("button", { name: "Save the copy" }).click();
   await page.getByText(/^Copy saved as Copy for Jo\.strand/).waitFor();
   expect(existsSync(join(machine.home, "Copy for Jo.strand"))).toBe(true);
+  // a copy replaces nothing, so nobody has to be asked
+  const bytes = readFileSync(join(machine.home, "Copy for Jo.strand"));
+  await panel.getByRole("button", { name: "Save the copy" }).click();
+  await page.getByRole("alert").getByText("There is already a file of this name.").waitFor();
+  expect(readFileSync(join(machine.home, "Copy for Jo.strand")).equals(bytes)).toBe(true);
 });
 
 test("a lost program is told, and the page takes up again when it is back; a reload shows the saved state", async () => {

@@ -1,6 +1,7 @@
 import type { LucideIcon } from "lucide-react";
 import { lookOnlyReason } from "../files.ts";
 import type { Session } from "../session.ts";
+import { actionWords, topicWords } from "./words.ts";
 
 /** One thing a person can ask for: buttons, keys and tooltips are all made from these. */
 export type Action = {
@@ -29,7 +30,7 @@ export type Action = {
 export type Repeatable = Pick<Action, "blocked" | "run"> & { readonly name: string };
 
 /** Why nothing can be done without a route. */
-const closed = (session: Session): string | null => (session.store.get() ? null : "No route is open.");
+const closed = (session: Session): string | null => (session.store.get() ? null : actionWords.noRoute);
 
 /** Why an edit has to wait, or cannot be made at all. */
 export const working = (session: Session): string | null => lookOnlyReason(session) ?? waiting(session);
@@ -37,24 +38,15 @@ export const working = (session: Session): string | null => lookOnlyReason(sessi
 /** Why work that changes nothing has to wait. */
 export const waiting = (session: Session): string | null => {
   const { job } = session.view.getState();
-  return closed(session) ?? (job ? `Wait for "${job.name}" to end, or stop it.` : null);
+  return closed(session) ?? (job ? actionWords.waitFor(job.name) : null);
 };
 
 /** Why the diagram cannot be changed now. */
 export const beyondDiagram = (session: Session): string | null =>
-  closed(session) ?? (session.view.getState().sheets ? "The sheets are shown; close them first." : null);
-
-const topics = {
-  file: "Route files",
-  history: "Undo and redo",
-  work: "Work on the route",
-  view: "View",
-  help: "Help and look",
-  none: "Diagram and selection",
-} as const;
+  closed(session) ?? (session.view.getState().sheets ? actionWords.sheetsFirst : null);
 
 /** An action with the usual ways where it does not say otherwise. */
 export function action(id: string, rest: Partial<Action> & Pick<Action, "name" | "icon" | "run">): Action {
-  const topic = topics[rest.place ?? "none"];
+  const topic = topicWords[rest.place ?? "none"];
   return { id, keys: [], blocked: closed, place: null, isWritten: false, topic, ...rest };
 }

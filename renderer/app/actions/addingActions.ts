@@ -6,6 +6,7 @@ import { runCommand } from "../edits.ts";
 import { splitRef } from "../ref.ts";
 import type { Session } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
+import { actionWords } from "./words.ts";
 
 /** Adding and changing the line by hand. */
 export const addingActions: readonly Action[] = [
@@ -23,20 +24,17 @@ export const addingActions: readonly Action[] = [
     }),
   ),
   action("joinSpans", {
-    name: () => "Remove the pole and join its spans",
+    name: () => actionWords.joinSpans,
     keys: ["J"],
     icon: Merge,
-    blocked: (s) => beyondDiagram(s) ?? working(s) ?? (chosenPoleId(s) === null ? "Choose one pole first." : null),
+    blocked: (s) => beyondDiagram(s) ?? working(s) ?? (chosenPoleId(s) === null ? actionWords.onePoleFirst : null),
     run: (s) => runCommand(s, "span.join", { poleId: chosenPoleId(s) }),
   }),
   action("reverseCable", {
-    name: () => "Reverse the cable",
+    name: () => actionWords.reverseCable,
     keys: ["Shift+V"],
     icon: FlipHorizontal2,
-    blocked: (s) =>
-      beyondDiagram(s) ??
-      working(s) ??
-      (chosenCableId(s) === null ? "Choose a span that carries one cable first." : null),
+    blocked: (s) => beyondDiagram(s) ?? working(s) ?? (chosenCableId(s) === null ? actionWords.spanFirst : null),
     run: (s) => runCommand(s, "cable.reverse", { cableId: chosenCableId(s) }),
   }),
 ];

@@ -4,34 +4,35 @@ import { chooseAll } from "../../tools/chooseAll.ts";
 import { redo, undo } from "../edits.ts";
 import type { Session } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
+import { actionWords } from "./words.ts";
 
 /** What changes the route or takes a change back. */
 export const editActions: readonly Action[] = [
   action("undo", {
-    name: (s) => stepName("Undo", s.store.get()?.history.undo),
+    name: (s) => stepName(actionWords.undo, s.store.get()?.history.undo),
     keys: ["Mod+Z"],
     icon: Undo2,
-    blocked: (s) => working(s) ?? (s.store.get()?.history.undo ? null : "Nothing to undo."),
+    blocked: (s) => working(s) ?? (s.store.get()?.history.undo ? null : actionWords.nothingToUndo),
     run: undo,
     place: "history",
   }),
   action("redo", {
-    name: (s) => stepName("Redo", s.store.get()?.history.redo),
+    name: (s) => stepName(actionWords.redo, s.store.get()?.history.redo),
     keys: ["Mod+Shift+Z", "Mod+Y"],
     icon: Redo2,
-    blocked: (s) => working(s) ?? (s.store.get()?.history.redo ? null : "Nothing to redo."),
+    blocked: (s) => working(s) ?? (s.store.get()?.history.redo ? null : actionWords.nothingToRedo),
     run: redo,
     place: "history",
   }),
   action("all", {
-    name: () => "Choose all that is shown",
+    name: () => actionWords.chooseAll,
     keys: ["Mod+A"],
     icon: ListTree,
     blocked: beyondDiagram,
     run: chooseAll,
   }),
   action("back", {
-    name: () => "Clear the selection",
+    name: () => actionWords.clearSelection,
     keys: ["Escape"],
     icon: X,
     run: backOut,

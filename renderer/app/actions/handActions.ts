@@ -8,24 +8,25 @@ import { removalBlocked, removalName, removeChosen } from "../../tools/removal.t
 import { fitChosen, fullScale } from "../look.ts";
 import { openRouteOf, type Session } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
+import { actionWords } from "./words.ts";
 
 const needsTerminal = (s: Session): string | null =>
-  working(s) ?? beyondDiagram(s) ?? (oneTerminal(s) === null ? "Choose one terminal first." : null);
+  working(s) ?? beyondDiagram(s) ?? (oneTerminal(s) === null ? actionWords.oneTerminalFirst : null);
 
 const somethingChosen = (s: Session): string | null =>
-  beyondDiagram(s) ?? (s.view.getState().selection.length === 0 ? "Nothing is chosen." : null);
+  beyondDiagram(s) ?? (s.view.getState().selection.length === 0 ? actionWords.nothingChosen : null);
 
 /** What hands do on the diagram. */
 export const handActions: readonly Action[] = [
   action("exact", {
-    name: () => "Type the distance from the pole",
+    name: () => actionWords.exact,
     keys: ["Enter"],
     icon: RulerDimensionLine,
     blocked: (s) => needsTerminal(s) ?? lockedWords(s.view.getState().kinds, "terminal"),
     run: (s) => openExact(s, null),
   }),
   action("rename", {
-    name: () => "Edit the name in place",
+    name: () => actionWords.rename,
     keys: ["F2"],
     icon: PencilLine,
     blocked: (s) => working(s) ?? somethingChosen(s) ?? nameless(s),
@@ -35,7 +36,7 @@ export const handActions: readonly Action[] = [
     },
   }),
   action("duplicate", {
-    name: () => "Hang another like it at the far pole",
+    name: () => actionWords.duplicate,
     keys: ["Mod+D"],
     icon: Copy,
     blocked: needsTerminal,
@@ -50,33 +51,29 @@ export const handActions: readonly Action[] = [
     run: removeChosen,
   }),
   action("fitChosen", {
-    name: () => "Show what is chosen",
+    name: () => actionWords.fitChosen,
     keys: ["2"],
     icon: Focus,
     blocked: somethingChosen,
     run: fitChosen,
   }),
   action("scale", {
-    name: () => "Scale 100 % (1 in to 200 ft)",
+    name: () => actionWords.fullScale,
     keys: ["1"],
     icon: Scaling,
     blocked: beyondDiagram,
     run: fullScale,
   }),
   action("measure", {
-    name: (s) => (s.view.getState().measure ? "Put the measure away" : "Measure"),
+    name: (s) => (s.view.getState().measure ? actionWords.hideMeasure : actionWords.measure),
     keys: ["M"],
     icon: Ruler,
-    blocked: (s) =>
-      beyondDiagram(s) ??
-      (s.view.getState().drawnAs === "ground"
-        ? null
-        : "The straightened route has no true distances; draw it true to the ground first."),
+    blocked: (s) => beyondDiagram(s) ?? (s.view.getState().drawnAs === "ground" ? null : actionWords.noTrueDistances),
     run: (s) => s.view.setState(({ measure }) => ({ measure: measure ? null : [], hand: null, adding: null })),
     place: "view",
   }),
   action("kinds", {
-    name: (s) => (s.view.getState().isKindsOpen ? "Put the kinds away" : "Show, fade or lock kinds"),
+    name: (s) => (s.view.getState().isKindsOpen ? actionWords.hideKinds : actionWords.showKinds),
     keys: ["K"],
     icon: Layers,
     blocked: beyondDiagram,
@@ -87,5 +84,5 @@ export const handActions: readonly Action[] = [
 
 function nameless(session: Session): string | null {
   const ref = session.view.getState().selection.at(-1);
-  return ref && nameField(openRouteOf(session).plant, ref) ? null : "This has no name of its own.";
+  return ref && nameField(openRouteOf(session).plant, ref) ? null : actionWords.nameless;
 }

@@ -3,14 +3,9 @@ import { pageHere } from "../../help/pageHere.ts";
 import { machine } from "../machine.ts";
 import { tell } from "../session.ts";
 import { type Action, action } from "./action.ts";
+import { actionWords, topicWords } from "./words.ts";
 
 const themes = ["system", "light", "dark", "contrast"] as const;
-const themeWords = {
-  system: "the system's colours",
-  light: "light colours",
-  dark: "dark colours",
-  contrast: "high contrast",
-} as const;
 const textSteps = [100, 125, 150] as const;
 
 const afterTheme = (): (typeof themes)[number] => after(themes, machine.getState().theme);
@@ -19,54 +14,54 @@ const afterText = (): number => after<number>(textSteps, machine.getState().text
 /** Finding, help and the look of the window; none of them needs a route. */
 export const helpActions: readonly Action[] = [
   action("find", {
-    name: () => "Find anything",
+    name: () => actionWords.find,
     keys: ["Mod+K", "Mod+F"],
     icon: Search,
     blocked: () => null,
     run: (s) => s.view.setState({ overlay: "finder" }),
     place: "help",
-    topic: "Help and look",
+    topic: topicWords.help,
     isEverywhere: true,
   }),
   action("help", {
-    name: () => "Help for this panel",
+    name: () => actionWords.helpHere,
     keys: ["F1"],
     icon: BookOpen,
     blocked: () => null,
     run: (s) => s.view.setState({ helpPage: pageHere(), helpSought: "" }),
     place: "help",
-    topic: "Help and look",
+    topic: topicWords.help,
     isEverywhere: true,
   }),
   action("keys", {
-    name: () => "Show all keys",
+    name: () => actionWords.showKeys,
     keys: ["?"],
     icon: Keyboard,
     blocked: () => null,
     run: (s) => s.view.setState({ overlay: "keys" }),
     place: "help",
-    topic: "Help and look",
+    topic: topicWords.help,
   }),
   action("theme", {
-    name: () => `Change to ${themeWords[afterTheme()]}`,
+    name: () => actionWords.changeTheme(afterTheme()),
     icon: Contrast,
     blocked: () => null,
     run: (s) => {
       machine.setState({ theme: afterTheme() });
-      tell(s, `The window has ${themeWords[machine.getState().theme]}.`);
+      tell(s, actionWords.themeIs(machine.getState().theme));
     },
     place: "help",
-    topic: "Help and look",
+    topic: topicWords.help,
   }),
   action("text", {
-    name: () => `Show words at ${afterText()} %`,
+    name: () => actionWords.changeText(afterText()),
     icon: Type,
     blocked: () => null,
     run: (s) => {
       machine.setState({ textPercent: afterText() });
-      tell(s, `Words are shown at ${machine.getState().textPercent} %.`);
+      tell(s, actionWords.textIs(machine.getState().textPercent));
     },
-    topic: "Help and look",
+    topic: topicWords.help,
   }),
 ];
 

@@ -1,11 +1,13 @@
 import { LayoutPanelLeft, SlidersHorizontal } from "lucide-react";
+import { setLayout } from "../panelLayout.ts";
 import { plainLayout } from "../plainLayout.ts";
 import { type Action, action, waiting } from "./action.ts";
+import { actionWords } from "./words.ts";
 
 /** Standards and catalogues. */
 export const settingsActions: readonly Action[] = [
   action("settings", {
-    name: (s) => (s.view.getState().isSettingsOpen ? "Put the standards away" : "Standards and catalogues"),
+    name: (s) => (s.view.getState().isSettingsOpen ? actionWords.hideStandards : actionWords.standards),
     keys: ["Mod+,"],
     icon: SlidersHorizontal,
     blocked: waiting,
@@ -13,9 +15,9 @@ export const settingsActions: readonly Action[] = [
     place: "view",
   }),
   action("resetLayout", {
-    name: () => "Put the panels back as they were at first",
+    name: () => actionWords.resetLayout,
     icon: LayoutPanelLeft,
-    run: (s) => s.view.setState(plainLayout),
+    run: (s) => setLayout(s, plainLayout),
     place: "view",
   }),
 ];

@@ -13,11 +13,12 @@ import {
 import type { TableHand } from "../../tables/tableHand.ts";
 import type { Session } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
+import { actionWords, topicWords } from "./words.ts";
 
 /** What is done in the tables. Their keys work while a table has the focus (tables/gridKeys.ts). */
 export const tableActions: readonly Action[] = [
   action("tables", {
-    name: (s) => (s.view.getState().tables.isOpen ? "Put the tables away" : "Show the tables"),
+    name: (s) => (s.view.getState().tables.isOpen ? actionWords.hideTables : actionWords.showTables),
     keys: ["Mod+G"],
     icon: Table2,
     blocked: beyondDiagram,
@@ -25,32 +26,33 @@ export const tableActions: readonly Action[] = [
     place: "view",
   }),
   action("tablesBeside", {
-    name: (s) => (s.view.getState().tables.isBeside ? "Put the tables below" : "Put the tables beside"),
+    name: (s) => (s.view.getState().tables.isBeside ? actionWords.tablesBelow : actionWords.tablesBeside),
     icon: PanelBottomDashed,
+    topic: topicWords.tables,
     blocked: inTable,
     run: (s) => s.view.setState(({ tables }) => ({ tables: { ...tables, isBeside: !tables.isBeside } })),
   }),
   onTable(
     "tableAdd",
-    "Add a row",
+    actionWords.addRow,
     RowsIcon,
     (hand) => hand.addRow(),
-    (hand) => (hand.canAdd ? null : `A ${hand.thing} is not made in this table.`),
+    (hand) => (hand.canAdd ? null : actionWords.notMadeHere(hand.thing)),
   ),
   onTable(
     "tableRemove",
-    "Remove the rows",
+    actionWords.removeRows,
     Trash2,
     (hand) => hand.removeRows(),
-    (hand) => (hand.canRemove ? null : `A ${hand.thing} is not removed in this table.`),
+    (hand) => (hand.canRemove ? null : actionWords.notRemovedHere(hand.thing)),
   ),
-  onTable("tableEdit", "Edit the cell", Pencil, (hand) => hand.edit()),
-  onTable("tableExplain", "Explain the figure", Info, (hand) => hand.explain()),
-  onTable("tableCopy", "Copy", Copy, (hand) => hand.copy(false)),
-  onTable("tableCopyHeadings", "Copy with headings", Copy, (hand) => hand.copy(true)),
-  onTable("tableFill", "Fill down", ArrowDownToLine, (hand) => hand.fillDown()),
-  onTable("tableClear", "Empty the cells", Eraser, (hand) => hand.clear()),
-  onTable("tableReset", "Reset the columns", RotateCcw, (hand) => hand.resetLayout()),
+  onTable("tableEdit", actionWords.editCell, Pencil, (hand) => hand.edit()),
+  onTable("tableExplain", actionWords.explainFigure, Info, (hand) => hand.explain()),
+  onTable("tableCopy", actionWords.copyCells, Copy, (hand) => hand.copy(false)),
+  onTable("tableCopyHeadings", actionWords.copyWithHeadings, Copy, (hand) => hand.copy(true)),
+  onTable("tableFill", actionWords.fillDown, ArrowDownToLine, (hand) => hand.fillDown()),
+  onTable("tableClear", actionWords.emptyCells, Eraser, (hand) => hand.clear()),
+  onTable("tableReset", actionWords.resetColumns, RotateCcw, (hand) => hand.resetLayout()),
 ];
 
 function onTable(
@@ -63,6 +65,7 @@ function onTable(
   return action(id, {
     name: () => name,
     icon,
+    topic: topicWords.tables,
     blocked: (s) => {
       const { hand } = s.view.getState().tables;
       return inTable(s) ?? working(s) ?? (hand ? blocked(hand) : null);
@@ -75,5 +78,5 @@ function onTable(
 }
 
 function inTable(session: Session): string | null {
-  return beyondDiagram(session) ?? (session.view.getState().tables.hand ? null : "No table is shown.");
+  return beyondDiagram(session) ?? (session.view.getState().tables.hand ? null : actionWords.noTable);
 }

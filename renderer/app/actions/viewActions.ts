@@ -3,11 +3,12 @@ import { runCommand } from "../edits.ts";
 import { fitAll, zoomBy } from "../look.ts";
 import { unitsOf } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
+import { actionWords } from "./words.ts";
 
 /** What is seen and how. */
 export const viewActions: readonly Action[] = [
   action("zoomOut", {
-    name: () => "Zoom out",
+    name: () => actionWords.zoomOut,
     keys: ["-", "Mod+-"],
     icon: ZoomOut,
     blocked: beyondDiagram,
@@ -15,7 +16,7 @@ export const viewActions: readonly Action[] = [
     place: "view",
   }),
   action("zoomIn", {
-    name: () => "Zoom in",
+    name: () => actionWords.zoomIn,
     keys: ["+", "=", "Mod+=", "Mod++"],
     icon: ZoomIn,
     blocked: beyondDiagram,
@@ -23,7 +24,7 @@ export const viewActions: readonly Action[] = [
     place: "view",
   }),
   action("fit", {
-    name: () => "Show the whole route",
+    name: () => actionWords.fit,
     keys: ["0", "Mod+0"],
     icon: Maximize,
     blocked: beyondDiagram,
@@ -31,7 +32,7 @@ export const viewActions: readonly Action[] = [
     place: "view",
   }),
   action("units", {
-    name: (s) => (unitsOf(s.store.get()) === "us" ? "Switch to metric units" : "Switch to feet and inches"),
+    name: (s) => (unitsOf(s.store.get()) === "us" ? actionWords.toMetric : actionWords.toFeet),
     icon: Footprints,
     blocked: working,
     run: (s) =>
@@ -41,7 +42,7 @@ export const viewActions: readonly Action[] = [
     place: "view",
   }),
   action("findings", {
-    name: (s) => (s.view.getState().isFindingsOpen ? "Put the findings away" : "Show the findings"),
+    name: (s) => (s.view.getState().isFindingsOpen ? actionWords.hideFindings : actionWords.showFindings),
     keys: ["Mod+J"],
     blocked: beyondDiagram,
     icon: PanelBottom,
@@ -49,7 +50,7 @@ export const viewActions: readonly Action[] = [
     place: "view",
   }),
   action("side", {
-    name: (s) => (s.view.getState().isSideOpen ? "Put the side panel away" : "Show the side panel"),
+    name: (s) => (s.view.getState().isSideOpen ? actionWords.hideSide : actionWords.showSide),
     keys: ["Mod+B"],
     blocked: beyondDiagram,
     icon: PanelRight,

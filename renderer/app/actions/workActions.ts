@@ -1,11 +1,12 @@
 import { FileDown, FileInput, Files, Waypoints } from "lucide-react";
 import { drawSet, layOut, previewSheets } from "../jobs.ts";
 import { type Action, action, waiting, working } from "./action.ts";
+import { actionWords } from "./words.ts";
 
 /** The work on a route, in the order it is done. */
 export const workActions: readonly Action[] = [
   action("import", {
-    name: () => "Import",
+    name: () => actionWords.importList,
     keys: ["Mod+I"],
     icon: FileInput,
     blocked: working,
@@ -14,7 +15,7 @@ export const workActions: readonly Action[] = [
     isWritten: true,
   }),
   action("layout", {
-    name: () => "Lay out terminals",
+    name: () => actionWords.layOut,
     icon: Waypoints,
     blocked: working,
     run: layOut,
@@ -22,7 +23,7 @@ export const workActions: readonly Action[] = [
     isWritten: true,
   }),
   action("preview", {
-    name: (s) => (s.view.getState().sheets ? "Close the sheets" : "Preview sheets"),
+    name: (s) => (s.view.getState().sheets ? actionWords.closeSheets : actionWords.previewSheets),
     icon: Files,
     blocked: waiting,
     run: (s) => (s.view.getState().sheets ? s.view.setState({ sheets: null }) : previewSheets(s)),
@@ -30,7 +31,7 @@ export const workActions: readonly Action[] = [
     isWritten: true,
   }),
   action("draw", {
-    name: () => "Draw the set",
+    name: () => actionWords.drawSet,
     keys: ["Mod+P"],
     icon: FileDown,
     blocked: waiting,

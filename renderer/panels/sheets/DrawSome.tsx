@@ -26,9 +26,9 @@ export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; read
     >
       <label htmlFor={`${id}-which`}>{words.which}</label>
       <select id={`${id}-which`} value={which} onChange={(event) => setWhich(event.target.value)}>
-        <option value="all">All {sheets.length}</option>
-        <option value="current">The one shown</option>
-        <option value="range">By number</option>
+        <option value="all">{words.all(sheets.length)}</option>
+        <option value="current">{words.shown}</option>
+        <option value="range">{words.byNumber}</option>
         {kinds.map((kind) => (
           <option key={kind} value={kind}>
             {kindWords[kind]}

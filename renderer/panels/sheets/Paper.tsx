@@ -23,7 +23,7 @@ export function Paper(props: {
   return (
     <div className="paper">
       <div className="paper-sheet" style={{ width: `calc(min(100cqw, 100cqh * ${width / height}) * ${zoom})` }}>
-        <div ref={drawn} role="img" aria-label={`Sheet ${sheet.number}, ${sheet.title}`} />
+        <div ref={drawn} role="img" aria-label={words.sheet(sheet.number, sheet.title)} />
         {sheet.links.map(({ boxMm: [left, bottom, wide, high], to }) => (
           <button
             key={`${to} ${left} ${bottom}`}

@@ -27,5 +27,9 @@ export const words = {
   badRange: (last: number): string => `Write numbers from 1 to ${last}, such as 3-5, 9.`,
   revision: (letter: string): string => (letter === "" ? words.noneIssued : `Revision ${letter}`),
   place: (position: number, count: number): string => `Sheet ${position} of ${count}`,
+  all: (count: number): string => `All ${count}`,
+  shown: "The one shown",
+  byNumber: "By number",
+  sheet: (number: string, title: string): string => `Sheet ${number}, ${title}`,
   leads: (to: string): string => `Go to sheet ${to}`,
 };

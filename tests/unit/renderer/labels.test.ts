@@ -34,8 +34,16 @@ function liesOn(label: PlacedLabel, [x, y]: readonly [number, number]): boolean 
   return along < measure(label.text, label.sizePx) / 2 - 2.5 && across < (label.sizePx - 1) / 2 - 2.5;
 }
 
-test.each([1.4, 2.5, 6])("no label lies on another at %s px to the metre", (pxPerM) => {
-  const labels = layOutLabels(pictureOf(openPlant(estateRoute()), pxPerM), measure);
+test.each([
+  [1.4, 1],
+  [2.5, 1],
+  [6, 1],
+  [6, 1.5],
+  [6, 2],
+])("no label lies on another at %s px to the metre, with letters %s times the usual size", (pxPerM, letterFrac) => {
+  const usual = pictureOf(openPlant(estateRoute()), pxPerM);
+  const labels = layOutLabels({ ...usual, ink: { ...usual.ink, letterFrac } }, measure);
+  expect(Math.max(...labels.map((one) => one.sizePx))).toBe(12 * letterFrac);
   expect(labels.length).toBeGreaterThan(10);
   const clashes = labels.flatMap((one, i) =>
     labels.slice(i + 1).filter((other) => pointsOn(other).some((point) => liesOn(one, point))),

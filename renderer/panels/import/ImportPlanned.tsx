@@ -1,7 +1,8 @@
-import type { ImportReply } from "../../core/contract/shapes.ts";
-import { formatLength } from "../../core/units/formatLength.ts";
-import { unitsOf } from "../app/session.ts";
-import { useOpenRoute } from "../app/useSession.ts";
+import type { ImportReply } from "../../../core/contract/shapes.ts";
+import { formatLength } from "../../../core/units/formatLength.ts";
+import { unitsOf } from "../../app/session.ts";
+import { useOpenRoute } from "../../app/useSession.ts";
+import { words } from "./words.ts";
 
 const mostBad = 200;
 const mostReviewed = 60;
@@ -18,14 +19,11 @@ export function ImportPlanned({ plan, onColumn }: Props) {
           <strong>{problem.what}</strong> {problem.mend} <span className="alert-where">{problem.where}</span>
         </p>
       )}
-      <p className="import-sum">
-        {newCount} new, {changedCount} changed, {skippedCount} left as they are, {bad.length} bad
-        {spanCount > 0 ? `, ${spanCount} spans` : ""}
-      </p>
+      <p className="import-sum">{words.sum(newCount, changedCount, skippedCount, bad.length, spanCount)}</p>
       <BadRows plan={plan} />
       <Columns plan={plan} onColumn={onColumn} />
       <FirstRows plan={plan} />
-      {plan.notes.length > 0 && <h3>Notes</h3>}
+      {plan.notes.length > 0 && <h3>{words.notes}</h3>}
       <ul className="notes">
         {plan.notes.map((note) => (
           <li key={note}>{note}</li>
@@ -40,18 +38,18 @@ function BadRows({ plan: { bad } }: { readonly plan: ImportReply }) {
   if (bad.length === 0) return null;
   return (
     <>
-      <h3>Bad rows</h3>
+      <h3>{words.badRows}</h3>
       <div className="scroll">
-        <table aria-label="Bad rows">
+        <table aria-label={words.badRows}>
           <thead>
             <tr>
               <th scope="col" className="figure">
-                Line
+                {words.line}
               </th>
-              <th scope="col">Column</th>
-              <th scope="col">Value</th>
-              <th scope="col">What is wrong</th>
-              <th scope="col">Accepted</th>
+              <th scope="col">{words.column}</th>
+              <th scope="col">{words.value}</th>
+              <th scope="col">{words.wrong}</th>
+              <th scope="col">{words.accepted}</th>
             </tr>
           </thead>
           <tbody>
@@ -67,11 +65,7 @@ function BadRows({ plan: { bad } }: { readonly plan: ImportReply }) {
           </tbody>
         </table>
       </div>
-      {bad.length > mostBad && (
-        <p className="quiet">
-          The first {mostBad} of {bad.length} are listed.
-        </p>
-      )}
+      {bad.length > mostBad && <p className="quiet">{words.firstOf(mostBad, bad.length)}</p>}
     </>
   );
 }
@@ -79,16 +73,13 @@ function BadRows({ plan: { bad } }: { readonly plan: ImportReply }) {
 function Columns({ plan, onColumn }: Props) {
   return (
     <>
-      <h3>Columns</h3>
+      <h3>{words.columns}</h3>
       <div className="columns">
         {plan.fields.map(({ field, title, required }) => (
           <label key={field}>
-            <span>
-              {title}
-              {required ? " (needed)" : ""}
-            </span>
+            <span>{required ? words.needed(title) : title}</span>
             <select value={plan.columns[field] ?? ""} onChange={(event) => onColumn(field, event.target.value)}>
-              <option value="">not in the file</option>
+              <option value="">{words.notInFile}</option>
               {plan.headings.map((heading) => (
                 <option key={heading} value={heading}>
                   {heading}
@@ -106,9 +97,9 @@ function FirstRows({ plan: { headings, firstRows, columns } }: { readonly plan: 
   const used = new Set(Object.values(columns));
   return (
     <>
-      <h3>First rows</h3>
+      <h3>{words.firstRows}</h3>
       <div className="scroll">
-        <table aria-label="First rows">
+        <table aria-label={words.firstRows}>
           <thead>
             <tr>
               {headings.map((heading) => (
@@ -141,21 +132,17 @@ function SpansForReview({ plan: { spansForReview } }: { readonly plan: ImportRep
   if (spansForReview.length === 0) return null;
   return (
     <>
-      <h3>Spans to look at</h3>
+      <h3>{words.spansToLookAt}</h3>
       <ul className="lines">
         {spansForReview.slice(0, mostReviewed).map((span) => (
           <li key={span.spanId}>
-            <span>
-              {span.fromTag} to {span.toTag}: {span.review}
-            </span>
+            <span>{words.review(span.fromTag, span.toTag, span.review)}</span>
             <span className="figure">{formatLength(span.lengthM, units, "span")}</span>
           </li>
         ))}
       </ul>
       {spansForReview.length > mostReviewed && (
-        <p className="quiet">
-          The first {mostReviewed} of {spansForReview.length} are listed.
-        </p>
+        <p className="quiet">{words.firstOf(mostReviewed, spansForReview.length)}</p>
       )}
     </>
   );

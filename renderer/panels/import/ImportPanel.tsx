@@ -1,22 +1,24 @@
 import { useEffect, useState } from "react";
-import type { ImportReply } from "../../core/contract/shapes.ts";
-import type { Result } from "../../core/model/result.ts";
-import { kindOfName } from "../app/dropping.ts";
+import type { ImportReply } from "../../../core/contract/shapes.ts";
+import type { Result } from "../../../core/model/result.ts";
+import { kindOfName } from "../../app/dropping.ts";
 import {
   base64Of,
   blankImport,
   type Importing,
   type ImportKind,
-  importKinds,
   keepColumns,
   keptColumns,
   planImport,
   takeImport,
-} from "../app/importing.ts";
-import { showFault } from "../app/session.ts";
-import { useLookOnly } from "../app/useLookOnly.ts";
-import { useSession, useView } from "../app/useSession.ts";
+} from "../../app/importing.ts";
+import { showFault } from "../../app/session.ts";
+import { useLookOnly } from "../../app/useLookOnly.ts";
+import { useSession, useView } from "../../app/useSession.ts";
 import { ImportPlanned } from "./ImportPlanned.tsx";
+import { kindWords, words } from "./words.ts";
+
+const importKinds: readonly ImportKind[] = ["pole", "livingUnit", "attachment", "crossing", "spanPair"];
 
 /** Bringing data in: choose kind and file, see how it will be read and what is bad, then take it. */
 export function ImportPanel() {
@@ -74,31 +76,31 @@ export function ImportPanel() {
   const why = lookOnly ?? whyNot(planned, importing);
 
   return (
-    <aside className="import" aria-label="Import">
+    <aside className="import" aria-label={words.title}>
       <header>
-        <h2>Import</h2>
+        <h2>{words.title}</h2>
         <button type="button" className="fix" onClick={() => session.view.setState({ isImportOpen: false })}>
-          Close
+          {words.close}
         </button>
       </header>
       <div className="import-choices">
         <label>
-          <span>What the file lists</span>
+          <span>{words.lists}</span>
           <select
             value={importing.kind}
             onChange={(event) =>
               setImporting({ ...importing, kind: kindFrom(event.target.value), columns: {}, areColumnsChosen: false })
             }
           >
-            {importKinds.map(([kind, words]) => (
+            {importKinds.map((kind) => (
               <option key={kind} value={kind}>
-                {words}
+                {kindWords[kind]}
               </option>
             ))}
           </select>
         </label>
         <label>
-          <span>File (CSV, XLSX or GeoJSON)</span>
+          <span>{words.file}</span>
           <input
             key={takenCount}
             type="file"
@@ -109,9 +111,7 @@ export function ImportPanel() {
         <Options importing={importing} setImporting={setImporting} />
       </div>
       {importing.fileName !== "" && <p className="quiet">{importing.fileName}</p>}
-      {importing.contentBase64 === "" && (
-        <p className="quiet">Choose a file. It is shown here as it will be read before anything is taken.</p>
-      )}
+      {importing.contentBase64 === "" && <p className="quiet">{words.chooseFile}</p>}
       {planned && !planned.ok && (
         <p className="problem" role="alert">
           <strong>{planned.fault.what}</strong> {planned.fault.mend}{" "}
@@ -134,7 +134,7 @@ export function ImportPanel() {
           aria-describedby="why-not-take"
           onClick={() => why === null && !isTaking && void take()}
         >
-          {takeWords(plan)}
+          {words.take(plan && plan.newCount + plan.changedCount)}
         </button>
         <span id="why-not-take" className="quiet">
           {why}
@@ -150,14 +150,14 @@ function Options({ importing, setImporting }: Setting) {
   return (
     <>
       <label>
-        <span>Lengths without a unit are in</span>
+        <span>{words.lengthUnit}</span>
         <select
           value={importing.lengthUnit}
           onChange={(event) => setImporting({ ...importing, lengthUnit: unitFrom(event.target.value) })}
         >
-          <option value="">what the headings say</option>
-          <option value="ft">feet</option>
-          <option value="m">metres</option>
+          <option value="">{words.byHeadings}</option>
+          <option value="ft">{words.feet}</option>
+          <option value="m">{words.metres}</option>
         </select>
       </label>
       <label className="tick">
@@ -166,7 +166,7 @@ function Options({ importing, setImporting }: Setting) {
           checked={importing.takesGood}
           onChange={(event) => setImporting({ ...importing, takesGood: event.target.checked })}
         />
-        <span>Take the good rows when others are bad</span>
+        <span>{words.takeGood}</span>
       </label>
       <label className="tick">
         <input
@@ -174,29 +174,23 @@ function Options({ importing, setImporting }: Setting) {
           checked={importing.replaces}
           onChange={(event) => setImporting({ ...importing, replaces: event.target.checked })}
         />
-        <span>Replace rows that are already in the route</span>
+        <span>{words.replace}</span>
       </label>
     </>
   );
 }
 
 function whyNot(planned: Result<ImportReply> | null, { contentBase64 }: Importing): string | null {
-  if (contentBase64 === "") return "No file is chosen.";
-  if (planned === null) return "The file is being read.";
-  if (!planned.ok) return "The file cannot be read.";
+  if (contentBase64 === "") return words.noFile;
+  if (planned === null) return words.beingRead;
+  if (!planned.ok) return words.unreadable;
   const { problem, newCount, changedCount } = planned.value;
-  if (problem) return "The file cannot be taken as it is.";
-  return newCount + changedCount === 0 ? "The file would change nothing." : null;
-}
-
-function takeWords(plan: ImportReply | null): string {
-  if (!plan) return "Take the rows in";
-  const count = plan.newCount + plan.changedCount;
-  return count === 1 ? "Take 1 row in" : `Take ${count} rows in`;
+  if (problem) return words.notAsItIs;
+  return newCount + changedCount === 0 ? words.noChange : null;
 }
 
 function kindFrom(value: string): ImportKind {
-  return importKinds.find(([kind]) => kind === value)?.[0] ?? "pole";
+  return importKinds.find((kind) => kind === value) ?? "pole";
 }
 
 function unitFrom(value: string): Importing["lengthUnit"] {

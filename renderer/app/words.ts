@@ -1,0 +1,39 @@
+/** Words of the window as a whole; one place, so that they can be translated. */
+export const words = {
+  undone: "Undone: ",
+  redone: "Redone: ",
+  yoursNow: "The route is yours to edit now.",
+  shownAsNow: "Shown as it is now.",
+  lookOnly: "This route may be looked at only.",
+  answersAgain: "The program answers again; this is what the file holds.",
+  hostAway: {
+    what: "The program behind this window does not answer.",
+    mend: "Start the program again; every edit that was answered is in the file.",
+  },
+  strangeAnswer: {
+    what: "The program behind this window answered in a form this window does not know.",
+    mend: "Close the program and start it again, so that both are of one version.",
+  },
+  takenIn: (newCount: number, changedCount: number, skippedCount: number): string =>
+    `Taken in: ${newCount} new, ${changedCount} changed, ${skippedCount} left as they were.`,
+  unserved: (count: number): string =>
+    `Laid out; ${count} living ${count === 1 ? "unit" : "units"} could not be served.`,
+  setInViewer: (fileName: string): string => `Drawing set ${fileName} is shown in the viewer; print it from there.`,
+  setSaved: (fileName: string): string => `Drawing set saved as ${fileName}.`,
+  stopped: (work: string): string => `${work}: stopped, nothing was changed.`,
+  sideWidth: "Width of the side panel",
+  findingsHeight: "Height of the findings",
+  dividerTold: (name: string): string => `${name}: drag, or use the arrow keys; a double click puts it back`,
+  emptyRoute:
+    "Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by hand.",
+  droppedCopy: (fileName: string, folder: string): string =>
+    `A browser does not say where a dropped file lies: ${fileName} was taken in as a copy, in ${folder}.`,
+  notAList: {
+    what: "That kind of file cannot be taken in.",
+    mend: "Drop a CSV, XLSX or GeoJSON list, or a route file.",
+  },
+  noRouteForList: {
+    what: "There is no route to take the list into.",
+    mend: "Open a route or start a new one, then drop the list again.",
+  },
+} as const;
