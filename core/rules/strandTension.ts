@@ -1,7 +1,7 @@
 import { strengthCases } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import { spanSag } from "../plant/spanSag.ts";
-import { strengthLimitFor, supportTensionN } from "../plant/strength.ts";
+import { stateIn, strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
@@ -22,7 +22,7 @@ export const strandTension: Rule = {
     const over = strengthCases
       .flatMap((condition) => {
         const limit = strengthLimitFor(plant, "strand", condition);
-        return limit ? [{ condition, limit, tensionN: supportTensionN(sag, condition) }] : [];
+        return limit ? [{ condition, limit, tensionN: stateIn(sag, condition).supportN }] : [];
       })
       .filter(({ limit, tensionN }) => isOver(tensionN, limit.limitFrac * breakingN))
       .sort((a, b) => b.tensionN / b.limit.limitFrac - a.tensionN / a.limit.limitFrac);
