@@ -1,7 +1,5 @@
-import { guyLoads } from "../plant/poleGuys.ts";
-import { strandAtPole } from "../plant/strandHeight.ts";
+import { guyTensionN } from "../plant/poleGuys.ts";
 import { strengthLimitFor } from "../plant/strength.ts";
-import { guyLoad } from "../strand/guyLoad.ts";
 import { caseWords } from "./caseWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
@@ -15,11 +13,9 @@ export const guyOverloaded: Rule = {
   basis: { ...routeItself, document: "strength set of the settings" },
   each: "guy",
   *check(plant, id) {
-    const { poleId, strandTypeId, heightM, leadM, anchorN } = plant.rowOf("guy", id);
-    const pullN = guyLoads(plant, poleId)?.get(id);
-    if (pullN === undefined) return;
-    const pulls = [{ pullN, heightM: strandAtPole(plant, poleId).heightM }];
-    const { guyN: measured } = guyLoad({ pulls, guyHeightM: heightM, leadM });
+    const { poleId, strandTypeId, anchorN } = plant.rowOf("guy", id);
+    const measured = guyTensionN(plant, id);
+    if (measured === null) return;
     const { breakingN } = plant.rowOf("strandType", strandTypeId);
     const parts = [
       { words: "guy", limit: strengthLimitFor(plant, "guy", "loaded"), strengthN: breakingN },
