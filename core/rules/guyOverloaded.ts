@@ -1,6 +1,7 @@
 import { guyTensionN } from "../plant/poleGuys.ts";
 import { strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";
+import { districtOf, leaningWords } from "./leaningWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
@@ -16,9 +17,9 @@ export const guyOverloaded: Rule = {
     const { poleId, strandTypeId, anchorN } = plant.rowOf("guy", id);
     const measured = guyTensionN(plant, id);
     if (measured === null) return;
-    const { breakingN } = plant.rowOf("strandType", strandTypeId);
+    const strand = plant.rowOf("strandType", strandTypeId);
     const parts = [
-      { words: "guy", limit: strengthLimitFor(plant, "guy", "loaded"), strengthN: breakingN },
+      { words: "guy", limit: strengthLimitFor(plant, "guy", "loaded"), strengthN: strand.breakingN },
       { words: "anchor of the guy", limit: strengthLimitFor(plant, "anchor", "loaded"), strengthN: anchorN },
     ];
     const [weakest] = parts
@@ -32,7 +33,7 @@ export const guyOverloaded: Rule = {
         { table: "guy", id },
         { table: "pole", id: poleId },
       ],
-      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, "loaded")}.`,
+      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, "loaded")}${leaningWords([...districtOf(plant, ["loaded"]), strand])}.`,
       measured,
       limit: weakest.mostN,
       unit: "N",

@@ -3,6 +3,7 @@ import { spanName } from "../plant/names.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { stateIn, strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";
+import { districtOf, leaningWords } from "./leaningWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
@@ -28,12 +29,15 @@ export const strandTension: Rule = {
       .sort((a, b) => b.tensionN / b.limit.limitFrac - a.tensionN / a.limit.limitFrac);
     const [worst] = over;
     if (!worst) return;
+    const { strandTypeId } = plant.rowOf("strandSection", strandSectionId);
+    const conditions = over.map((one) => one.condition);
+    const leaning = leaningWords([...districtOf(plant, conditions), plant.rowOf("strandType", strandTypeId)]);
     yield {
       subjects: [
         { table: "span", id },
         { table: "strandSection", id: strandSectionId },
       ],
-      message: `In span ${spanName(plant, id)} the strand is pulled too hard ${over.map((one) => caseWords(plant, one.condition)).join(" and ")}.`,
+      message: `In span ${spanName(plant, id)} the strand is pulled too hard ${conditions.map((one) => caseWords(plant, one)).join(" and ")}${leaning}.`,
       measured: worst.tensionN,
       limit: worst.limit.limitFrac * breakingN,
       unit: "N",
