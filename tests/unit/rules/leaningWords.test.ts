@@ -11,9 +11,7 @@ describe("a finding worked out from figures nobody has read in their document", 
     );
     expect(
       findingsOf(changed(route, "crossing", "crossing-1", { surfaceM: 100.8 }), "crossing-clearance")[0]?.message,
-    ).toBe(
-      "Over Test Rd in span P2 to P3 the line is too low under ice, worked out from unverified figures of Heavy.",
-    );
+    ).toBe("Over Test Rd in span P2 to P3 the line is too low under ice, worked out from unverified figures of Heavy.");
   });
 
   it("does not say so where only the stringing temperature binds", () => {
