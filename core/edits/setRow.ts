@@ -17,11 +17,7 @@ const guarded: { readonly [T in TableName]?: readonly string[] } = {
   pole: ["eastM", "northM"],
   span: ["fromPoleId", "toPoleId", "lengthM", "strandSectionId"],
   crossing: ["spanId"],
-  groundPoint: ["spanId"],
-  structure: ["spanId"],
-  wireSag: ["spanId"],
-  dropCrossing: ["livingUnitId"],
-  guy: ["poleId"],
+
   cable: ["cableTypeId", "fromClosureId"],
   slack: ["cableId", "spanId", "offsetM", "kind", "terminalId"],
   closure: ["cableId", "spanId"],

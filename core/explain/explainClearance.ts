@@ -4,7 +4,7 @@ import { spanEnds } from "../plant/geometry.ts";
 import { groundAtM, groundLine } from "../plant/groundLine.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { spanSag } from "../plant/spanSag.ts";
+import { spanSag, strandSagM } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
@@ -36,7 +36,7 @@ export function explainClearance(
     title,
     words:
       "Height of the strand over the surface on the straight line between both poles, less the sag at that point, less what hangs under the strand. Taken where it is least over the crossing's whole width.",
-    formula: `${isOverMeasured ? "h1 + g1 - s + (h2 + g2 - h1 - g1)" : "h1 + (h2 - h1)"} · x / L - 4 · D · (x / L) · (1 - x / L) - u`,
+    formula: `${isOverMeasured ? "h1 + g1 - s + (h2 + g2 - h1 - g1)" : "h1 + (h2 - h1)"} · x / L - y - u`,
     inputs: [
       ...endInputs(plant, crossingId, { isOverMeasured, offsetM, units }),
       lengthInput(
@@ -46,7 +46,12 @@ export function explainClearance(
         ["crossing", crossingId],
       ),
       lengthInput(["L", "span length"], sag.lengthM, [units, "span"], span),
-      lengthInput(["D", `midspan sag ${caseWords[part]}`], sag[part].sagM, [units, "sag"], span),
+      lengthInput(
+        ["y", `sag of the strand there ${caseWords[part]}`],
+        strandSagM(sag.lengthM, sag[part], offsetM),
+        [units, "sag"],
+        span,
+      ),
       lengthInput(
         ["u", "cable's underside below the strand's centre line"],
         sag.bundle.underStrandM,

@@ -5,13 +5,12 @@ import { strengthLimitFor } from "../plant/strength.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
-import { formatWeightPerLength } from "../units/formatWeightPerLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
-import { lengthInput, saidInput } from "./inputs.ts";
+import { saidInput } from "./inputs.ts";
 
 const noLimit = "The strength set has no limit for strand under the district's load.";
-const source = "tension at a level support is H + w D; textbook statics";
+const source = "level and vertical pull on the pole the span hangs heavier on; textbook statics";
 
 /** Tension of a span at its supports under the full district load, against what the company allows. */
 export function explainTensionLoaded(plant: Plant, spanId: string, units: UnitSystem): Explanation | NoExplanation {
@@ -24,7 +23,7 @@ export function explainTensionLoaded(plant: Plant, spanId: string, units: UnitSy
     kind: "known",
     title,
     words: "Tension of the strand at the supports under the district's load.",
-    formula: "H + w² · L² / (8 · H)",
+    formula: "√(H² + V²)",
     inputs: loaded.inputs,
     result: { symbol: "T", value: supportN, unit: "N", text: formatForce(supportN, units) },
     limit: limit
@@ -51,7 +50,7 @@ export function explainTensionShare(plant: Plant, spanId: string, units: UnitSys
     kind: "known",
     title,
     words: "Tension at the supports under the district's load, over the rated breaking strength of the strand.",
-    formula: "(H + w² · L² / (8 · H)) / B",
+    formula: "√(H² + V²) / B",
     inputs: [
       ...loaded.inputs,
       saidInput(["B", "rated breaking strength"], [breakingN, "N"], formatForce(breakingN, units), [
@@ -82,7 +81,7 @@ function loadedSpan(plant: Plant, spanId: string, units: UnitSystem) {
   const { strandSectionId } = plant.rowOf("span", spanId);
   if (sag.kind === "unknown") return sag.why;
   if (strandSectionId === null) return "The span carries no strand of ours.";
-  const { horizontalN, loadNPerM } = sag.tension;
+  const { horizontalN, supportDownN } = sag.tension;
   const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
   return {
     tension: sag.tension,
@@ -95,12 +94,14 @@ function loadedSpan(plant: Plant, spanId: string, units: UnitSystem) {
         ["strandSection", strandSectionId],
       ),
       saidInput(
-        ["w", `load per length of ${district.name}, wind and constant in it`],
-        [loadNPerM, "N/m"],
-        formatWeightPerLength(loadNPerM, units),
+        [
+          "V",
+          `vertical pull on that pole under the load of ${district.name}, its wind and constant taken with the weight`,
+        ],
+        [supportDownN, "N"],
+        formatForce(supportDownN, units),
         ["loadingDistrict", district.id],
       ),
-      lengthInput(["L", "span length"], sag.lengthM, [units, "span"], ["span", spanId]),
     ],
   };
 }

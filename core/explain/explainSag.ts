@@ -1,7 +1,7 @@
 import type { ClearanceCase } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { spanSag } from "../plant/spanSag.ts";
+import { pointLoadShearN2, spanSag } from "../plant/spanSag.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { formatTemperature } from "../units/formatTemperature.ts";
@@ -24,13 +24,16 @@ export function explainSag(
   const sag = spanSag(plant, spanId);
   const { strandSectionId } = plant.rowOf("span", spanId);
   if (sag.kind === "unknown" || strandSectionId === null) return { kind: "unknown", title, why: whyOf(sag) };
-  const { loadNPerM, horizontalN, sagM } = sag[part];
+  const { loadNPerM, horizontalN, sagM, pointLoads } = sag[part];
   const districtId = plant.settings().loadingDistrictId;
+  const hasLoads = pointLoads.length > 0;
   return {
     kind: "known",
     title,
-    words: "Load per length times the span squared, over eight times the horizontal tension.",
-    formula: "w · L² / (8 · H)",
+    words: hasLoads
+      ? "Bending moment at midspan of a beam under the same loads, over the horizontal tension."
+      : "Load per length times the span squared, over eight times the horizontal tension.",
+    formula: hasLoads ? "(w · L² / 8 + M) / H" : "w · L² / (8 · H)",
     inputs: [
       saidInput(
         ["w", part === "iced" ? "load per length with the district's ice" : "weight of strand, cables and lashing"],
@@ -39,6 +42,16 @@ export function explainSag(
         part === "iced" ? ["loadingDistrict", districtId] : ["strandSection", strandSectionId],
       ),
       lengthInput(["L", "span length"], sag.lengthM, [units, "span"], ["span", spanId]),
+      ...(hasLoads
+        ? [
+            plainInput(
+              ["M", "moment of terminals and coils at midspan"],
+              sagM * horizontalN - (loadNPerM * sag.lengthM ** 2) / 8,
+              "N·m",
+              ["span", spanId],
+            ),
+          ]
+        : []),
       saidInput(["H", "horizontal tension in this condition"], [horizontalN, "N"], formatForce(horizontalN, units), [
         "strandSection",
         strandSectionId,
@@ -46,8 +59,8 @@ export function explainSag(
     ],
     result: { symbol: "D", value: sagM, unit: "m", text: formatLength(sagM, units, "sag") },
     limit: null,
-    source: "equilibrium of half a span, by the parabola; textbook statics",
-    assumed: [levelSupports, "Terminals and coils are not in the load."],
+    source: "bending moment of the equivalent beam over the tension, by the parabola; textbook statics",
+    assumed: [levelSupports, loadWords(part)],
   };
 }
 
@@ -102,7 +115,7 @@ export function explainTension(
     title,
     words:
       "The strand stretches by the tension and grows by the warmth between the stringing state and this one. H is the one tension at which both lengths fit the span; put in, the formula gives H back.",
-    formula: "√(w² · L² · K / (24 · (H + w0² · L² · K / (24 · H0²) + a · (T - T0) · K - H0)))",
+    formula: "√((w² · L² / 12 + E) · K / (2 · (H + w0² · L² · K / (24 · H0²) + a · (T - T0) · K - H0)))",
     inputs: [
       weight("w", "load per length in this condition", state.loadNPerM),
       length,
@@ -121,14 +134,26 @@ export function explainTension(
         ["strandSection", section.id],
       ),
       plainInput(["a", "growth by warmth"], strand.expansionPerC, "/°C", ["strandType", strand.id]),
+      plainInput(
+        ["E", "what terminals and coils add to the mean square of the shear"],
+        pointLoadShearN2(sag.lengthM, state),
+        "N²",
+        ["span", spanId],
+      ),
       temperature("T", "temperature in this condition", state.temperatureDegC, ["loadingDistrict", districtId]),
       temperature("T0", "temperature at stringing", section.stringingDegC, ["strandSection", section.id]),
     ],
     result,
     limit: null,
     source: "change of state of an elastic strand, by the parabola; textbook statics",
-    assumed: [levelSupports, "Creep of the strand is not in it."],
+    assumed: [levelSupports, loadWords(part), "Creep of the strand is not in it."],
   };
+}
+
+function loadWords(part: ClearanceCase): string {
+  return part === "stringing"
+    ? "Terminals and coils do not hang on it yet."
+    : "Terminals and coils hang in it by their weights; ice on them and closures are not counted.";
 }
 
 function whyOf(sag: ReturnType<typeof spanSag>): string {

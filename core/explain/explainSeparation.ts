@@ -92,9 +92,7 @@ export function explainSpanSeparation(
       ),
     ];
   });
-  const largestM = Math.max(sag.stringing.sagM, sag.hot.sagM, sag.iced.sagM);
-  const ourSagM = wire.weAreAbove ? largestM : sag.stringing.sagM;
-  const gap = "h1 - o1 + (h2 - o2 - h1 + o1) · x / L - 4 · (Dh - Do) · (x / L) · (1 - x / L)";
+  const gap = "h1 - o1 + (h2 - o2 - h1 + o1) · x / L - 4 · Dh · (x / L) · (1 - x / L) + y";
   return {
     kind: "known",
     title,
@@ -110,7 +108,7 @@ export function explainSpanSeparation(
         [units, "sag"],
         wire.isSagAssumed ? ["settings", settings.id] : ["span", spanId],
       ),
-      lengthInput(["Do", "sag of our strand"], ourSagM, [units, "sag"], ["span", spanId]),
+      lengthInput(["y", "sag of our strand there"], wire.ourSagM, [units, "sag"], ["span", spanId]),
     ],
     result: { symbol: "S", value: wire.leastM, unit: "m", text: formatLength(wire.leastM, units, "clearance") },
     limit: limitOf(plant, separationSurface(wire.party, "InSpan"), units),

@@ -1,6 +1,6 @@
 import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
 import type { ClearanceLimit } from "../model/tables.ts";
-import { groundAtM, groundLine } from "./groundLine.ts";
+import { type GroundLine, groundAtM, groundLine } from "./groundLine.ts";
 import { type Least, leastAlong } from "./leastAlong.ts";
 import { type LineHeight, lineHeight } from "./lineHeight.ts";
 import { defineQuery, type Plant } from "./plant.ts";
@@ -36,9 +36,12 @@ export const crossingClearance = defineQuery("crossing-clearance", (plant, cross
   if (ground.kind === "unknown") return ground;
   const nearM = clamp(offsetM - widthM / 2, 0, line.lengthM);
   const farM = clamp(offsetM + widthM / 2, 0, line.lengthM);
-  const within = ground.points.map((point) => point.offsetM).filter((one) => one > nearM && one < farM);
-  const surfaceAtM = (atM: number) => surfaceM ?? groundAtM(ground, atM);
-  return clearanceOver(line, [[nearM, ...within, farM]], surfaceAtM, surfaceM === null && ground.isAssumed);
+  const over = {
+    cornersM: ground.points.map((point) => point.offsetM),
+    heightAtM: (atM: number) => surfaceM ?? groundAtM(ground, atM),
+    isAssumed: surfaceM === null && ground.isAssumed,
+  };
+  return clearanceOver(line, over, [[nearM, farM]]);
 });
 
 /** Least clearance of a span over the ground between its crossings, all cases; null where crossings leave nothing open. */
@@ -49,9 +52,7 @@ export const groundClearance = defineQuery("ground-clearance", (plant, spanId): 
   if (ground.kind === "unknown") return ground;
   const open = openStretches(plant, spanId, line.lengthM);
   if (open.length === 0) return null;
-  const corners = ground.points.map((point) => point.offsetM);
-  const stretches = open.map(([fromM, toM]) => [fromM, ...corners.filter((one) => one > fromM && one < toM), toM]);
-  return clearanceOver(line, stretches, (atM) => groundAtM(ground, atM), ground.isAssumed);
+  return clearanceOver(line, surfaceOf(ground), open);
 });
 
 /**
@@ -93,22 +94,43 @@ export function bindingCases(
     .sort((a, b) => a.measuredM - a.limit.limitM - (b.measuredM - b.limit.limitM));
 }
 
-type Hung = Pick<Extract<LineHeight, { kind: "known" }>, "undersideM" | "strandAssumed">;
+type Hung = Pick<Extract<LineHeight, { kind: "known" }>, "undersideM" | "cornersM" | "strandAssumed">;
+
+/** What hangs over: where it may bend, how high it is, and whether anybody measured it. */
+export type Surface = {
+  readonly cornersM: readonly number[];
+  readonly heightAtM: (offsetM: number) => number;
+  readonly isAssumed: boolean;
+};
+
+/** The ground under a span, raised by what stands on it, m. */
+export function surfaceOf(ground: GroundLine, raisedM = 0): Surface {
+  return {
+    cornersM: ground.points.map((point) => point.offsetM),
+    heightAtM: (atM) => groundAtM(ground, atM) + raisedM,
+    isAssumed: ground.isAssumed,
+  };
+}
 
 /**
  * Least clearance of what hangs over a surface, all cases.
  *
- * @param stretches  offsets where the height may bend, stretch by stretch, m
+ * @param stretches  where it is looked for, from and to, m
  */
 export function clearanceOver(
   line: Hung,
-  stretches: readonly (readonly number[])[],
-  surfaceAtM: (offsetM: number) => number,
-  surfaceAssumed: boolean,
+  over: Surface,
+  stretches: readonly (readonly [fromM: number, toM: number])[],
 ): KnownClearance {
+  const corners = [...line.cornersM, ...over.cornersM].sort((a, b) => a - b);
+  const stopsOf = ([fromM, toM]: readonly [number, number]) => [
+    fromM,
+    ...corners.filter((atM) => atM > fromM && atM < toM),
+    toM,
+  ];
   const leastIn = (condition: ClearanceCase): Least =>
     stretches
-      .map((stops) => leastAlong(stops, (atM) => line.undersideM(atM, condition) - surfaceAtM(atM)))
+      .map((one) => leastAlong(stopsOf(one), (atM) => line.undersideM(atM, condition) - over.heightAtM(atM)))
       .reduce((a, b) => (b.heightM < a.heightM ? b : a));
   const least = { stringing: leastIn("stringing"), hot: leastIn("hot"), iced: leastIn("iced") };
   const worstCase = clearanceCases.reduce((a, b) => (least[b].heightM < least[a].heightM ? b : a));
@@ -120,7 +142,7 @@ export function clearanceOver(
     atOffsetM: least[worstCase].offsetM,
     byCase: { stringing: stringing.heightM, hot: hot.heightM, iced: iced.heightM },
     atByCaseM: { stringing: stringing.offsetM, hot: hot.offsetM, iced: iced.offsetM },
-    surfaceAssumed,
+    surfaceAssumed: over.isAssumed,
     strandAssumed: line.strandAssumed,
   };
 }

@@ -26,6 +26,7 @@ export function dropClearance(plant: Plant, dropId: string, dropCrossingId: stri
   const fromUnit = (atM: number) => Math.min(Math.max(atM, 0), runM);
   const groundHereM = groundAtM(ground, Math.min(offsetM, line.lengthM));
   const hung = {
+    cornersM: [],
     strandAssumed: line.strandAssumed,
     undersideM: (atM: number, condition: Parameters<typeof line.undersideM>[1]) => {
       const part = atM / runM;
@@ -33,12 +34,12 @@ export function dropClearance(plant: Plant, dropId: string, dropCrossingId: stri
       return (groundM + attachHeightM) * (1 - part) + endM * part - 4 * sagM * part * (1 - part);
     },
   };
-  return clearanceOver(
-    hung,
-    [[fromUnit(fromUnitM - widthM / 2), fromUnit(fromUnitM + widthM / 2)]],
-    (atM) => surfaceM ?? groundM + ((groundHereM - groundM) * atM) / runM,
-    surfaceM === null,
-  );
+  const over = {
+    cornersM: [],
+    heightAtM: (atM: number) => surfaceM ?? groundM + ((groundHereM - groundM) * atM) / runM,
+    isAssumed: surfaceM === null,
+  };
+  return clearanceOver(hung, over, [[fromUnit(fromUnitM - widthM / 2), fromUnit(fromUnitM + widthM / 2)]]);
 }
 
 /** What the limit of a drop over a surface is filed under: its own where the clearance set has one. */

@@ -1,7 +1,7 @@
 import type { ClearanceCase } from "../model/catalogueRows.ts";
 import { groundAtM, groundLine } from "./groundLine.ts";
 import { defineQuery } from "./plant.ts";
-import { spanSag } from "./spanSag.ts";
+import { spanSag, strandSagM } from "./spanSag.ts";
 import { strandAtPole } from "./strandHeight.ts";
 
 /** Where the line hangs in a span, or why nobody can tell. */
@@ -11,6 +11,8 @@ export type LineHeight =
       readonly lengthM: number;
       /** Elevation of the line's underside at an offset from the first pole in a case, m. */
       readonly undersideM: (offsetM: number, condition: ClearanceCase) => number;
+      /** Where the line may have a corner: what hangs on it, m from the first pole. */
+      readonly cornersM: readonly number[];
       /** True where a pole lacks the height of our strand and the company's usual one was taken. */
       readonly strandAssumed: boolean;
     }
@@ -30,9 +32,10 @@ export const lineHeight = defineQuery("line-height", (plant, spanId): LineHeight
   return {
     kind: "known",
     lengthM,
+    cornersM: sag.hot.pointLoads.map((load) => load.atM),
     undersideM(offsetM, condition) {
       const part = offsetM / lengthM;
-      return fromM + (toM - fromM) * part - 4 * sag[condition].sagM * part * (1 - part) - bundle.underStrandM;
+      return fromM + (toM - fromM) * part - strandSagM(lengthM, sag[condition], offsetM) - bundle.underStrandM;
     },
     strandAssumed: atFrom.attachmentId === null || atTo.attachmentId === null,
   };

@@ -1,7 +1,9 @@
+import { guyLoad } from "../strand/guyLoad.ts";
 import { outwardRad, spansAtPole } from "./geometry.ts";
 import { againstRad, guyShares, type Pull } from "./guyShares.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { spanSag } from "./spanSag.ts";
+import { strandAtPole } from "./strandHeight.ts";
 
 /** A guy that stands further than this from straight against a pull does not hold it, rad. */
 const holdsWithinRad = Math.PI / 6;
@@ -37,7 +39,7 @@ export const turnAtPole = defineQuery("turn-at-pole", (plant, poleId): TurnAtPol
 });
 
 /** What the guys of a pole hold under the district's full load, N level, by guy; null where a tension is unknown. */
-export const guyLoads = defineQuery("guy-loads", (plant, poleId): ReadonlyMap<string, number> | null => {
+const guyLoads = defineQuery("guy-loads", (plant, poleId): ReadonlyMap<string, number> | null => {
   const pulls: Pull[] = [];
   for (const spanId of strungSpans(plant, poleId)) {
     const sag = spanSag(plant, spanId);
@@ -50,6 +52,15 @@ export const guyLoads = defineQuery("guy-loads", (plant, poleId): ReadonlyMap<st
     guys.map((guy) => guy.directionRad),
   );
   return new Map(guys.map((guy, at) => [guy.id, shares[at] ?? 0]));
+});
+
+/** Tension along a guy under the district's full load, N; null where a tension of the strand is unknown. */
+export const guyTensionN = defineQuery("guy-tension", (plant, guyId): number | null => {
+  const { poleId, heightM, leadM } = plant.rowOf("guy", guyId);
+  const pullN = guyLoads(plant, poleId)?.get(guyId);
+  if (pullN === undefined) return null;
+  const pulls = [{ pullN, heightM: strandAtPole(plant, poleId).heightM }];
+  return guyLoad({ pulls, guyHeightM: heightM, leadM }).guyN;
 });
 
 /** Spans at a pole that carry strand of ours. */

@@ -1,7 +1,8 @@
 import type { ClearanceSurface } from "../model/catalogueRows.ts";
 import type { Attachment } from "../model/tables.ts";
+import { leastAlong } from "./leastAlong.ts";
 import { defineQuery, type Plant } from "./plant.ts";
-import { spanSag } from "./spanSag.ts";
+import { type HungState, spanSag, strandSagM } from "./spanSag.ts";
 import { strandAtPole } from "./strandHeight.ts";
 
 /** Whose wire our strand must keep away from. */
@@ -61,6 +62,8 @@ type SpanSeparation = {
   readonly otherSagM: number;
   /** True where nobody measured that sag. */
   readonly isSagAssumed: boolean;
+  /** Sag of our strand where the two are nearest, in the case they are nearest in, m. */
+  readonly ourSagM: number;
   /** True where our strand is the upper one. */
   readonly weAreAbove: boolean;
   /**
@@ -89,17 +92,24 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
   const measured = plant.where("wireSag", "spanId", spanId).map((id) => plant.rowOf("wireSag", id));
   const assumedSagM = plant.settings().otherWireSagFrac * lengthM;
   const ours = { fromM: strandAtPole(plant, fromPoleId).heightM, toM: strandAtPole(plant, toPoleId).heightM };
-  const largestM = Math.max(sag.stringing.sagM, sag.hot.sagM, sag.iced.sagM);
+  const stops = [0, ...sag.hot.pointLoads.map((load) => load.atM).filter((atM) => atM > 0 && atM < lengthM), lengthM];
   return {
     kind: "known",
     wires: wires.map(({ party, from, to }) => {
       const weAreAbove = party === "communication" && ours.fromM + ours.toM > from.heightM + to.heightM;
-      const gapsM = [from.heightM - ours.fromM, to.heightM - ours.toM];
-      const [fromM = 0, toM = 0] = weAreAbove ? gapsM.map((gap) => -gap) : gapsM;
       const other = measured.find((one) => one.owner === from.owner && one.kind === from.kind);
       const otherSagM = other?.sagM ?? assumedSagM;
-      const sagGapM = weAreAbove ? largestM - otherSagM : otherSagM - sag.stringing.sagM;
-      const least = leastGap(fromM, toM, sagGapM);
+      const aboveUsM = (atM: number, state: HungState) => {
+        const part = atM / lengthM;
+        const chordsM = from.heightM - ours.fromM + (to.heightM - from.heightM - ours.toM + ours.fromM) * part;
+        return chordsM - 4 * otherSagM * part * (1 - part) + strandSagM(lengthM, state, atM);
+      };
+      const least = (weAreAbove ? [sag.stringing, sag.hot, sag.iced] : [sag.stringing])
+        .map((state) => ({
+          state,
+          ...leastAlong(stops, (atM) => (weAreAbove ? -aboveUsM(atM, state) : aboveUsM(atM, state))),
+        }))
+        .reduce((a, b) => (b.heightM < a.heightM ? b : a));
       return {
         party,
         fromAttachmentId: from.id,
@@ -107,8 +117,9 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
         weAreAbove,
         otherSagM,
         isSagAssumed: other === undefined,
-        leastM: least.gapM,
-        atOffsetM: least.part * lengthM,
+        ourSagM: strandSagM(lengthM, least.state, least.offsetM),
+        leastM: least.heightM,
+        atOffsetM: least.offsetM,
       };
     }),
   };
@@ -152,16 +163,4 @@ function attachmentsUpwards(plant: Plant, poleId: string): Attachment[] {
     .where("attachment", "poleId", poleId)
     .map((id) => plant.rowOf("attachment", id))
     .sort((a, b) => a.heightM - b.heightM || (a.id < b.id ? -1 : 1));
-}
-
-/**
- * Least of gap(t) = from + (to - from) t - 4 sag t (1 - t) over the span, t from 0 to 1.
- *
- * @param sagGapM  sag of the upper wire less sag of the lower one, m
- */
-function leastGap(fromM: number, toM: number, sagGapM: number): { readonly gapM: number; readonly part: number } {
-  const gap = (part: number) => fromM + (toM - fromM) * part - 4 * sagGapM * part * (1 - part);
-  const turning = sagGapM > 0 ? 0.5 - (toM - fromM) / (8 * sagGapM) : 0;
-  const parts = [Math.min(Math.max(turning, 0), 1), 0, 1];
-  return parts.map((part) => ({ gapM: gap(part), part })).reduce((a, b) => (b.gapM < a.gapM ? b : a));
 }

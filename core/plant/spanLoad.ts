@@ -1,3 +1,4 @@
+import type { PointLoad } from "../strand/pointLoad.ts";
 import { cablesInSpan } from "./cablePath.ts";
 import { defineQuery } from "./plant.ts";
 
@@ -11,7 +12,25 @@ export type SpanBundle = {
   readonly underStrandM: number;
 };
 
-/** Strand, cables and lashing of a span; null where the span has no strand. Terminals and coils are not in it. */
+/**
+ * What hangs at single places of a span: terminals by their model's weight, coils by the cable stored in them. What hangs past the
+ * span's ends is left out, and closures, whose weight no catalogue tells.
+ */
+export const spanPointLoads = defineQuery("span-point-loads", (plant, spanId): readonly PointLoad[] => {
+  const { lengthM } = plant.rowOf("span", spanId);
+  const terminals = plant.where("terminal", "spanId", spanId).map((id): PointLoad => {
+    const { offsetM, terminalModelId } = plant.rowOf("terminal", id);
+    return { atM: offsetM, weightN: plant.rowOf("terminalModel", terminalModelId).weightN };
+  });
+  const coils = plant.where("slack", "spanId", spanId).map((id): PointLoad => {
+    const { offsetM, storedM, cableId } = plant.rowOf("slack", id);
+    const { weightNPerM } = plant.rowOf("cableType", plant.rowOf("cable", cableId).cableTypeId);
+    return { atM: offsetM, weightN: storedM * weightNPerM };
+  });
+  return [...terminals, ...coils].filter(({ atM }) => atM >= 0 && atM <= lengthM).sort((a, b) => a.atM - b.atM);
+});
+
+/** Strand, cables and lashing of a span; null where the span has no strand. Terminals and coils are loads of their own. */
 export const spanBundle = defineQuery("span-bundle", (plant, spanId): SpanBundle | null => {
   const { strandSectionId } = plant.rowOf("span", spanId);
   if (strandSectionId === null) return null;

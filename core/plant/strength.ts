@@ -15,12 +15,6 @@ export function strengthLimitFor(
     .sort((a, b) => a.limitFrac - b.limitFrac)[0];
 }
 
-/** Tension of a known span at its supports in a case, taken as level, N. */
-export function supportTensionN(sag: Extract<SpanSag, { kind: "known" }>, condition: StrengthCase): number {
-  const { horizontalN, loadNPerM, sagM } = stateIn(sag, condition);
-  return horizontalN + loadNPerM * sagM;
-}
-
 /** How a known span hangs in a case. */
 export function stateIn(sag: Extract<SpanSag, { kind: "known" }>, condition: StrengthCase): HungState {
   return condition === "loaded" ? sag.tension : sag[condition];

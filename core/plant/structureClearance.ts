@@ -1,7 +1,7 @@
 import type { ClearanceSurface } from "../model/catalogueRows.ts";
 import type { Structure } from "../model/tables.ts";
-import { type Clearance, clearanceOver } from "./clearance.ts";
-import { groundAtM, groundLine } from "./groundLine.ts";
+import { type Clearance, clearanceOver, surfaceOf } from "./clearance.ts";
+import { groundLine } from "./groundLine.ts";
 import { lineHeight } from "./lineHeight.ts";
 import { defineQuery } from "./plant.ts";
 
@@ -27,6 +27,5 @@ export const structureClearance = defineQuery("structure-clearance", (plant, str
   if (ground.kind === "unknown") return ground;
   const inSpan = (atM: number) => Math.min(Math.max(atM, 0), line.lengthM);
   const [nearM, farM] = [inSpan(offsetM - lengthM / 2), inSpan(offsetM + lengthM / 2)];
-  const corners = ground.points.map((point) => point.offsetM).filter((atM) => atM > nearM && atM < farM);
-  return clearanceOver(line, [[nearM, ...corners, farM]], (atM) => groundAtM(ground, atM) + heightM, ground.isAssumed);
+  return clearanceOver(line, surfaceOf(ground, heightM), [[nearM, farM]]);
 });

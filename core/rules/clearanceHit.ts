@@ -2,6 +2,7 @@ import { type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts
 import { bindingCases, type Clearance } from "../plant/clearance.ts";
 import type { Plant } from "../plant/plant.ts";
 import { caseWords } from "./caseWords.ts";
+import { districtOf, leaningWords } from "./leaningWords.ts";
 import { catalogueBasis, type Hit, type Subject } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
 
@@ -31,11 +32,12 @@ export function clearanceHit(
       : []),
     ...(clearance.strandAssumed ? ["strand height assumed"] : []),
   ];
-  const named = low.map(({ condition }) => caseWords(plant, condition));
+  const conditions = low.map(({ condition }) => condition);
+  const named = conditions.map((condition) => caseWords(plant, condition));
   const cases = low.length === clearanceCases.length ? `in every case, most ${named[0]}` : named.join(" and ");
   return {
     subjects,
-    message: `${place} the ${what} is too low ${cases}${assumed.map((one) => `, ${one}`).join("")}.`,
+    message: `${place} the ${what} is too low ${cases}${assumed.map((one) => `, ${one}`).join("")}${leaningWords(districtOf(plant, conditions))}.`,
     measured: worst.measuredM,
     limit: worst.limit.limitM,
     unit: "m",

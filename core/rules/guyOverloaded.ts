@@ -1,8 +1,7 @@
-import { guyLoads } from "../plant/poleGuys.ts";
-import { strandAtPole } from "../plant/strandHeight.ts";
+import { guyTensionN } from "../plant/poleGuys.ts";
 import { strengthLimitFor } from "../plant/strength.ts";
-import { guyLoad } from "../strand/guyLoad.ts";
 import { caseWords } from "./caseWords.ts";
+import { districtOf, leaningWords } from "./leaningWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
@@ -15,14 +14,12 @@ export const guyOverloaded: Rule = {
   basis: { ...routeItself, document: "strength set of the settings" },
   each: "guy",
   *check(plant, id) {
-    const { poleId, strandTypeId, heightM, leadM, anchorN } = plant.rowOf("guy", id);
-    const pullN = guyLoads(plant, poleId)?.get(id);
-    if (pullN === undefined) return;
-    const pulls = [{ pullN, heightM: strandAtPole(plant, poleId).heightM }];
-    const { guyN: measured } = guyLoad({ pulls, guyHeightM: heightM, leadM });
-    const { breakingN } = plant.rowOf("strandType", strandTypeId);
+    const { poleId, strandTypeId, anchorN } = plant.rowOf("guy", id);
+    const measured = guyTensionN(plant, id);
+    if (measured === null) return;
+    const strand = plant.rowOf("strandType", strandTypeId);
     const parts = [
-      { words: "guy", limit: strengthLimitFor(plant, "guy", "loaded"), strengthN: breakingN },
+      { words: "guy", limit: strengthLimitFor(plant, "guy", "loaded"), strengthN: strand.breakingN },
       { words: "anchor of the guy", limit: strengthLimitFor(plant, "anchor", "loaded"), strengthN: anchorN },
     ];
     const [weakest] = parts
@@ -36,7 +33,7 @@ export const guyOverloaded: Rule = {
         { table: "guy", id },
         { table: "pole", id: poleId },
       ],
-      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, "loaded")}.`,
+      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, "loaded")}${leaningWords([...districtOf(plant, ["loaded"]), strand])}.`,
       measured,
       limit: weakest.mostN,
       unit: "N",

@@ -1,8 +1,9 @@
 import { strengthCases } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import { spanSag } from "../plant/spanSag.ts";
-import { strengthLimitFor, supportTensionN } from "../plant/strength.ts";
+import { stateIn, strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";
+import { districtOf, leaningWords } from "./leaningWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
@@ -22,18 +23,21 @@ export const strandTension: Rule = {
     const over = strengthCases
       .flatMap((condition) => {
         const limit = strengthLimitFor(plant, "strand", condition);
-        return limit ? [{ condition, limit, tensionN: supportTensionN(sag, condition) }] : [];
+        return limit ? [{ condition, limit, tensionN: stateIn(sag, condition).supportN }] : [];
       })
       .filter(({ limit, tensionN }) => isOver(tensionN, limit.limitFrac * breakingN))
       .sort((a, b) => b.tensionN / b.limit.limitFrac - a.tensionN / a.limit.limitFrac);
     const [worst] = over;
     if (!worst) return;
+    const { strandTypeId } = plant.rowOf("strandSection", strandSectionId);
+    const conditions = over.map((one) => one.condition);
+    const leaning = leaningWords([...districtOf(plant, conditions), plant.rowOf("strandType", strandTypeId)]);
     yield {
       subjects: [
         { table: "span", id },
         { table: "strandSection", id: strandSectionId },
       ],
-      message: `In span ${spanName(plant, id)} the strand is pulled too hard ${over.map((one) => caseWords(plant, one.condition)).join(" and ")}.`,
+      message: `In span ${spanName(plant, id)} the strand is pulled too hard ${conditions.map((one) => caseWords(plant, one)).join(" and ")}${leaning}.`,
       measured: worst.tensionN,
       limit: worst.limit.limitFrac * breakingN,
       unit: "N",

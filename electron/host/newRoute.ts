@@ -24,9 +24,10 @@ export function newRoute(assetsFolder: string, values: Pick<Settings, "routeName
   const defaults = tables.settings.parse(readJson(join(folder, "settings.json")));
   const settings = { ...defaults, ...values };
   const bases = Object.entries(z.record(z.string(), basis).parse(readJson(join(folder, "settings.basis.json"))));
+  // units on screen are a habit, not a standard somebody read
   const settingBasis = new Map(
     bases
-      .filter(([column]) => Reflect.get(settings, column) === Reflect.get(defaults, column))
+      .filter(([column]) => column !== "unitSystem" && Reflect.get(settings, column) === Reflect.get(defaults, column))
       .map(([id, { document, clause, edition, mark }]): [string, SettingBasis] => [
         id,
         { id, basisDocument: document, basisClause: clause, basisEdition: edition, basisMark: mark },

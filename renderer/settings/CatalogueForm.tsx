@@ -105,6 +105,11 @@ function standIn(row: Row<CatalogueName>, id: string): object {
 }
 
 function rowTitle(open: OpenRoute, row: Row<CatalogueName>): string {
-  const set = "clearanceSetId" in row ? open.route.clearanceSet.get(row.clearanceSetId) : undefined;
+  const set =
+    "clearanceSetId" in row
+      ? open.route.clearanceSet.get(row.clearanceSetId)
+      : "strengthSetId" in row
+        ? open.route.strengthSet.get(row.strengthSetId)
+        : undefined;
   return set ? `${set.name}: ${nameOf(row)}` : nameOf(row);
 }

@@ -6,7 +6,8 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
 import { FieldLine } from "./FieldLine.tsx";
-import { markWords, type StandardColumn, standardWords, words } from "./words.ts";
+import { StandardBasis } from "./StandardBasis.tsx";
+import { type StandardColumn, standardWords } from "./words.ts";
 
 type Bases = Reply<"catalogue.basis">["standards"];
 
@@ -31,7 +32,7 @@ export function StandardsForm({ open }: { readonly open: OpenRoute }) {
             onKeep={(kept) => void runCommand(session, "settings.set", { values: { [column]: kept } })}
           >
             <p>{meaning}</p>
-            {bases[column] && <p className="quiet">{basisWords(bases[column], value)}</p>}
+            <StandardBasis open={open} column={column as StandardColumn} value={value} shipped={bases[column]} />
           </FieldLine>
         );
       })}
@@ -48,11 +49,4 @@ function useBases(): Bases {
     });
   }, [host]);
   return bases;
-}
-
-/** Where a standard comes from; one that is no longer what the program brought is the company's own. */
-function basisWords(basis: Bases[string], value: string | number): string {
-  if (basis.value !== value) return `${words.basis}: ${words.ownValue} (${markWords.practice})`;
-  const source = [basis.document, basis.clause, basis.edition].filter((one) => one !== "").join(", ");
-  return `${words.basis}: ${source} (${markWords[basis.mark]})`;
 }

@@ -24,13 +24,12 @@ export const words = {
       : `Template taken: ${newCount} new, ${changedCount} changed. One undo takes it back.`,
   ownValue: "changed in this route: the company's own",
   basis: "Basis",
-  whereRead: "Where it was read",
 } as const;
 
 /** How far a figure can be trusted, in words. */
 export const markWords = {
   seen: "seen: read in a public copy of the document",
-  memory: "memory: believed to be in the document, not read again",
+  memory: "unverified, from memory: believed to be in the document, not read again",
   practice: "practice: trade habit or the company's own",
   computed: "computed: worked out from a stated formula",
 } as const;

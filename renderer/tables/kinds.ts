@@ -13,15 +13,20 @@ import { coilColumns } from "./columns/coilColumns.ts";
 import type { Column } from "./columns/column.ts";
 import { crossingColumns } from "./columns/crossingColumns.ts";
 import { dropColumns } from "./columns/dropColumns.ts";
+import { dropCrossingColumns } from "./columns/dropCrossingColumns.ts";
 import { feedColumns } from "./columns/feedColumns.ts";
 import { fiberColumns } from "./columns/fiberColumns.ts";
+import { groundColumns } from "./columns/groundColumns.ts";
+import { guyColumns } from "./columns/guyColumns.ts";
 import { placeId, splitPlace } from "./columns/place.ts";
 import { poleColumns } from "./columns/poleColumns.ts";
 import { portColumns } from "./columns/portColumns.ts";
 import { spanColumns } from "./columns/spanColumns.ts";
 import { strandColumns } from "./columns/strandColumns.ts";
+import { structureColumns } from "./columns/structureColumns.ts";
 import { terminalColumns } from "./columns/terminalColumns.ts";
 import { unitColumns } from "./columns/unitColumns.ts";
+import { wireSagColumns } from "./columns/wireSagColumns.ts";
 import { newRowStep } from "./newRow.ts";
 
 /** One kind of row and its table. */
@@ -72,6 +77,34 @@ export const kinds: readonly Kind[] = [
     ...adds("attachment"),
   }),
   plainKind("crossing", { name: "Crossings", thing: "crossing", columns: crossingColumns, ...adds("crossing") }),
+  plainKind("groundPoint", {
+    name: "Ground",
+    thing: "ground point",
+    columns: groundColumns,
+    refs: (plant, id) => [refKey("span", plant.rowOf("groundPoint", id).spanId)],
+    ...adds("groundPoint"),
+  }),
+  plainKind("structure", {
+    name: "Structures",
+    thing: "structure",
+    columns: structureColumns,
+    refs: (plant, id) => [refKey("span", plant.rowOf("structure", id).spanId)],
+    ...adds("structure"),
+  }),
+  plainKind("wireSag", {
+    name: "Measured sags",
+    thing: "measured sag",
+    columns: wireSagColumns,
+    refs: (plant, id) => [refKey("span", plant.rowOf("wireSag", id).spanId)],
+    ...adds("wireSag"),
+  }),
+  plainKind("guy", {
+    name: "Guys",
+    thing: "guy",
+    columns: guyColumns,
+    refs: (plant, id) => [refKey("pole", plant.rowOf("guy", id).poleId)],
+    ...adds("guy"),
+  }),
   plainKind("strandSection", {
     name: "Strand",
     thing: "strand section",
@@ -125,6 +158,13 @@ export const kinds: readonly Kind[] = [
     thing: "drop",
     columns: dropColumns,
     refs: (plant, id) => [refKey("livingUnit", plant.rowOf("drop", id).livingUnitId)],
+  }),
+  plainKind("dropCrossing", {
+    name: "Drop crossings",
+    thing: "drop crossing",
+    columns: dropCrossingColumns,
+    refs: (plant, id) => [refKey("livingUnit", plant.rowOf("dropCrossing", id).livingUnitId)],
+    ...adds("dropCrossing"),
   }),
   plainKind("feed", { name: "Feeds", thing: "hub output", columns: feedColumns, refs: () => [], ...adds("feed") }),
 ];

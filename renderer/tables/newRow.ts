@@ -1,11 +1,12 @@
 import type { Step } from "../../core/edits/runSteps.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { metresPerFoot } from "../../core/units/constants.ts";
+import { type GroundTable, newDropCrossing, newGroundRow, newGuy } from "./newGroundRow.ts";
 
 /** How far beside its neighbour a new row with a place is put, m: far enough to be seen apart. */
 const besideM = 30 * metresPerFoot;
 
-type AddedTable = "pole" | "attachment" | "crossing" | "slack" | "closure" | "livingUnit" | "feed";
+type AddedTable = GroundTable | "pole" | "attachment" | "crossing" | "slack" | "closure" | "livingUnit" | "feed";
 
 /**
  * The step that adds a row beside another one, with the plainest values a person then changes.
@@ -25,13 +26,14 @@ export function newRowStep(table: AddedTable, plant: Plant, newId: string, besid
     eastM: (beside && "eastM" in beside ? beside.eastM : 0) + besideM,
     northM: beside && "northM" in beside ? beside.northM : 0,
   };
+  const [firstPole] = route.pole.keys();
+  const poleId = beside && "poleId" in beside ? beside.poleId : firstPole;
   switch (table) {
     case "pole":
       return { command: "pole.add", input: { ...barePole, poleId: newId, tag: `New ${newId}`, ...at } };
     case "livingUnit":
       return { command: "unit.add", input: { ...bareUnit, livingUnitId: newId, address: `New ${newId}`, ...at } };
     case "attachment": {
-      const poleId = beside && "poleId" in beside ? beside.poleId : [...route.pole.keys()][0];
       if (poleId === undefined) return null;
       const { strandHeightM: heightM } = plant.settings();
       return { command: "attachment.add", input: { ...bareAttachment, attachmentId: newId, poleId, heightM } };
@@ -54,6 +56,16 @@ export function newRowStep(table: AddedTable, plant: Plant, newId: string, besid
             command: "closure.add",
             input: { closureId: newId, name: `New ${newId}`, cableId, spanId, offsetM, note: "" },
           };
+    case "groundPoint":
+    case "structure":
+    case "wireSag":
+      return spanId === undefined ? null : newGroundRow(table, plant, newId, spanId);
+    case "guy":
+      return poleId === undefined ? null : newGuy(plant, newId, poleId);
+    case "dropCrossing": {
+      const livingUnitId = beside && "livingUnitId" in beside ? beside.livingUnitId : [...route.livingUnit.keys()][0];
+      return livingUnitId === undefined ? null : newDropCrossing(newId, livingUnitId);
+    }
     case "feed": {
       const { opticalClassId } = plant.settings();
       return { command: "feed.add", input: { ...bareFeed, feedId: newId, name: `New ${newId}`, opticalClassId } };

@@ -1,9 +1,11 @@
 import { basisWords } from "../../../core/explain/basisWords.ts";
-import { clearanceCases } from "../../../core/model/catalogueRows.ts";
+import { type ClearanceCase, clearanceCases } from "../../../core/model/catalogueRows.ts";
+import type { ClearanceLimit } from "../../../core/model/tables.ts";
 import { clearanceLimitFor, crossingClearance } from "../../../core/plant/clearance.ts";
 import { spanName } from "../../../core/plant/names.ts";
-import { catalogueBasis } from "../../../core/rules/rule.ts";
+import { catalogueBasis, isUnverified } from "../../../core/rules/rule.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
+import type { UnitSystem } from "../../../core/units/unitSystem.ts";
 import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
@@ -16,6 +18,7 @@ const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
 export function CrossingTold({ plant, id, units }: Told) {
   const crossing = plant.rowOf("crossing", id);
   const limit = clearanceLimitFor(plant, crossing.surface);
+  const limitIn = (condition: ClearanceCase) => clearanceLimitFor(plant, crossing.surface, condition);
   const clearance = crossingClearance(plant, id);
   return (
     <>
@@ -46,6 +49,7 @@ export function CrossingTold({ plant, id, units }: Told) {
                       {formatLength(clearance.byCase[name], units, "clearance")}
                     </Figure>
                   </td>
+                  <td className="quiet">{limitWords(limitIn(name), units)}</td>
                 </tr>
               ))}
             </tbody>
@@ -60,4 +64,10 @@ export function CrossingTold({ plant, id, units }: Told) {
       )}
     </>
   );
+}
+
+function limitWords(limit: ClearanceLimit | undefined, units: UnitSystem): string {
+  if (!limit) return "no limit";
+  const unverified = isUnverified(catalogueBasis(limit)) ? ", unverified" : "";
+  return `of ${formatLength(limit.limitM, units, "height")}${unverified}`;
 }

@@ -35,6 +35,7 @@ export const unitColumns: readonly Column[] = [
   figures({ table, column: "eastM" }, "East", runMeasure),
   figures({ table, column: "northM" }, "North", runMeasure),
   words({ table, column: "note" }, "Note", { widthPx: 220 }),
+  figures({ table, column: "groundM" }, "Ground", heightMeasure, { mayBeEmpty: true }),
 ];
 
 function firstDrop(plant: Plant, unitId: string) {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { spanBundle } from "../../../core/plant/spanLoad.ts";
+import { spanBundle, spanPointLoads } from "../../../core/plant/spanLoad.ts";
 import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 import { withLateral } from "../../fixtures/route/faultyRoutes.ts";
 
@@ -27,5 +27,19 @@ describe("what hangs in a span", () => {
     expect(
       spanBundle(openPlant(changed(smallRoute(), "span", "span-1", { strandSectionId: null })), "span-1"),
     ).toBeNull();
+  });
+});
+
+describe("what hangs at single places of a span", () => {
+  it("is the terminal by its model and the coil by the cable stored in it", () => {
+    const loads = spanPointLoads(openPlant(smallRoute()), "span-2");
+    expect(loads.map(({ atM }) => atM)).toEqual([0.9144, 0.9144]);
+    expect(loads.map(({ weightN }) => weightN).sort((a, b) => b - a)).toEqual([24, 6.096 * 0.905]);
+    expect(spanPointLoads(openPlant(smallRoute()), "span-1")).toEqual([]);
+  });
+
+  it("leaves out what is recorded past the far pole", () => {
+    const route = changed(smallRoute(), "terminal", "terminal-1", { offsetM: 45.1 });
+    expect(spanPointLoads(openPlant(route), "span-2")).toHaveLength(1);
   });
 });

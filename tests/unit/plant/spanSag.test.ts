@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { spanSag } from "../../../core/plant/spanSag.ts";
+import { spanSag, strandSagM } from "../../../core/plant/spanSag.ts";
 import { metresPerFoot, metresPerInch, newtonsPerPoundForce } from "../../../core/units/constants.ts";
 import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
 
@@ -53,11 +53,23 @@ describe("how a span hangs", () => {
     expect(inFeet(sag.tension.sagM)).toBeCloseTo(2.927, 2);
   });
 
-  it("pulls at the supports by the horizontal tension and the load times the sag", () => {
+  it("pulls at the supports by the horizontal tension and half its weight, squared and summed", () => {
     const sag = spanSag(openPlant(smallRoute()), "span-1");
     if (sag.kind === "unknown") throw new Error(sag.why);
-    const { horizontalN, loadNPerM, sagM, supportN } = sag.tension;
-    expect(supportN).toBeCloseTo(horizontalN + loadNPerM * sagM, 6);
+    const { horizontalN, loadNPerM, supportN } = sag.tension;
+    expect(supportN).toBeCloseTo(Math.hypot(horizontalN, (loadNPerM * 45) / 2), 6);
+  });
+
+  it("is pulled a little harder, and sags a little less at midspan, where a terminal and its coil hang near a pole", () => {
+    const plant = openPlant(smallRoute());
+    const [bare, hung] = [spanSag(plant, "span-1"), spanSag(plant, "span-2")];
+    if (bare.kind === "unknown" || hung.kind === "unknown") throw new Error("the small route has no sag");
+    expect(hung.stringing).toEqual(bare.stringing);
+    expect(hung.hot.horizontalN / bare.hot.horizontalN - 1).toBeGreaterThan(0.001);
+    expect(hung.hot.horizontalN / bare.hot.horizontalN - 1).toBeLessThan(0.05);
+    const midspanM = (sag: typeof bare) => strandSagM(45, sag.hot, 22.5);
+    expect(midspanM(hung)).toBeLessThan(midspanM(bare));
+    expect(strandSagM(45, hung.hot, 0.9144)).toBeGreaterThan(strandSagM(45, bare.hot, 0.9144));
   });
 
   it("has the hot sag as its largest where no ice is expected", () => {

@@ -8,7 +8,7 @@ describe("drop-clearance", () => {
     expect(findingsOf(faultyRoute("drop-clearance"), "drop-clearance")).toMatchObject([
       {
         message:
-          "Over Test Rd on the way from terminal T1 to 1 Test Rd the drop is too low in every case, most under ice.",
+          "Over Test Rd on the way from terminal T1 to 1 Test Rd the drop is too low in every case, most at the hot condition.",
         limit: 4.7244,
       },
     ]);

@@ -1,0 +1,36 @@
+import { structureClearance } from "../../../core/plant/structureClearance.ts";
+import { choice, computed, figures, words } from "./builders.ts";
+import type { Column } from "./column.ts";
+import { heightMeasure, runMeasure } from "./measures.ts";
+import { spanOf } from "./spanOf.ts";
+
+const table = "structure";
+
+const kinds = {
+  building: "building",
+  walkedRoof: "roof people walk on",
+  sign: "sign",
+  litSign: "lit sign",
+  walkedSign: "sign people walk on",
+};
+
+export const structureColumns: readonly Column[] = [
+  spanOf(table),
+  words({ table, column: "name" }, "Name"),
+  choice({ table, column: "kind" }, "What", kinds, { widthPx: 160 }),
+  figures({ table, column: "offsetM" }, "From first pole", runMeasure, { widthPx: 130 }),
+  figures({ table, column: "lengthM" }, "Along the span", runMeasure, { widthPx: 130 }),
+  figures({ table, column: "besideM" }, "Beside the line", runMeasure, { widthPx: 130 }),
+  choice({ table, column: "side" }, "Side", { left: "left", right: "right" }),
+  figures({ table, column: "heightM" }, "Top above ground", heightMeasure, { widthPx: 140 }),
+  computed(
+    "clearance",
+    "Least over it",
+    heightMeasure,
+    (plant, id) => {
+      const clearance = structureClearance(plant, id);
+      return clearance.kind === "known" ? clearance.leastM : null;
+    },
+    130,
+  ),
+];
