@@ -8,6 +8,12 @@ import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { type RefKey, splitRef } from "../app/ref.ts";
 import { surfaceWords } from "../canvas/crossingMarks.ts";
 
+/** What a view says that has nothing in it. */
+export const emptyWords = {
+  diagram: "Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by hand.",
+  side: "Nothing is on this route yet to tell about. Bring in the poles first.",
+} as const;
+
 /** What a row is called: its kind and its name, as the crew says them. */
 export function titleOf(plant: Plant, ref: RefKey): string {
   const { table, id } = splitRef(ref);

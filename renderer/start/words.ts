@@ -26,6 +26,7 @@ export const words = {
   noFiles: "No route file in this folder.",
   copies: "Copies and backups",
   close: "Close",
+  closeRoute: (routeName: string): string => `Close ${routeName}`,
   saveCopy: "Save a copy as",
   save: "Save the copy",
   backUp: "Make a backup now",

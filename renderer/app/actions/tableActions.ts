@@ -14,6 +14,8 @@ import type { TableHand } from "../../tables/tableHand.ts";
 import type { Session } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
 
+const topic = "Tables";
+
 /** What is done in the tables. Their keys work while a table has the focus (tables/gridKeys.ts). */
 export const tableActions: readonly Action[] = [
   action("tables", {
@@ -23,10 +25,12 @@ export const tableActions: readonly Action[] = [
     blocked: beyondDiagram,
     run: (s) => s.view.setState(({ tables }) => ({ tables: { ...tables, isOpen: !tables.isOpen } })),
     place: "view",
+    topic,
   }),
   action("tablesBeside", {
     name: (s) => (s.view.getState().tables.isBeside ? "Put the tables below" : "Put the tables beside"),
     icon: PanelBottomDashed,
+    topic,
     blocked: inTable,
     run: (s) => s.view.setState(({ tables }) => ({ tables: { ...tables, isBeside: !tables.isBeside } })),
   }),
@@ -63,6 +67,7 @@ function onTable(
   return action(id, {
     name: () => name,
     icon,
+    topic,
     blocked: (s) => {
       const { hand } = s.view.getState().tables;
       return inTable(s) ?? working(s) ?? (hand ? blocked(hand) : null);
