@@ -1,10 +1,11 @@
 import type { Fault } from "../../../core/model/result.ts";
 import { tell } from "../../app/session.ts";
 import { useOpenRoute, useSession, useView } from "../../app/useSession.ts";
+import { withLocalTimes } from "../../start/words.ts";
 import { CloseButton } from "../CloseButton.tsx";
 import { mendOf } from "./mendOf.ts";
 import { whereWords } from "./rowsNamed.ts";
-import { plainWords, words } from "./words.ts";
+import { namelessCodes, plainWords, words } from "./words.ts";
 
 /** What could not be done: what, where, and what to do about it. Stays until it is put away or the next thing succeeds. */
 export function AlertStrip() {
@@ -20,6 +21,7 @@ function Told({ fault }: { readonly fault: Fault }) {
   const session = useSession();
   const open = useOpenRoute();
   const plain = plainWords[fault.code];
+  const isNamed = plain === undefined && !namelessCodes.has(fault.code);
   const where = open ? whereWords(open.plant, fault.where) : fault.where;
   const mend = mendOf(session, fault);
   const putAway = (): void => session.view.setState({ fault: null });
@@ -31,7 +33,7 @@ function Told({ fault }: { readonly fault: Fault }) {
   return (
     <>
       <p>
-        <strong>{plain ?? fault.what}</strong> {fault.mend} {plain === undefined && <Where>{where}</Where>}
+        <strong>{plain ?? withLocalTimes(fault.what)}</strong> {fault.mend} {isNamed && <Where>{where}</Where>}
       </p>
       {mend && (
         <button

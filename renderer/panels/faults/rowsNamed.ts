@@ -1,6 +1,7 @@
 import { tableNames } from "../../../core/model/tables.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { type RefKey, refKey } from "../../app/ref.ts";
+import { catalogueWords, columnName } from "../../settings/words.ts";
 import { titleOf } from "../words.ts";
 
 type Named = { readonly id: string; readonly ref: RefKey };
@@ -13,12 +14,14 @@ export function rowsNamed(plant: Plant, where: string): readonly Named[] {
   });
 }
 
-/** What a fault is about, with rows called as people call them: "Terminal T-3, port 4" for "terminal-3, port 4". */
+/** What a fault is about, with rows and columns called as people call them: "Terminal T-3, port 4" for "terminal-3, port 4". */
 export function whereWords(plant: Plant, where: string): string {
-  let words = where;
-  for (const { id, ref } of rowsNamed(plant, where)) {
-    const [table = ""] = ref.split("/");
-    words = words.replace(`${table} ${id}`, id).replace(id, titleOf(plant, ref));
-  }
-  return words;
+  return where
+    .split(", ")
+    .map((part) => {
+      const [named] = rowsNamed(plant, part);
+      if (named) return titleOf(plant, named.ref);
+      return Object.entries(catalogueWords).find(([table]) => table === part)?.[1] ?? columnName(part);
+    })
+    .join(", ");
 }

@@ -16,6 +16,19 @@ export const words = {
   showRow: (title: string): string => `Show ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
 } as const;
 
+/** Faults whose sentence says all: what they are about has no name a person knows. */
+export const namelessCodes: ReadonlySet<string> = new Set([
+  "missing-row",
+  "taken-id",
+  "no-length",
+  "no-such-route",
+  "not-listed",
+  "no-backup",
+  "nothing-to-undo",
+  "nothing-to-redo",
+  "no-files",
+]);
+
 /** What a person reads in place of what only helps whoever mends the program; that is copied with the message. */
 export const plainWords: Readonly<Record<string, string>> = {
   "program-error": "The program made a mistake and could not do this.",
