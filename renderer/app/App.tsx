@@ -5,21 +5,22 @@ import { PinnedExplanations } from "../explain/PinnedExplanations.tsx";
 import { Finder } from "../finder/Finder.tsx";
 import { HelpPanel } from "../help/HelpPanel.tsx";
 import { KeySheet } from "../keys/KeySheet.tsx";
-import { AlertStrip } from "../panels/AlertStrip.tsx";
-import { ActionButton, Bar } from "../panels/Bar.tsx";
+import { Bar } from "../panels/Bar.tsx";
+import { EmptyState } from "../panels/EmptyState.tsx";
 import { FindingsPanel } from "../panels/FindingsPanel.tsx";
+import { AlertStrip } from "../panels/faults/AlertStrip.tsx";
 import { HistoryPanel } from "../panels/history/HistoryPanel.tsx";
 import { ImportPanel } from "../panels/import/ImportPanel.tsx";
 import { JobStrip } from "../panels/JobStrip.tsx";
 import { SheetsPanel } from "../panels/SheetsPanel.tsx";
 import { SidePanel } from "../panels/SidePanel.tsx";
+import { emptyWords } from "../panels/words.ts";
 import { SettingsRoom } from "../settings/SettingsRoom.tsx";
 import { CopiesPanel } from "../start/CopiesPanel.tsx";
 import { Guide } from "../start/Guide.tsx";
 import { RouteTabs, StandingBanner } from "../start/RouteTabs.tsx";
 import { StartScreen } from "../start/StartScreen.tsx";
 import { TablesSplit } from "../tables/TablesSplit.tsx";
-import { actionOf } from "./actions.ts";
 import { Divider } from "./Divider.tsx";
 import { followMenu } from "./desktop.ts";
 import { listenForDrops } from "./dropping.ts";
@@ -28,7 +29,6 @@ import { keepLayout } from "./panelLayout.ts";
 import type { OpenRoute } from "./routeStore.ts";
 import type { Session } from "./session.ts";
 import { SessionContext, useOpenRoute, useView } from "./useSession.ts";
-import { words } from "./words.ts";
 
 /** The window. */
 export function App({ session }: { readonly session: Session }) {
@@ -90,11 +90,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
             <Guide />
             <PinnedExplanations />
             {isEmpty && !isImportOpen && !sheets && !isAdding && (
-              <div className="empty">
-                <p>{words.emptyRoute}</p>
-                <ActionButton action={actionOf("import")} />
-                <ActionButton action={{ ...actionOf("addPole"), isWritten: true }} />
-              </div>
+              <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
             )}
           </div>
         </TablesSplit>

@@ -5,6 +5,8 @@ export function Overlay(props: {
   readonly label: string;
   readonly className: string;
   readonly onClose: () => void;
+  /** Opens the page of the help that is about the box. */
+  readonly onHelp: () => void;
   readonly children: ReactNode;
 }) {
   const box = useRef<HTMLDialogElement>(null);
@@ -27,6 +29,10 @@ export function Overlay(props: {
         // keys of the window rest while a box is over it
         event.stopPropagation();
         if (event.key === "Escape") props.onClose();
+        if (event.key === "F1") {
+          event.preventDefault();
+          props.onHelp();
+        }
       }}
       onClick={(event) => {
         if (event.target === event.currentTarget) props.onClose();

@@ -1,3 +1,4 @@
+import { gridKeyOf } from "../tables/gridKeys.ts";
 import type { Action } from "./actions/action.ts";
 import { machine } from "./machine.ts";
 
@@ -7,6 +8,11 @@ const fixedKeys = ["Tab", "Shift+Tab", "Enter", "Escape", " ", "Mod+C", "Mod+V",
 /** The keys of an action on this machine. */
 export function keysOf(action: Action): readonly string[] {
   return machine.getState().keys[action.id] ?? action.keys;
+}
+
+/** The key an action of the tables has while a table has the focus; null for other actions. It is not given anew. */
+export function tableKeyOf(action: Action): string | null {
+  return gridKeyOf(action.id) ?? null;
 }
 
 /** Why a key cannot be given to an action, naming what has it; null where it can. */

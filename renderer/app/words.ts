@@ -24,8 +24,6 @@ export const words = {
   sideWidth: "Width of the side panel",
   findingsHeight: "Height of the findings",
   dividerTold: (name: string): string => `${name}: drag, or use the arrow keys; a double click puts it back`,
-  emptyRoute:
-    "Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by hand.",
   droppedCopy: (fileName: string, folder: string): string =>
     `A browser does not say where a dropped file lies: ${fileName} was taken in as a copy, in ${folder}.`,
   notAList: {

@@ -1,4 +1,3 @@
-import { X } from "lucide-react";
 import { basisWords } from "../../core/explain/basisWords.ts";
 import { explain } from "../../core/explain/explain.ts";
 import type { Explanation, FigureRef } from "../../core/explain/explanation.ts";
@@ -7,6 +6,7 @@ import { putIn } from "../../core/explain/putIn.ts";
 import { refKey } from "../app/ref.ts";
 import { tell, unitsOf } from "../app/session.ts";
 import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
+import { CloseButton } from "../panels/CloseButton.tsx";
 import { RefButton } from "../panels/RefButton.tsx";
 import { figureKey } from "./figureKey.ts";
 import { explainWords } from "./words.ts";
@@ -52,9 +52,7 @@ function Heading({ title, onClose }: { readonly title: string; readonly onClose:
   return (
     <header>
       <h2>{title}</h2>
-      <button type="button" className="act" aria-label={explainWords.close} onClick={onClose}>
-        <X size={14} aria-hidden="true" />
-      </button>
+      <CloseButton name={explainWords.close} onPress={onClose} />
     </header>
   );
 }

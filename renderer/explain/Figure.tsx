@@ -53,7 +53,7 @@ export function Figure({ of, children }: { readonly of: FigureRef; readonly chil
           onCloseAutoFocus={(event) => opened === "byPointer" && event.preventDefault()}
           // Escape backs out of the explanation only, not of the choice behind it
           onEscapeKeyDown={(event) => event.stopPropagation()}
-          onKeyDown={(event) => event.stopPropagation()}
+          onKeyDown={(event) => event.key !== "F1" && event.stopPropagation()}
         >
           <ExplanationCard of={of} onClose={() => setOpened("no")} />
         </Popover.Content>

@@ -14,7 +14,12 @@ export function Finder() {
   const isOpen = useView((state) => state.overlay === "finder");
   if (!isOpen) return null;
   return (
-    <Overlay label={words.title} className="finder" onClose={() => view.setState({ overlay: null })}>
+    <Overlay
+      label={words.title}
+      className="finder"
+      onClose={() => view.setState({ overlay: null })}
+      onHelp={() => view.setState({ overlay: null, helpPage: "finder", helpSought: "" })}
+    >
       <Find />
     </Overlay>
   );

@@ -1,5 +1,5 @@
 import { actions, perform } from "../app/actions.ts";
-import { keysOf } from "../app/keyBindings.ts";
+import { keysOf, tableKeyOf } from "../app/keyBindings.ts";
 import { isMac, shownKey } from "../app/keys.ts";
 import type { Session } from "../app/session.ts";
 import { openRouteOf, unitsOf } from "../app/session.ts";
@@ -39,7 +39,7 @@ export function fixedOffers(session: Session, sheets: readonly SheetTitle[]): re
     ...rest,
   });
   const acts = actions.map((one) => {
-    const [key] = keysOf(one);
+    const key = keysOf(one)[0] ?? tableKeyOf(one) ?? undefined;
     return line(`action/${one.id}`, words.action, one.name(session), (s) => void perform(s, one), {
       shortcut: key === undefined ? "" : shownKey(key, isMac()),
       blocked: one.blocked(session),

@@ -2,19 +2,25 @@
 const panels = [
   [".settings", "settings"],
   [".start", "start"],
+  [".copies", "copies"],
   [".import", "import"],
   [".sheets", "sheets"],
   [".findings", "findings"],
   [".tables", "tables"],
   [".help", "finder"],
+  [".explanation", "numbers"],
+  [".history", "history"],
   [".side", "chosen"],
   ["[data-diagram]", "diagram"],
 ] as const;
 
-/** The page about the panel that has the focus; about the first one shown where none has it. */
+/** What fills the middle of the window; one of them is shown. */
+const rooms = [".settings", ".start", ".import", ".sheets", "[data-diagram]"];
+
+/** The page about the panel that has the focus; about what fills the window where none has it. */
 export function pageHere(): string {
   const focused = document.activeElement;
   const around = panels.find(([mark]) => focused?.closest(mark));
-  const shown = panels.find(([mark]) => mark !== ".help" && mark !== ".findings" && document.querySelector(mark));
+  const shown = panels.find(([mark]) => rooms.includes(mark) && document.querySelector(mark));
   return (around ?? shown ?? ["", "start"])[1];
 }

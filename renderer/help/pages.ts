@@ -64,6 +64,26 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "history",
+    title: "The history",
+    about: "What was done, by whom and when, and the way back",
+    says: [
+      "Every edit is listed by its name, the newest first, also those of earlier days and of other people.",
+      "Undo to here takes back everything after a line, step by step; what was taken back is listed too and can be made again.",
+      "A view, a choice and a panel are no edits: undo leaves them alone.",
+    ],
+  },
+  {
+    id: "copies",
+    title: "Copies and backups",
+    about: "What is kept beside the file, and how to put it back",
+    says: [
+      "Dated copies are kept in a folder beside the route file. A copy more can be made at any time.",
+      "Putting one back makes a copy of the present route first, so that nothing is lost.",
+      "A copy saved elsewhere is a route of its own: edits to one do not reach the other.",
+    ],
+  },
+  {
     id: "import",
     title: "Bringing in lists",
     about: "Poles, living units, attachments and crossings from files",

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useState } from "react";
 import { useStore } from "zustand";
 import { type Action, actionOf, actions } from "../app/actions.ts";
-import { bindKey, keysOf, resetKeys, whyTaken } from "../app/keyBindings.ts";
+import { bindKey, keysOf, resetKeys, tableKeyOf, whyTaken } from "../app/keyBindings.ts";
 import { isMac, keyName, shownKey } from "../app/keys.ts";
 import { machine } from "../app/machine.ts";
 import { Overlay } from "../app/Overlay.tsx";
@@ -16,7 +16,12 @@ export function KeySheet() {
   if (!isOpen) return null;
   const close = (): void => view.setState({ overlay: null });
   return (
-    <Overlay label={words.title} className="key-sheet" onClose={close}>
+    <Overlay
+      label={words.title}
+      className="key-sheet"
+      onClose={close}
+      onHelp={() => view.setState({ overlay: null, helpPage: "keys", helpSought: "" })}
+    >
       <header>
         <h2>{words.title}</h2>
         <button type="button" className="fix" onClick={() => window.print()}>
@@ -78,7 +83,8 @@ function KeyRow(props: {
   const session = useSession();
   const [trouble, setTrouble] = useState("");
   const name = action.name(session);
-  const keys = keysOf(action).map((key) => shownKey(key, isMac()));
+  const tableKey = tableKeyOf(action);
+  const keys = [...keysOf(action), ...(tableKey === null ? [] : [tableKey])].map((key) => shownKey(key, isMac()));
 
   const listen = (event: KeyboardEvent): void => {
     if (!isChanging || ["Control", "Meta", "Shift", "Alt"].includes(event.key)) return;
@@ -100,20 +106,22 @@ function KeyRow(props: {
         ) : (
           <span>{keys.length === 0 ? <i className="quiet">{words.none}</i> : keys.join(` ${words.or} `)}</span>
         )}
-        <button
-          type="button"
-          className="fix"
-          aria-label={words.change(name)}
-          aria-pressed={isChanging}
-          onClick={() => onChanging(!isChanging)}
-          onBlur={() => {
-            setTrouble("");
-            if (isChanging) onChanging(false);
-          }}
-          onKeyDown={listen}
-        >
-          {words.changeShort}
-        </button>
+        {tableKey === null && (
+          <button
+            type="button"
+            className="fix"
+            aria-label={words.change(name)}
+            aria-pressed={isChanging}
+            onClick={() => onChanging(!isChanging)}
+            onBlur={() => {
+              setTrouble("");
+              if (isChanging) onChanging(false);
+            }}
+            onKeyDown={listen}
+          >
+            {words.changeShort}
+          </button>
+        )}
         {trouble !== "" && <p role="alert">{trouble}</p>}
       </td>
     </tr>

@@ -13,5 +13,6 @@ export const words = {
   or: "or",
   action: "Action",
   key: "Key",
-  about: "Keys without Ctrl work while the diagram has the focus. Changes are kept on this machine.",
+  about:
+    "Keys without Ctrl work while the diagram has the focus, those of the tables while a table has it. Changes are kept on this machine.",
 } as const;

@@ -1,11 +1,13 @@
-import { Tooltip } from "radix-ui";
+import { useStore } from "zustand";
 import { topicWords } from "../app/actions/words.ts";
 import { type Action, actions, perform } from "../app/actions.ts";
 import { keysOf } from "../app/keyBindings.ts";
 import { isMac, shownKey } from "../app/keys.ts";
+import { machine } from "../app/machine.ts";
 import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
 import { SavedState } from "../start/RouteTabs.tsx";
 import { FindingsCount } from "./findings/FindingsCount.tsx";
+import { Tip } from "./Tip.tsx";
 
 /** The one bar: every button, its key and its tooltip come from the command table. */
 export function Bar() {
@@ -46,31 +48,24 @@ function Group({ place, label }: { readonly place: Action["place"]; readonly lab
 export function ActionButton({ action }: { readonly action: Action }) {
   const session = useSession();
   useOpenRoute();
+  useStore(machine);
+  // told anew with every change of the view, drawn again only where the words differ
   const name = useView(() => action.name(session));
   const reason = useView(() => action.blocked(session));
   const [key] = keysOf(action);
   const Icon = action.icon;
   return (
-    <Tooltip.Root>
-      <Tooltip.Trigger asChild>
-        <button
-          type="button"
-          className={action.isWritten ? "act is-written" : "act"}
-          aria-label={action.isWritten ? undefined : name}
-          aria-disabled={reason !== null}
-          onClick={() => void perform(session, action)}
-        >
-          <Icon size={16} strokeWidth={1.75} aria-hidden="true" />
-          {action.isWritten && <span>{name}</span>}
-        </button>
-      </Tooltip.Trigger>
-      <Tooltip.Portal>
-        <Tooltip.Content className="tip" sideOffset={6} collisionPadding={8}>
-          <span>{name}</span>
-          {key !== undefined && <kbd>{shownKey(key, isMac())}</kbd>}
-          {reason !== null && <em>{reason}</em>}
-        </Tooltip.Content>
-      </Tooltip.Portal>
-    </Tooltip.Root>
+    <Tip name={name} shortcut={key === undefined ? "" : shownKey(key, isMac())} reason={reason}>
+      <button
+        type="button"
+        className={action.isWritten ? "act is-written" : "act"}
+        aria-label={action.isWritten ? undefined : name}
+        aria-disabled={reason !== null}
+        onClick={() => void perform(session, action)}
+      >
+        <Icon size={16} strokeWidth={1.75} aria-hidden="true" />
+        {action.isWritten && <span>{name}</span>}
+      </button>
+    </Tip>
   );
 }

@@ -1,7 +1,8 @@
 import { Fragment, type KeyboardEvent, useEffect, useRef, useState } from "react";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
-import { useView } from "../app/useSession.ts";
+import { useSession, useView } from "../app/useSession.ts";
+import { EmptyState } from "./EmptyState.tsx";
 import { FindingRow } from "./FindingRow.tsx";
 import { Choice, FindingsHead } from "./findings/FindingsHead.tsx";
 import { GroupHead } from "./findings/GroupHead.tsx";
@@ -13,6 +14,7 @@ const pageCount = 150;
 
 /** What is wrong, along the lower edge: counts and text that filter, groups, rows that lead to the place and mend. */
 export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
+  const { view } = useSession();
   const shownSeverities = useView((state) => state.severitiesShown);
   const areWaivedShown = useView((state) => state.areWaivedShown);
   const [text, setText] = useState("");
@@ -38,6 +40,10 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
       list.current?.querySelector<HTMLElement>('[data-finding][tabindex="0"]')?.focus();
   });
 
+  const showAll = (): void => {
+    setText("");
+    view.setState({ severitiesShown: ["error", "warning", "note"], areWaivedShown: true });
+  };
   const walk = (event: KeyboardEvent<HTMLUListElement>): void => {
     const isRow = event.target instanceof HTMLElement && event.target.dataset.finding !== undefined;
     const step = event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
@@ -75,8 +81,15 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
           onChoose={setSort}
         />
       </FindingsHead>
-      {all.length === 0 && <p className="quiet empty">{findingsWords.none}</p>}
-      {all.length > 0 && rows.length === 0 && <p className="quiet empty">{findingsWords.filtered}</p>}
+      {all.length === 0 && <NothingFound open={open} />}
+      {all.length > 0 && rows.length === 0 && (
+        <div className="empty">
+          <p>{findingsWords.filtered}</p>
+          <button type="button" className="fix" onClick={showAll}>
+            {findingsWords.showAll}
+          </button>
+        </div>
+      )}
       <ul
         ref={list}
         aria-label={findingsWords.list}
@@ -103,6 +116,15 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
         </button>
       )}
     </section>
+  );
+}
+
+function NothingFound({ open }: { readonly open: OpenRoute }) {
+  const isEmpty = open.route.pole.size === 0 && open.route.livingUnit.size === 0;
+  return isEmpty ? (
+    <EmptyState says={findingsWords.nothingToCheck} actionIds={["import"]} />
+  ) : (
+    <EmptyState says={findingsWords.none} actionIds={["rules"]} />
   );
 }
 

@@ -23,6 +23,12 @@ export const panelWords = {
   face: (usedCount: number, count: number): string => `Face of the terminal: ${usedCount} of ${count} ports used`,
 } as const;
 
+/** What a view says that has nothing in it. */
+export const emptyWords = {
+  diagram: "Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by hand.",
+  side: "Nothing is on this route yet to tell about. Bring in the poles first.",
+} as const;
+
 /** What a row is called: its kind and its name, as the crew says them. */
 export function titleOf(plant: Plant, ref: RefKey): string {
   const { table, id } = splitRef(ref);

@@ -1,6 +1,7 @@
 import { X } from "lucide-react";
 import { closeRoute, lookAgain, showRoute } from "../app/files.ts";
 import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
+import { Tip } from "../panels/Tip.tsx";
 import { savedWords, withLocalTimes, words } from "./words.ts";
 
 /** The routes open at once, where there is more than one. */
@@ -23,15 +24,16 @@ export function RouteTabs() {
           >
             {routeName}
           </button>
-          <button
-            type="button"
-            aria-label={words.closeNamed(routeName)}
-            title={words.closeNamed(routeName)}
-            disabled={isWorking}
-            onClick={() => void closeRoute(session, routeId)}
-          >
-            <X size={14} aria-hidden="true" />
-          </button>
+          <Tip name={words.closeNamed(routeName)}>
+            <button
+              type="button"
+              aria-label={words.closeNamed(routeName)}
+              disabled={isWorking}
+              onClick={() => void closeRoute(session, routeId)}
+            >
+              <X size={14} aria-hidden="true" />
+            </button>
+          </Tip>
         </span>
       ))}
     </nav>

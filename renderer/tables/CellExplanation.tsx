@@ -33,7 +33,7 @@ export function CellExplanation({ of, cellId, close }: Props) {
           sideOffset={6}
           collisionPadding={10}
           onEscapeKeyDown={(event) => event.stopPropagation()}
-          onKeyDown={(event) => event.stopPropagation()}
+          onKeyDown={(event) => event.key !== "F1" && event.stopPropagation()}
           onCloseAutoFocus={(event) => event.preventDefault()}
         >
           <ExplanationCard of={of} onClose={close} />

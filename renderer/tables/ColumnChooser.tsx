@@ -1,5 +1,6 @@
 import { Columns3 } from "lucide-react";
 import { Popover } from "radix-ui";
+import { Tip } from "../panels/Tip.tsx";
 import type { Kind } from "./kinds.ts";
 import type { TableLayout } from "./tableLayout.ts";
 import { tableWords } from "./words.ts";
@@ -14,11 +15,13 @@ export function ColumnChooser({ kind, layout, lay }: Props) {
   };
   return (
     <Popover.Root>
-      <Popover.Trigger asChild>
-        <button type="button" className="act" aria-label={tableWords.columns} title={tableWords.columns}>
-          <Columns3 size={16} strokeWidth={1.75} aria-hidden="true" />
-        </button>
-      </Popover.Trigger>
+      <Tip name={tableWords.columns}>
+        <Popover.Trigger asChild>
+          <button type="button" className="act" aria-label={tableWords.columns}>
+            <Columns3 size={16} strokeWidth={1.75} aria-hidden="true" />
+          </button>
+        </Popover.Trigger>
+      </Tip>
       <Popover.Portal>
         <Popover.Content className="table-menu" aria-label={tableWords.columns} collisionPadding={8}>
           {kind.columns.slice(1).map((column) => (

@@ -20,12 +20,12 @@ import { GridRow } from "./GridRow.tsx";
 import { gridActionOf } from "./gridKeys.ts";
 import { type Spot, spotAfter } from "./gridSpot.ts";
 import type { Kind } from "./kinds.ts";
+import { NoRows } from "./NoRows.tsx";
 import { StatusStrip } from "./StatusStrip.tsx";
 import { plainLayout, sortedBy, type TableLayout } from "./tableLayout.ts";
 import { useGrid } from "./useGrid.ts";
 import { useRows } from "./useRows.ts";
 import { useTableHand } from "./useTableHand.ts";
-import { tableWords } from "./words.ts";
 
 const [rowPx, headPx] = [28, 32];
 
@@ -211,7 +211,12 @@ export function TableGrid({ open, kind, layout, lay }: Props) {
           })}
         </GridPart>
         {rows.length === 0 && (
-          <p className="empty quiet">{ids.length === 0 ? tableWords.noRows : tableWords.noneLeft}</p>
+          <NoRows
+            kind={kind}
+            plant={given.plant}
+            isFiltered={ids.length > 0}
+            showAll={() => lay({ ...layout, filters: [] })}
+          />
         )}
       </GridPart>
       {grid.explained && (

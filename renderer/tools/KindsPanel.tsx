@@ -1,8 +1,8 @@
-import { X } from "lucide-react";
 import type { Route } from "../../core/model/route.ts";
 import { splitRef } from "../app/ref.ts";
 import type { Session } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { CloseButton } from "../panels/CloseButton.tsx";
 import { type DrawnKind, drawnKinds, isShownKind, type KindState, kindCount } from "./kinds.ts";
 import { kindWords, toolWords } from "./words.ts";
 
@@ -16,14 +16,7 @@ export function KindsPanel({ route }: { readonly route: Route }) {
     <section className="tool-card" aria-label={toolWords.kinds}>
       <header>
         <h2>{toolWords.kinds}</h2>
-        <button
-          type="button"
-          className="act"
-          aria-label={toolWords.close}
-          onClick={() => session.view.setState({ isKindsOpen: false })}
-        >
-          <X size={16} aria-hidden="true" />
-        </button>
+        <CloseButton name={toolWords.close} onPress={() => session.view.setState({ isKindsOpen: false })} />
       </header>
       <table>
         <thead>

@@ -1,7 +1,7 @@
-import { X } from "lucide-react";
 import { useEffect, useState } from "react";
 import { undo } from "../app/edits.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { CloseButton } from "../panels/CloseButton.tsx";
 import { toolWords } from "./words.ts";
 
 /** Long enough to read and reach the button; it waits while the pointer or the focus is on it, ms. */
@@ -42,9 +42,7 @@ export function Toast() {
       >
         {toolWords.undo}
       </button>
-      <button type="button" className="act" aria-label={toolWords.putAway} onClick={putAway}>
-        <X size={16} aria-hidden="true" />
-      </button>
+      <CloseButton name={toolWords.putAway} onPress={putAway} />
     </div>
   );
 }

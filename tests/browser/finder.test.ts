@@ -1,4 +1,4 @@
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { actions } from "../../renderer/app/actions.ts";
 import { shownKey } from "../../renderer/app/keys.ts";
@@ -67,6 +67,46 @@ test("every action is listed with its key, and one that cannot run says why", as
   const redo = page.getByRole("dialog").getByRole("option", { name: /^Action Redo/ });
   expect(await redo.getAttribute("aria-disabled")).toBe("true");
   expect(await redo.textContent()).toContain("Nothing to redo.");
+});
+
+test("on a whole route, beside a table and on an empty route, every action that cannot run says why in a sentence", async () => {
+  const { page } = opened;
+  const empty = await demo.openEmpty(browser);
+  const listed = async (on: Page): Promise<number> => {
+    await on.keyboard.press("Control+k");
+    const lines = on.getByRole("dialog").locator('[data-offer^="action/"]');
+    await lines.first().waitFor();
+    const told = await lines.evaluateAll((all) =>
+      all.map((one) => ({
+        id: one.getAttribute("data-offer"),
+        isOff: one.getAttribute("aria-disabled") === "true",
+        hint: one.querySelector(".offer-hint")?.textContent ?? "",
+      })),
+    );
+    expect(told.map((one) => one.id).sort()).toEqual(actions.map((one) => `action/${one.id}`).sort());
+    const off = told.filter((one) => one.isOff);
+    for (const { id, hint } of off) expect(hint, `${id}`).toMatch(/^[A-Z].*[.]$/);
+    await on.keyboard.press("Escape");
+    return off.length;
+  };
+  try {
+    const offOnDemo = await listed(page);
+    await page.keyboard.press("Control+g");
+    await page.getByRole("grid").waitFor();
+    expect(await listed(page)).toBeLessThan(offOnDemo);
+    expect(await listed(empty.page)).toBeGreaterThan(0);
+  } finally {
+    await empty.close();
+  }
+});
+
+test("Enter on an action that cannot run leaves the finder open, with the reason beside it", async () => {
+  const { page } = opened;
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type("redo");
+  await expect.poll(() => first().textContent()).toContain("Redo");
+  await page.keyboard.press("Enter");
+  expect(await first().textContent()).toContain("Nothing to redo.");
 });
 
 test("running an action from the finder does what its button does", async () => {

@@ -9,6 +9,7 @@ import { catalogueTag } from "../catalogueRow.ts";
 import type { Command } from "../command.ts";
 import { limitTables, removedLimits } from "../setLimits.ts";
 import { rowEdit } from "../tableRow.ts";
+import { terminalTag, unitTag } from "../tags.ts";
 
 const input = z.strictObject({ table: catalogueNameSchema, id });
 const mostNamed = 5;
@@ -52,17 +53,25 @@ function usersOf(route: Route, target: CatalogueName, targetId: string): string[
     );
     if (users.length === 0) return [];
     if (table === "settings") return ["the company standards"];
-    const names = users.slice(0, mostNamed).map(nameOf).join(", ");
+    const names = users
+      .slice(0, mostNamed)
+      .map((row) => nameOf(route, row))
+      .join(", ");
     const more = users.length > mostNamed ? ` and ${users.length - mostNamed} more` : "";
     return [`${tableWords(table)} ${names}${more}`];
   });
 }
 
-function nameOf(row: object): string {
-  for (const column of ["tag", "name", "address", "id"]) {
+/** A row by its own name, else by the living unit or the terminal it belongs to. */
+function nameOf(route: Route, row: object): string {
+  const textOf = (column: string): string => {
     const value: unknown = Reflect.get(row, column);
-    if (typeof value === "string" && value !== "") return value;
-  }
+    return typeof value === "string" ? value : "";
+  };
+  const own = ["tag", "name", "address"].map(textOf).find((text) => text !== "");
+  if (own !== undefined) return own;
+  if (textOf("livingUnitId") !== "") return unitTag(route, textOf("livingUnitId"));
+  if (textOf("terminalId") !== "") return terminalTag(route, textOf("terminalId"));
   return "without a name";
 }
 

@@ -1,4 +1,4 @@
-import { BookOpen, Contrast, Keyboard, Search, Type } from "lucide-react";
+import { BookOpen, BookOpenCheck, Contrast, Keyboard, Search, Type } from "lucide-react";
 import { pageHere } from "../../help/pageHere.ts";
 import { machine } from "../machine.ts";
 import { tell } from "../session.ts";
@@ -41,6 +41,13 @@ export const helpActions: readonly Action[] = [
     run: (s) => s.view.setState({ overlay: "keys" }),
     place: "help",
     topic: topicWords.help,
+  }),
+  action("rules", {
+    name: () => "Read the rule book",
+    icon: BookOpenCheck,
+    blocked: () => null,
+    run: (s) => s.view.setState({ helpPage: "rules", helpSought: "" }),
+    topic: "Help and look",
   }),
   action("theme", {
     name: () => actionWords.changeTheme(afterTheme()),

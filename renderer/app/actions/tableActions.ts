@@ -15,6 +15,8 @@ import type { Session } from "../session.ts";
 import { type Action, action, beyondDiagram, working } from "./action.ts";
 import { actionWords, topicWords } from "./words.ts";
 
+const topic = topicWords.tables;
+
 /** What is done in the tables. Their keys work while a table has the focus (tables/gridKeys.ts). */
 export const tableActions: readonly Action[] = [
   action("tables", {
@@ -24,11 +26,12 @@ export const tableActions: readonly Action[] = [
     blocked: beyondDiagram,
     run: (s) => s.view.setState(({ tables }) => ({ tables: { ...tables, isOpen: !tables.isOpen } })),
     place: "view",
+    topic,
   }),
   action("tablesBeside", {
     name: (s) => (s.view.getState().tables.isBeside ? actionWords.tablesBelow : actionWords.tablesBeside),
     icon: PanelBottomDashed,
-    topic: topicWords.tables,
+    topic,
     blocked: inTable,
     run: (s) => s.view.setState(({ tables }) => ({ tables: { ...tables, isBeside: !tables.isBeside } })),
   }),
@@ -65,7 +68,7 @@ function onTable(
   return action(id, {
     name: () => name,
     icon,
-    topic: topicWords.tables,
+    topic,
     blocked: (s) => {
       const { hand } = s.view.getState().tables;
       return inTable(s) ?? working(s) ?? (hand ? blocked(hand) : null);

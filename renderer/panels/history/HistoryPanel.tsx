@@ -6,6 +6,7 @@ import type { OpenRoute } from "../../app/routeStore.ts";
 import { showFault } from "../../app/session.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import { EmptyState } from "../EmptyState.tsx";
 import { EntryLine } from "./EntryLine.tsx";
 import { historyWords } from "./words.ts";
 
@@ -62,7 +63,7 @@ export function HistoryPanel({ open }: { readonly open: OpenRoute }) {
         ))}
       </ol>
       <h3>{historyWords.done}</h3>
-      {list?.done.length === 0 && <p className="quiet">{historyWords.nothing}</p>}
+      {list?.done.length === 0 && <EmptyState says={historyWords.nothing} actionIds={["import"]} />}
       <ol className="entries">
         {list?.done.map((one, i) => (
           <EntryLine key={one.seq} entry={one}>

@@ -4,8 +4,10 @@ import { refKey } from "../../app/ref.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { unitsOf } from "../../app/session.ts";
 import { Figure } from "../../explain/Figure.tsx";
+import { EmptyState } from "../EmptyState.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
+import { emptyWords } from "../words.ts";
 
 /** The route as a whole: what one reads when nothing is chosen. */
 export function RouteTold({ open }: { readonly open: OpenRoute }) {
@@ -50,7 +52,11 @@ export function RouteTold({ open }: { readonly open: OpenRoute }) {
           </li>
         ))}
       </ul>
-      <p className="quiet">Choose a pole, span, terminal or house on the diagram to read about it.</p>
+      {route.pole.size === 0 && route.livingUnit.size === 0 ? (
+        <EmptyState says={emptyWords.side} actionIds={["import"]} />
+      ) : (
+        <p className="quiet">Choose a pole, span, terminal or house on the diagram to read about it.</p>
+      )}
     </>
   );
 }

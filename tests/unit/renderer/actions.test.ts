@@ -15,7 +15,7 @@ test("without a route every action that needs one says so, and none is nameless"
   const session = openSession(deafHost);
   expect(actions.every((one) => one.name(session).length > 3)).toBe(true);
   const free = actions.filter((one) => one.blocked(session) === null).map((one) => one.id);
-  expect(free.sort()).toEqual(["find", "help", "keys", "open", "text", "theme"]);
+  expect(free.sort()).toEqual(["find", "help", "keys", "open", "rules", "text", "theme"]);
 });
 
 test("undo names the step it takes back", () => {
