@@ -39,9 +39,11 @@ const layerOf = {
 
 const nowhere = { within: () => [] } as const;
 
-/** The scene with hidden kinds found nowhere: they are neither drawn nor met by the pointer. */
+/** The scene with hidden kinds found nowhere: they are neither drawn nor met by the pointer. A drop goes with either of its ends. */
 export function withoutHidden(scene: Scene, states: KindStates): Scene {
-  const hidden = drawnKinds.filter((kind) => states[kind].shown === "hidden");
+  const isHidden = (kind: DrawnKind): boolean => states[kind].shown === "hidden";
+  const isEndHidden = isHidden("terminal") || isHidden("livingUnit");
+  const hidden = drawnKinds.filter((kind) => isHidden(kind) || (kind === "drop" && isEndHidden));
   if (hidden.length === 0) return scene;
   const emptied = hidden.map((kind) => [layerOf[kind], { ...scene[layerOf[kind]], index: nowhere }] as const);
   return { ...scene, ...Object.fromEntries(emptied) };

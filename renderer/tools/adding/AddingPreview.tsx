@@ -26,12 +26,15 @@ export function AddingPreview({ adding, picture, aim, pull }: PreviewProps) {
     <svg aria-hidden="true" width={picture.view.widthPx} height={picture.view.heightPx}>
       {band && <Band picture={picture} pull={band} />}
       {point && <circle cx={point[0]} cy={point[1]} r={8} />}
-      {form?.kind === "reach" && <NextSpan fromPoleId={form.fromPoleId} picture={picture} to={form.toward} />}
+      {form?.kind === "reach" && (
+        <NextSpan fromPoleId={form.fromPoleId} picture={picture} to={form.toward} isTold={false} />
+      )}
       {aim && !form && adding.fromPoleId !== null && (
         <NextSpan
           fromPoleId={adding.fromPoleId}
           picture={picture}
           to={aim.poleId === null ? aim.point : picture.scene.places.poleAt(aim.poleId)}
+          isTold={picture.scene.places.straight === null}
         />
       )}
       {aim && !form && aim.poleId !== null && <PoleRing poleId={aim.poleId} picture={picture} />}
@@ -58,17 +61,22 @@ function PoleRing({ poleId, picture }: { readonly poleId: string; readonly pictu
   return <circle cx={x} cy={y} r={ringPx(picture.view) + 4} />;
 }
 
-type NextSpanProps = { readonly fromPoleId: string; readonly picture: Picture; readonly to: Point };
+type NextSpanProps = {
+  readonly fromPoleId: string;
+  readonly picture: Picture;
+  readonly to: Point;
+  /** Whether its length is written beside it. */
+  readonly isTold: boolean;
+};
 
-function NextSpan({ fromPoleId, picture, to }: NextSpanProps) {
+function NextSpan({ fromPoleId, picture, to, isTold }: NextSpanProps) {
   const from = picture.scene.places.poleAt(fromPoleId);
   const [[x1, y1], [x2, y2]] = [onPage(picture, from), onPage(picture, to)];
   const lengthM = Math.hypot(to.eastM - from.eastM, to.northM - from.northM);
-  const isMeasured = picture.scene.places.straight === null && lengthM > 0;
   return (
     <>
       <line x1={x1} y1={y1} x2={x2} y2={y2} strokeDasharray="6 4" />
-      {isMeasured && (
+      {isTold && lengthM > 0 && (
         <text x={(x1 + x2) / 2} y={(y1 + y2) / 2 - 8} textAnchor="middle">
           {formatLength(lengthM, picture.units, "span")}
         </text>

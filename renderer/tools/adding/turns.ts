@@ -6,7 +6,7 @@ export function openTurns(): Turns {
   let last: Promise<void> = Promise.resolve();
   return {
     take(act) {
-      last = last.then(act).catch(reportError);
+      last = last.then(act).catch((error: unknown) => reportError(error));
     },
   };
 }

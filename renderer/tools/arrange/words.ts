@@ -39,7 +39,7 @@ export const arrangeWords = {
     name === null ? "Repeat the last thing" : `Repeat: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
   again: ({ way, distance }: Arranging) =>
     way === "alignTerminals" && distance !== "" ? `Hang ${distance} from the pole` : ways[way],
-  nothingDone: "Nothing has been done yet that can be repeated.",
+  nothingDone: "Nothing is done yet.",
   nothing: "Choose terminals or poles first.",
   groundOnly: "Poles are moved on the ground: draw the route true to the ground first.",
   needsThree: (things: Plural) => `Choose three ${things} or more: the first and the last stay where they are.`,

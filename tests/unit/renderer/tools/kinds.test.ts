@@ -31,6 +31,14 @@ test("choosing all skips what is hidden", () => {
   expect(selection.some((ref) => ref.startsWith("pole/"))).toBe(false);
 });
 
+test("where living units are hidden no drop is drawn to nowhere", () => {
+  const { scene } = pictureOf(openPlant(smallRoute()), 4);
+  const everywhere = { westM: -1e4, eastM: 1e4, southM: -1e4, northM: 1e4 };
+  expect(scene.drops.index.within(everywhere)).toHaveLength(3);
+  const bare = withoutHidden(scene, { ...usualKinds, livingUnit: { shown: "hidden", isLocked: false } });
+  expect([bare.drops.index.within(everywhere), bare.houses.index.within(everywhere)]).toEqual([[], []]);
+});
+
 test("only a faded kind is inked weaker, and with nothing hidden the scene is the same one", () => {
   const faded = { ...usualKinds, livingUnit: { shown: "faded", isLocked: false } } as const;
   expect([inkFrac(faded, "houses") < 1, inkFrac(faded, "poles")]).toEqual([true, 1]);
