@@ -30,10 +30,12 @@ export function Figure({ of, children }: { readonly of: FigureRef; readonly chil
           onPointerEnter={rest}
           onPointerLeave={leave}
           onKeyDown={(event) => {
-            if (event.key !== "?") return;
+            // Escape as fast as this comes before the explanation has taken the focus
+            const isEscape = event.key === "Escape" && opened !== "no";
+            if (event.key !== "?" && !isEscape) return;
             event.preventDefault();
             event.stopPropagation();
-            setOpened("byHand");
+            setOpened(isEscape ? "no" : "byHand");
           }}
         >
           {children}
@@ -49,7 +51,10 @@ export function Figure({ of, children }: { readonly of: FigureRef; readonly chil
           onPointerEnter={() => clearTimeout(timer.current)}
           onPointerLeave={leave}
           // the pointer alone must not take the focus away from where the hands are
-          onOpenAutoFocus={(event) => opened === "byPointer" && event.preventDefault()}
+          onOpenAutoFocus={(event) => {
+            event.preventDefault();
+            if (opened === "byHand" && event.currentTarget instanceof HTMLElement) event.currentTarget.focus();
+          }}
           onCloseAutoFocus={(event) => opened === "byPointer" && event.preventDefault()}
           // Escape backs out of the explanation only, not of the choice behind it
           onEscapeKeyDown={(event) => event.stopPropagation()}

@@ -58,7 +58,7 @@ function Acts() {
         ref={chooser}
         type="file"
         accept=".json"
-        aria-label="Template file"
+        aria-label={words.templateFile}
         hidden
         onChange={(event) => {
           const [file] = event.target.files ?? [];

@@ -4,7 +4,7 @@ import type { Route } from "../../core/model/route.ts";
 import { type TableName, tables } from "../../core/model/tables.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { quantityKind, quantityText, readQuantity } from "./quantity.ts";
-import { markWords, valueWords } from "./words.ts";
+import { markWords, unitWords, valueWords, wrongWords } from "./words.ts";
 
 export type Cell = string | number | boolean | null;
 
@@ -46,24 +46,19 @@ export function readCell(
   if (!read.ok) return read;
   const checked = columnSchema(table, column)?.safeParse(read.value);
   if (checked?.success !== false) return read;
-  const value = form.kind === "figure" ? "figure" : "text";
-  return { ok: false, what: `This ${value} is not possible here: ${limitWords(checked.error.issues[0])}.` };
+  return { ok: false, what: wrongWords.notHere(form.kind === "figure", limitWords(checked.error.issues[0])) };
 }
 
 function limitWords(issue: z.core.$ZodIssue | undefined): string {
   switch (issue?.code) {
     case "too_small":
-      return issue.origin === "string"
-        ? "it must not be empty"
-        : `it must be ${issue.inclusive ? "at least" : "more than"} ${issue.minimum}`;
+      return issue.origin === "string" ? wrongWords.empty : wrongWords.least(issue.inclusive === true, issue.minimum);
     case "too_big":
-      return issue.origin === "string"
-        ? `it is longer than ${issue.maximum} letters`
-        : `it must be at most ${issue.maximum} (100 % is 1)`;
+      return issue.origin === "string" ? wrongWords.long(issue.maximum) : wrongWords.most(issue.maximum);
     case "invalid_type":
-      return "it must be a whole number";
+      return wrongWords.whole;
     default:
-      return "it is not one of those the catalogue knows";
+      return wrongWords.unknown;
   }
 }
 
@@ -77,7 +72,7 @@ function listOf(schema: z.ZodType | undefined): readonly string[] | null {
 }
 
 function choiceWords(column: string, value: string): string {
-  if (column === "unitSystem") return value === "us" ? "Feet and inches" : "Metric";
+  if (column === "unitSystem") return value === "us" ? unitWords.us : unitWords.metric;
   const mark = Object.entries(markWords).find(([name]) => column === "basisMark" && name === value)?.[1];
   return mark ?? valueWords(value);
 }

@@ -10,6 +10,7 @@ import {
 import { parseLengthM } from "../../core/units/parseLength.ts";
 import { degCFromDegF, degFFromDegC } from "../../core/units/temperature.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
+import { wrongWords } from "./words.ts";
 
 /** What kind of figure a column holds, and so the units it is shown and read in. */
 export type QuantityKind =
@@ -134,13 +135,12 @@ export function readQuantity(text: string, kind: QuantityKind, system: UnitSyste
     const length = parseLengthM(text, system);
     return length.ok ? { ok: true, value: length.valueM } : { ok: false, what: `${length.what} ${length.mend}` };
   }
-  return { ok: false, what: `"${text}" cannot be read. Write it like ${exampleOf(kind, system)}.` };
+  return { ok: false, what: wrongWords.unread(text, exampleOf(kind, system)) };
 }
 
 function readTemperature(count: number, unit: string, system: UnitSystem): ReadQuantity {
   const letter = unit.replace(/[°\s]|deg/gi, "").toUpperCase();
-  if (letter !== "" && letter !== "F" && letter !== "C")
-    return { ok: false, what: `"${unit}" is not a temperature. Write °F or °C.` };
+  if (letter !== "" && letter !== "F" && letter !== "C") return { ok: false, what: wrongWords.noTemperature(unit) };
   const isF = letter === "" ? system === "us" : letter === "F";
   return { ok: true, value: isF ? degCFromDegF(count) : count };
 }

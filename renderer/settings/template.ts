@@ -13,7 +13,7 @@ export async function exportTemplate(session: Session): Promise<void> {
   link.download = reply.value.fileName;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
-  tell(session, `Standards saved as ${reply.value.fileName}.`);
+  tell(session, words.saved(reply.value.fileName));
 }
 
 /** Takes a template a person chose, as one edit. */

@@ -13,6 +13,8 @@ export const words = {
   remove: "Remove the row",
   exportAll: "Export as a template",
   importAll: "Import a template",
+  templateFile: "Template file",
+  saved: (fileName: string): string => `Standards saved as ${fileName}.`,
   rows: "Rows",
   empty: "This catalogue has no row. Import a template that has some.",
   standIn: (name: string): string => `figures stand in, taken from ${name}, until the maker's sheet is entered`,
@@ -25,6 +27,23 @@ export const words = {
   ownValue: "changed in this route: the company's own",
   basis: "Basis",
 } as const;
+
+/** Why what was typed is not taken. */
+export const wrongWords = {
+  notHere: (isFigure: boolean, why: string): string =>
+    `This ${isFigure ? "figure" : "text"} is not possible here: ${why}.`,
+  empty: "it must not be empty",
+  least: (isIncluded: boolean, least: number | bigint): string =>
+    `it must be ${isIncluded ? "at least" : "more than"} ${least}`,
+  long: (most: number | bigint): string => `it is longer than ${most} letters`,
+  most: (most: number | bigint): string => `it must be at most ${most} (100 % is 1)`,
+  whole: "it must be a whole number",
+  unknown: "it is not one of those the catalogue knows",
+  unread: (text: string, example: string): string => `"${text}" cannot be read. Write it like ${example}.`,
+  noTemperature: (unit: string): string => `"${unit}" is not a temperature. Write °F or °C.`,
+} as const;
+
+export const unitWords = { us: "Feet and inches", metric: "Metric" } as const;
 
 /** How far a figure can be trusted, in words. */
 export const markWords = {
@@ -57,7 +76,7 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   county: ["County", "Printed on every sheet."],
   company: ["Company", "Whose drawings these are."],
   unitSystem: ["Units", "Read on screen and on paper; either is taken when typed."],
-  standoffM: ["Terminal offset", "From the pole's centre line to the near end of a terminal hung at it."],
+  standoffM: ["Terminal offset", "From the pole's centre line to the middle of a terminal hung at it."],
   climbingSpaceM: ["Climbing space", "Half width kept free for a climber, from the pole's centre line."],
   hangingGapM: ["Gap between hung things", "End to end along one strand."],
   openingM: ["Sheath opening", "Sheath opened at a terminal."],

@@ -34,6 +34,10 @@ export function CellExplanation({ of, cellId, close }: Props) {
           collisionPadding={10}
           onEscapeKeyDown={(event) => event.stopPropagation()}
           onKeyDown={(event) => event.key !== "F1" && event.stopPropagation()}
+          onOpenAutoFocus={(event) => {
+            event.preventDefault();
+            if (event.currentTarget instanceof HTMLElement) event.currentTarget.focus();
+          }}
           onCloseAutoFocus={(event) => event.preventDefault()}
         >
           <ExplanationCard of={of} onClose={close} />

@@ -74,6 +74,11 @@ export function TableGrid({ open, kind, layout, lay }: Props) {
 
   const press = (event: KeyboardEvent<HTMLDivElement>): void => {
     if (event.target !== area.current) return;
+    if (event.key === "Escape" && grid.explained) {
+      event.stopPropagation();
+      grid.endExplain();
+      return;
+    }
     const pageCount = Math.max(1, Math.floor(((area.current?.clientHeight ?? 0) - headPx) / rowPx) - 1);
     const size = { rowCount: rows.length, colCount: columns.length, pageCount };
     const isMod = event.ctrlKey || event.metaKey;

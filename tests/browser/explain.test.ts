@@ -86,7 +86,7 @@ test("the key ? on a computed cell of a table opens its formula; inputs are thos
   const text = (await card.textContent()) ?? "";
   expect(text).toContain("T = H + w² · L² / (8 · H)");
   expect(text).toContain("Formula from: tension at a level support is H + w D; textbook statics.");
-  expect(text).toContain("Largest tension the company allows");
+  expect(text).toContain("Largest tension the strength set allows");
   const put = /T = ([\d.]+) \+ ([\d.]+)² · ([\d.]+)² \/ \(8 · ([\d.]+)\) = ([\d.]+) N/.exec(text);
   if (!put) throw new Error(`no numbers were put in: ${text}`);
   const [, horizontalN = 0, loadNPerM = 0, lengthM = 0, , supportN = 0] = put.map(Number);
