@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { expect, test } from "vitest";
-import { fail, type Result } from "../../../core/model/result.ts";
+import { fail, ok, type Result } from "../../../core/model/result.ts";
 import { openDesktop, pageFile, registerScheme } from "../../../electron/desktop/desktop.ts";
 import { optionsOn, ownPage, quietHost, standIn } from "./standIn.ts";
 
@@ -116,6 +116,24 @@ test("the menu is made from the page's own actions, and from no other page's", a
   expect(noted.menus).toEqual([]);
   listeners.get("ipc actions")?.(ownPage, actions);
   expect(noted.menus).toHaveLength(1);
+});
+
+test("a dropped route file opens where it lies, anything else and any other page is passed over", async () => {
+  const { electron, noted, listeners } = standIn();
+  const opened: string[] = [];
+  const openFile = (path: string): Result<string> => {
+    opened.push(path);
+    return ok("route-7");
+  };
+  await openDesktop(electron, { ...optionsOn(quietHost().host), openFile });
+  const path = resolve("/jobs/elm.strand");
+  listeners.get("ipc open-dropped")?.(strange, path);
+  listeners.get("ipc open-dropped")?.(ownPage, "/jobs/poles.csv");
+  listeners.get("ipc open-dropped")?.(ownPage, "");
+  expect(opened).toEqual([]);
+  listeners.get("ipc open-dropped")?.(ownPage, path);
+  await expect.poll(() => noted.loaded.at(-1)).toBe("strandwright://window/index.html?route=route-7");
+  expect(opened).toEqual([path]);
 });
 
 test("a drawing set is shown by the system's viewer, in its folder where there is none, and never outside ours", async () => {
