@@ -27,25 +27,25 @@ export type Cause = {
 };
 
 /**
- * Heights above the ground at a pole that our strand may not be attached at: all between the two, both ends allowed, m.
+ * Heights above the ground at a pole that a wire may not be attached at: all between the two, both ends allowed, m.
  * -Infinity and Infinity where there is no end; both, where no height here would do.
  */
-export type Barred = { readonly aboveM: number; readonly belowM: number; readonly cause: Cause };
+export type Barred<C = Cause> = { readonly aboveM: number; readonly belowM: number; readonly cause: C };
 
 /** Heights that nothing bars, ends included, m above the ground at the pole, and what sets each end. */
-export type FreeHeights = {
+export type FreeHeights<C = Cause> = {
   readonly fromM: number;
   readonly toM: number;
   /** Null where only the ground itself is below. */
-  readonly from: Cause | null;
+  readonly from: C | null;
   /** Null where nothing known is above: `toM` is Infinity. */
-  readonly to: Cause | null;
+  readonly to: C | null;
 };
 
 /** What barred heights leave free above the ground, upwards. */
-export function freeHeights(barred: readonly Barred[]): readonly FreeHeights[] {
-  const free: FreeHeights[] = [];
-  let reached: { readonly heightM: number; readonly cause: Cause | null } = { heightM: 0, cause: null };
+export function freeHeights<C>(barred: readonly Barred<C>[]): readonly FreeHeights<C>[] {
+  const free: FreeHeights<C>[] = [];
+  let reached: { readonly heightM: number; readonly cause: C | null } = { heightM: 0, cause: null };
   for (const { aboveM, belowM, cause } of barred.toSorted((a, b) => a.aboveM - b.aboveM)) {
     if (!(aboveM < belowM)) continue;
     if (aboveM > 0 && aboveM >= reached.heightM)

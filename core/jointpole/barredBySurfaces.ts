@@ -29,7 +29,7 @@ export function barredBySurfaces(plant: Plant, poleId: string): Found {
     if (line.kind === "unknown") unchecked.push(line.why);
     if (line.kind === "unknown" || sag.kind === "unknown") continue;
     const heightM = strandAtPole(plant, poleId).heightM;
-    for (const { passage, surface, cause } of passages(plant, span)) {
+    for (const { passage, surface, cause } of spanPassages(plant, span)) {
       const bendM = (condition: ClearanceCase) => strandBendM(span.lengthM, sag[condition]);
       barred.push(...tooLow(plant, { hung: line, passage, surface, cause, heightM, shareAt: span.shareAt, bendM }));
     }
@@ -74,7 +74,8 @@ export function tooLow(plant: Plant, { hung, passage, surface, cause, heightM, s
 
 type SpanPassage = Pick<Over, "surface" | "cause"> & { readonly passage: Passage };
 
-function passages(plant: Plant, { spanId }: SpanAtPole): SpanPassage[] {
+/** What a span passes over: crossings, structures that it does not pass far beside, open ground; what nobody can tell is left out. */
+export function spanPassages(plant: Plant, { spanId }: SpanAtPole): SpanPassage[] {
   const crossings = plant.where("crossing", "spanId", spanId).map((id) => ({
     passage: crossingPassage(plant, id),
     surface: plant.rowOf("crossing", id).surface,

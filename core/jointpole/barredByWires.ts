@@ -66,7 +66,8 @@ export function barredInSpans(plant: Plant, poleId: string): readonly Barred[] {
   });
 }
 
-type OtherWire = {
+/** Another party's wire as a span at our pole sees it. */
+export type OtherWire = {
   readonly hereM: number;
   /** Their wire over our strand at the far pole, m. */
   readonly farGapM: number;
@@ -75,7 +76,7 @@ type OtherWire = {
 };
 
 /** Least gap to their wire beyond the limit over the share of this pole, our strand at height 0 here, m; `side` 1 where theirs is above. */
-function leastGapM({ lengthM, shareAt }: SpanAtPole, other: OtherWire, state: HungState, side: 1 | -1): number {
+export function leastGapM({ lengthM, shareAt }: SpanAtPole, other: OtherWire, state: HungState, side: 1 | -1): number {
   const spareAt = (offsetM: number) => {
     const share = shareAt(offsetM);
     const theirSagM = 4 * other.sagM * share * (1 - share);
