@@ -10,13 +10,13 @@ import { type SpanAtPole, spansAt } from "./spanAtPole.ts";
 /**
  * How far over another a wire must be attached on a pole for the two to keep apart there and in every span both run through, m.
  *
- * Between supply conductors no limit is known: they keep their order, and the spacing is their owner's to answer for.
+ * Between supply conductors the clearance set has no limit: they keep their order, and what communication must keep from supply, or
+ * what they have now where that is less (common practice, no source); their owner answers for the spacing.
  *
  * @returns Infinity where it may not be the upper one: communication over supply, or a neighbour's pole where the two are too near
  */
 export function apartM(plant: Plant, poleId: string, upper: PoleWire, lower: PoleWire): number {
-  if (!isCommunication(lower))
-    return !isCommunication(upper) && upper.heightM >= lower.heightM ? 0 : Number.POSITIVE_INFINITY;
+  if (!isCommunication(lower)) return betweenSupplyM(plant, upper, lower);
   const party = isCommunication(upper) ? "communication" : upper.party === "neutral" ? "neutral" : "supply";
   const atPole = clearanceLimitFor(plant, separationSurface(party, "AtPole"));
   const inSpan = clearanceLimitFor(plant, separationSurface(party, "InSpan"));
@@ -24,6 +24,12 @@ export function apartM(plant: Plant, poleId: string, upper: PoleWire, lower: Pol
     inSpan ? apartInSpanM(plant, span, [upper, lower], inSpan.limitM) : 0,
   );
   return Math.max(atPole?.limitM ?? 0, ...spansM);
+}
+
+function betweenSupplyM(plant: Plant, upper: PoleWire, lower: PoleWire): number {
+  const presentM = upper.heightM - lower.heightM;
+  if (isCommunication(upper) || presentM < 0) return Number.POSITIVE_INFINITY;
+  return Math.min(presentM, clearanceLimitFor(plant, "supplyAtPole")?.limitM ?? presentM);
 }
 
 function apartInSpanM(

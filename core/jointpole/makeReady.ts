@@ -42,7 +42,7 @@ const mostMoves = 3;
  *
  * Every moved attachment keeps apart from all that stay and all that move with it, at the pole and in our spans beside it, stays under
  * the pole's top, and communication clears what it passes over by the limits of ours at its measured or assumed sag. Neighbouring poles
- * keep their heights. Spans without strand of ours, and the spacing between supply conductors, are not looked at.
+ * keep their heights. Spans without strand of ours are not looked at; supply conductors keep their order and the spacing `apart.ts` takes for them.
  *
  * Exact on whole inches or centimetres (`planMoves.ts`), for up to three moved attachments.
  */

@@ -1,5 +1,6 @@
-import type { PoleScene, Stretch } from "./poleScene.ts";
+import type { PoleScene } from "./poleScene.ts";
 import type { PoleWire } from "./poleWires.ts";
+import type { Stretch } from "./wholeHeight.ts";
 
 /** Where every moved wire and ours would be attached. */
 export type Plan = {
@@ -62,8 +63,7 @@ function spotsOf(
   stretches: ReadonlyMap<PoleWire, readonly Stretch[]>,
 ): ReadonlyMap<PoleWire, readonly number[]> {
   const isFree = (wire: PoleWire, count: number) =>
-    Number.isFinite(count) &&
-    (stretches.get(wire) ?? []).some(({ least, most }) => least <= count && count <= most);
+    Number.isFinite(count) && (stretches.get(wire) ?? []).some(({ least, most }) => least <= count && count <= most);
   let spots = new Map<PoleWire, ReadonlySet<number>>();
   for (const [wire, ends] of stretches) {
     const present = [Math.floor(wire.heightM / stepM), Math.ceil(wire.heightM / stepM)];

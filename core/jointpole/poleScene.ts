@@ -1,12 +1,9 @@
 import type { Plant } from "../plant/plant.ts";
-import { metresPerInch } from "../units/constants.ts";
 import { apartM } from "./apart.ts";
 import { type Barred, freeHeights } from "./barred.ts";
 import { otherWires, ourWire, type PoleWire } from "./poleWires.ts";
+import { type Stretch, tapeStepM, wholeStretches } from "./wholeHeight.ts";
 import { barredAlone } from "./wireBounds.ts";
-
-/** Whole counts of a tape between which a wire may be attached, both included. */
-export type Stretch = { readonly least: number; readonly most: number };
 
 /** Everything on one pole that a plan of moves asks about, in whole inches or centimetres: people move things by the tape. */
 export type PoleScene = {
@@ -19,11 +16,12 @@ export type PoleScene = {
   readonly stretches: (wire: PoleWire, held: readonly PoleWire[]) => readonly Stretch[];
 };
 
+/** What a distance may be off a whole count by and still be it, in counts. */
 const noiseCount = 1e-9;
 
 /** A pole as a plan of moves sees it; each pair of wires is solved once. */
 export function poleScene(plant: Plant, poleId: string): PoleScene {
-  const stepM = plant.settings().unitSystem === "us" ? metresPerInch : 0.01;
+  const stepM = tapeStepM(plant.settings().unitSystem);
   const pairs = new Map<PoleWire, Map<PoleWire, number>>();
   const solvedM = (upper: PoleWire, lower: PoleWire): number => {
     const known = pairs.get(upper) ?? new Map<PoleWire, number>();
@@ -49,12 +47,7 @@ export function poleScene(plant: Plant, poleId: string): PoleScene {
         belowM: one.heightM + solvedM(wire, one),
         cause: null,
       }));
-      return freeHeights([...aloneOf(wire), ...beside])
-        .map(({ fromM, toM }) => ({
-          least: Math.max(Math.ceil(fromM / stepM - noiseCount), 1),
-          most: Math.floor(toM / stepM + noiseCount),
-        }))
-        .filter(({ least, most }) => least <= most);
+      return wholeStretches(freeHeights([...aloneOf(wire), ...beside]), stepM);
     },
   };
 }

@@ -20,7 +20,7 @@ describe("the heights that a joint pole leaves our strand", () => {
           if (heightM > 0) expect(foundAt(route, heightM).map((one) => one.message)).toEqual([]);
         }
       }),
-      { numRuns: 400 },
+      { numRuns: 250 },
     );
   });
 
@@ -32,7 +32,7 @@ describe("the heights that a joint pole leaves our strand", () => {
           if (to) expect(foundAt(route, toM + 0.001).map((one) => one.ruleId)).toContain(to.ruleId);
         }
       }),
-      { numRuns: 400 },
+      { numRuns: 250 },
     );
   });
 
@@ -43,7 +43,7 @@ describe("the heights that a joint pole leaves our strand", () => {
         const isFree = free.some(({ fromM, toM }) => fromM - 1e-6 <= heightM && heightM <= toM + 1e-6);
         expect(isFree || foundAt(route, heightM).length > 0).toBe(true);
       }),
-      { numRuns: 400 },
+      { numRuns: 250 },
     );
   });
 

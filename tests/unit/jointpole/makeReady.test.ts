@@ -100,6 +100,18 @@ describe("what makes a pole ready for our strand", () => {
     });
   });
 
+  it("never raises the neutral up to the primary: 40 in stay between them", () => {
+    let route = changed(crowdedPole({}), "settings", "settings", { usableFromM: feetM(22) });
+    route = changed(route, "attachment", "primary-2", { heightM: feetM(27, 6) });
+    expect(readyOf(route)).toMatchObject({
+      moves: [
+        { attachmentId: "neutral-2", toM: expect.closeTo(feetM(24, 6), 9), ownerOnly: true },
+        { attachmentId: "primary-2", toM: expect.closeTo(feetM(27, 10), 9), ownerOnly: true },
+      ],
+      ourHeightM: expect.closeTo(feetM(22), 9),
+    });
+  });
+
   it("says that no move will do where the pole is too short", () => {
     const route = changed(crowdedPole({}), "pole", "pole-2", { aboveGroundM: feetM(19) });
     const high = changed(route, "settings", "settings", { usableFromM: feetM(19) });
