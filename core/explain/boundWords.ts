@@ -24,7 +24,7 @@ export function boundReason(plant: Plant, cause: Cause, units: UnitSystem): stri
   const where = cause.spanId === null ? "" : ` in span ${spanName(plant, cause.spanId)}`;
   const when = cause.condition === null ? "" : ` ${caseWords(plant, cause.condition)}`;
   const kept = formatLength(limitM(plant, cause), units, "height");
-  const apart = formatLength(limitM(plant, cause), units, "offset");
+  const apart = apartWords(limitM(plant, cause), units);
   switch (cause.ruleId) {
     case "crossing-clearance":
     case "ground-clearance":
@@ -54,6 +54,12 @@ export function boundBasis(plant: Plant, { limit }: Cause): Basis {
 
 function limitM(plant: Plant, { limit }: Cause): number {
   return typeof limit === "string" ? plant.settings()[limit] : limit.limitM;
+}
+
+/** 22.5 in must not read as 23 in. */
+function apartWords(distanceM: number, units: UnitSystem): string {
+  const count = distanceM / tapeStepM(units);
+  return formatLength(distanceM, units, Math.abs(count - Math.round(count)) < 1e-6 ? "offset" : "sag");
 }
 
 function againstWords(plant: Plant, { against: { table, id } }: Cause): string {

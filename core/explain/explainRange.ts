@@ -50,7 +50,7 @@ export function explainRange(plant: Plant, poleId: string, units: UnitSystem): R
   const bounds = strictest(range.barred).map(
     (bar): BoundLine => ({
       heights: boundHeights(bar, units),
-      reason: boundReason(plant, bar.cause, units),
+      reason: `${boundReason(plant, bar.cause, units)}${barsAll(bar) ? ": the end at the other pole falls short by itself" : ""}`,
       basis: boundBasis(plant, bar.cause),
       from: bar.cause.against,
       setsAnEnd: ends.has(bar.cause),
@@ -73,6 +73,10 @@ export function explainRange(plant: Plant, poleId: string, units: UnitSystem): R
       ),
     ],
   };
+}
+
+function barsAll({ aboveM, belowM }: Barred): boolean {
+  return aboveM === Number.NEGATIVE_INFINITY && belowM === Number.POSITIVE_INFINITY;
 }
 
 /** Of several cases over one thing only the one that bars most; upwards. */

@@ -74,6 +74,15 @@ describe("the heights for our strand at a pole, explained", () => {
     );
   });
 
+  it("say first where the end at the other pole falls short by itself, which no height here mends", () => {
+    const route = changed(smallRoute(), "attachment", "strand-3", { heightM: 7.5 });
+    expect(told(route).bounds[0]).toMatchObject({
+      heights: "at no height",
+      reason:
+        "to stay 22.5 in under the neutral of Power company in span P2 to P3 as both sag: the end at the other pole falls short by itself",
+    });
+  });
+
   it("say what was not looked at", () => {
     const route = changed(smallRoute(), "pole", "pole-2", { aboveGroundM: null });
     expect(told(route).assumed).toContain("Not looked at: How high pole P2 stands is unknown.");
