@@ -5,7 +5,8 @@ import { type Least, leastAlong } from "./leastAlong.ts";
 import { type LineHeight, lineHeight } from "./lineHeight.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 
-type Unknown = { readonly kind: "unknown"; readonly why: string };
+/** What nobody can tell, and why. */
+export type Unknown = { readonly kind: "unknown"; readonly why: string };
 
 /** The least height of the line over something in each case, or why nobody can tell. */
 export type Clearance = KnownClearance | Unknown;
@@ -27,32 +28,52 @@ type KnownClearance = {
   readonly strandAssumed: boolean;
 };
 
-/** Least clearance over a crossing, all cases, over its whole width. */
-export const crossingClearance = defineQuery("crossing-clearance", (plant, crossingId): Clearance => {
+/** What a span's line passes over: how high it stands, and where along the span. */
+export type Passage = {
+  readonly kind: "known";
+  readonly over: Surface;
+  /** From and to, m. */
+  readonly stretches: readonly (readonly [fromM: number, toM: number])[];
+};
+
+/** The whole width of a crossing, as far as it lies in its span. */
+export function crossingPassage(plant: Plant, crossingId: string): Passage | Unknown {
   const { spanId, surfaceM, offsetM, widthM } = plant.rowOf("crossing", crossingId);
-  const line = lineHeight(plant, spanId);
   const ground = groundLine(plant, spanId);
-  if (line.kind === "unknown") return line;
   if (ground.kind === "unknown") return ground;
-  const nearM = clamp(offsetM - widthM / 2, 0, line.lengthM);
-  const farM = clamp(offsetM + widthM / 2, 0, line.lengthM);
+  const { lengthM } = plant.rowOf("span", spanId);
+  const nearM = clamp(offsetM - widthM / 2, 0, lengthM);
+  const farM = clamp(offsetM + widthM / 2, 0, lengthM);
   const over = {
     cornersM: ground.points.map((point) => point.offsetM),
     heightAtM: (atM: number) => surfaceM ?? groundAtM(ground, atM),
     isAssumed: surfaceM === null && ground.isAssumed,
   };
-  return clearanceOver(line, over, [[nearM, farM]]);
+  return { kind: "known", over, stretches: [[nearM, farM]] };
+}
+
+/** The open ground of a span between its crossings; null where crossings leave nothing open. */
+export function groundPassage(plant: Plant, spanId: string): Passage | Unknown | null {
+  const ground = groundLine(plant, spanId);
+  if (ground.kind === "unknown") return ground;
+  const stretches = openStretches(plant, spanId, plant.rowOf("span", spanId).lengthM);
+  return stretches.length === 0 ? null : { kind: "known", over: surfaceOf(ground), stretches };
+}
+
+/** Least clearance over a crossing, all cases, over its whole width. */
+export const crossingClearance = defineQuery("crossing-clearance", (plant, crossingId): Clearance => {
+  const line = lineHeight(plant, plant.rowOf("crossing", crossingId).spanId);
+  if (line.kind === "unknown") return line;
+  const passage = crossingPassage(plant, crossingId);
+  return passage.kind === "unknown" ? passage : clearanceOver(line, passage);
 });
 
 /** Least clearance of a span over the ground between its crossings, all cases; null where crossings leave nothing open. */
 export const groundClearance = defineQuery("ground-clearance", (plant, spanId): Clearance | null => {
   const line = lineHeight(plant, spanId);
-  const ground = groundLine(plant, spanId);
   if (line.kind === "unknown") return line;
-  if (ground.kind === "unknown") return ground;
-  const open = openStretches(plant, spanId, line.lengthM);
-  if (open.length === 0) return null;
-  return clearanceOver(line, surfaceOf(ground), open);
+  const passage = groundPassage(plant, spanId);
+  return passage === null || passage.kind === "unknown" ? passage : clearanceOver(line, passage);
 });
 
 /**
@@ -94,7 +115,8 @@ export function bindingCases(
     .sort((a, b) => a.measuredM - a.limit.limitM - (b.measuredM - b.limit.limitM));
 }
 
-type Hung = Pick<Extract<LineHeight, { kind: "known" }>, "undersideM" | "cornersM" | "strandAssumed">;
+/** What hangs over a surface: the line, or a drop from it. */
+export type Hung = Pick<Extract<LineHeight, { kind: "known" }>, "undersideM" | "cornersM" | "strandAssumed">;
 
 /** What hangs over: where it may bend, how high it is, and whether anybody measured it. */
 export type Surface = {
@@ -112,25 +134,22 @@ export function surfaceOf(ground: GroundLine, raisedM = 0): Surface {
   };
 }
 
-/**
- * Least clearance of what hangs over a surface, all cases.
- *
- * @param stretches  where it is looked for, from and to, m
- */
-export function clearanceOver(
-  line: Hung,
-  over: Surface,
-  stretches: readonly (readonly [fromM: number, toM: number])[],
-): KnownClearance {
-  const corners = [...line.cornersM, ...over.cornersM].sort((a, b) => a - b);
-  const stopsOf = ([fromM, toM]: readonly [number, number]) => [
-    fromM,
-    ...corners.filter((atM) => atM > fromM && atM < toM),
-    toM,
-  ];
+/** Offsets between which neither what hangs nor what it passes over has a corner, stretch by stretch, m. */
+export function stopsOver(
+  { cornersM }: Hung,
+  { over, stretches }: Omit<Passage, "kind">,
+): readonly (readonly number[])[] {
+  const corners = [...cornersM, ...over.cornersM].sort((a, b) => a - b);
+  return stretches.map(([fromM, toM]) => [fromM, ...corners.filter((atM) => atM > fromM && atM < toM), toM]);
+}
+
+/** Least clearance of what hangs over a passage, all cases. */
+export function clearanceOver(line: Hung, passage: Omit<Passage, "kind">): KnownClearance {
+  const { over } = passage;
+  const stops = stopsOver(line, passage);
   const leastIn = (condition: ClearanceCase): Least =>
-    stretches
-      .map((one) => leastAlong(stopsOf(one), (atM) => line.undersideM(atM, condition) - over.heightAtM(atM)))
+    stops
+      .map((one) => leastAlong(one, (atM) => line.undersideM(atM, condition) - over.heightAtM(atM)))
       .reduce((a, b) => (b.heightM < a.heightM ? b : a));
   const least = { stringing: leastIn("stringing"), hot: leastIn("hot"), iced: leastIn("iced") };
   const worstCase = clearanceCases.reduce((a, b) => (least[b].heightM < least[a].heightM ? b : a));

@@ -1,15 +1,27 @@
 import type { ClearanceSurface, LineSurface } from "../model/catalogueRows.ts";
-import { type Clearance, clearanceLimitFor, clearanceOver } from "./clearance.ts";
+import {
+  type Clearance,
+  clearanceLimitFor,
+  clearanceOver,
+  type Hung,
+  type Passage,
+  type Unknown,
+} from "./clearance.ts";
 import { dropRunM } from "./dropView.ts";
 import { groundAtM, groundLine } from "./groundLine.ts";
 import { lineHeight } from "./lineHeight.ts";
 import type { Plant } from "./plant.ts";
 
-/**
- * Least height of a drop over something it passes, all cases of the line it hangs from; the drop itself hangs at the company's sag in
- * each. Unlevelled surfaces are taken on the straight line between the ground at the terminal and at the building.
- */
-export function dropClearance(plant: Plant, dropId: string, dropCrossingId: string): Clearance {
+/** A drop over one thing it passes. */
+type DropPassage = Passage & {
+  /** Distance of the drop in plan, m; stretches count from the building. */
+  readonly runM: number;
+  readonly sagM: number;
+  readonly hung: Hung;
+};
+
+/** How a drop hangs over something it passes: from the line in each of its cases, at the company's sag of a drop. */
+export function dropPassage(plant: Plant, dropId: string, dropCrossingId: string): DropPassage | Unknown {
   const { terminalId, livingUnitId } = plant.rowOf("drop", dropId);
   const { spanId, offsetM } = plant.rowOf("terminal", terminalId);
   const { attachHeightM, groundM } = plant.rowOf("livingUnit", livingUnitId);
@@ -39,7 +51,17 @@ export function dropClearance(plant: Plant, dropId: string, dropCrossingId: stri
     heightAtM: (atM: number) => surfaceM ?? groundM + ((groundHereM - groundM) * atM) / runM,
     isAssumed: surfaceM === null,
   };
-  return clearanceOver(hung, over, [[fromUnit(fromUnitM - widthM / 2), fromUnit(fromUnitM + widthM / 2)]]);
+  const stretches = [[fromUnit(fromUnitM - widthM / 2), fromUnit(fromUnitM + widthM / 2)]] as const;
+  return { kind: "known", runM, sagM, hung, over, stretches };
+}
+
+/**
+ * Least height of a drop over something it passes, all cases of the line it hangs from; the drop itself hangs at the company's sag in
+ * each. Unlevelled surfaces are taken on the straight line between the ground at the terminal and at the building.
+ */
+export function dropClearance(plant: Plant, dropId: string, dropCrossingId: string): Clearance {
+  const passage = dropPassage(plant, dropId, dropCrossingId);
+  return passage.kind === "unknown" ? passage : clearanceOver(passage.hung, passage);
 }
 
 /** What the limit of a drop over a surface is filed under: its own where the clearance set has one. */

@@ -1,9 +1,9 @@
 import type { ClearanceSurface } from "../model/catalogueRows.ts";
 import type { Structure } from "../model/tables.ts";
-import { type Clearance, clearanceOver, surfaceOf } from "./clearance.ts";
+import { type Clearance, clearanceOver, type Passage, surfaceOf, type Unknown } from "./clearance.ts";
 import { groundLine } from "./groundLine.ts";
 import { lineHeight } from "./lineHeight.ts";
-import { defineQuery } from "./plant.ts";
+import { defineQuery, type Plant } from "./plant.ts";
 
 const surfaces = {
   building: { over: "buildingOver", beside: "buildingBeside" },
@@ -18,14 +18,21 @@ export function structureSurfaces(kind: Structure["kind"]): Readonly<Record<"ove
   return surfaces[kind];
 }
 
+/** All of a structure that lies in its span, at the height of its top. */
+export function structurePassage(plant: Plant, structureId: string): Passage | Unknown {
+  const { spanId, offsetM, lengthM, heightM } = plant.rowOf("structure", structureId);
+  const ground = groundLine(plant, spanId);
+  if (ground.kind === "unknown") return ground;
+  const spanM = plant.rowOf("span", spanId).lengthM;
+  const inSpan = (atM: number) => Math.min(Math.max(atM, 0), spanM);
+  const [nearM, farM] = [inSpan(offsetM - lengthM / 2), inSpan(offsetM + lengthM / 2)];
+  return { kind: "known", over: surfaceOf(ground, heightM), stretches: [[nearM, farM]] };
+}
+
 /** Least height of the line over the top of a structure, along all of it, all cases. */
 export const structureClearance = defineQuery("structure-clearance", (plant, structureId): Clearance => {
-  const { spanId, offsetM, lengthM, heightM } = plant.rowOf("structure", structureId);
-  const line = lineHeight(plant, spanId);
-  const ground = groundLine(plant, spanId);
+  const line = lineHeight(plant, plant.rowOf("structure", structureId).spanId);
   if (line.kind === "unknown") return line;
-  if (ground.kind === "unknown") return ground;
-  const inSpan = (atM: number) => Math.min(Math.max(atM, 0), line.lengthM);
-  const [nearM, farM] = [inSpan(offsetM - lengthM / 2), inSpan(offsetM + lengthM / 2)];
-  return clearanceOver(line, surfaceOf(ground, heightM), [[nearM, farM]]);
+  const passage = structurePassage(plant, structureId);
+  return passage.kind === "unknown" ? passage : clearanceOver(line, passage);
 });

@@ -1,6 +1,6 @@
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { poleSeparation } from "../plant/separation.ts";
-import { strandHeightFix } from "./attachmentFix.ts";
+import { moveIntoRangeFix } from "./attachmentFix.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
 
@@ -18,9 +18,8 @@ export const communicationSeparationAtPole: Rule = {
     const limit = clearanceLimitFor(plant, "communicationAtPole");
     const measured = Math.abs(separation.aboveM);
     if (!limit || !isUnder(measured, limit.limitM)) return;
-    const { poleId, owner, heightM } = plant.rowOf("attachment", id);
+    const { poleId, owner } = plant.rowOf("attachment", id);
     const assumed = separation.ourAttachmentId === null ? ", our height assumed" : "";
-    const clearM = separation.aboveM > 0 ? heightM - limit.limitM : heightM + limit.limitM;
     yield {
       subjects: [
         { table: "attachment", id },
@@ -30,7 +29,7 @@ export const communicationSeparationAtPole: Rule = {
       measured,
       limit: limit.limitM,
       unit: "m",
-      fixes: strandHeightFix(separation.ourAttachmentId, clearM),
+      fixes: moveIntoRangeFix(plant, poleId),
       basis: catalogueBasis(limit),
     };
   },

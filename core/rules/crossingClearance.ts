@@ -1,5 +1,6 @@
 import { crossingClearance as clearanceOf } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
+import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { clearanceHit } from "./clearanceHit.ts";
 import { type Rule, routeItself } from "./rule.ts";
 
@@ -23,6 +24,6 @@ export const crossingClearance: Rule = {
         { table: "span", id: spanId },
       ],
     );
-    if (hit) yield hit;
+    if (hit) yield { ...hit, fixes: moveEndIntoRangeFixes(plant, spanId) };
   },
 };

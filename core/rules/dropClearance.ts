@@ -1,4 +1,5 @@
 import { dropClearance as clearanceOf, dropSurface } from "../plant/dropClearance.ts";
+import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { clearanceHit } from "./clearanceHit.ts";
 import { dropWords } from "./dropWords.ts";
 import { type Rule, routeItself } from "./rule.ts";
@@ -12,7 +13,7 @@ export const dropClearance: Rule = {
   basis: { ...routeItself, document: "clearance set of the settings" },
   each: "drop",
   *check(plant, id) {
-    const { livingUnitId } = plant.rowOf("drop", id);
+    const { livingUnitId, terminalId } = plant.rowOf("drop", id);
     for (const crossingId of plant.where("dropCrossing", "livingUnitId", livingUnitId)) {
       const { name, surface } = plant.rowOf("dropCrossing", crossingId);
       const hit = clearanceHit(
@@ -26,7 +27,7 @@ export const dropClearance: Rule = {
         ],
         "drop",
       );
-      if (hit) yield hit;
+      if (hit) yield { ...hit, fixes: moveEndIntoRangeFixes(plant, plant.rowOf("terminal", terminalId).spanId) };
     }
   },
 };

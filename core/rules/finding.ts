@@ -51,7 +51,7 @@ export function findingOf(plant: Plant, rule: Rule, hit: Hit): Finding {
 }
 
 /** Where a standard was read, where somebody told; else the company setting it is. */
-function settingBasis(plant: Plant, basis: Basis): Basis {
+export function settingBasis(plant: Plant, basis: Basis): Basis {
   const read = isCompanySetting(basis) ? plant.row("settingBasis", basis.clause) : undefined;
   return read ? catalogueBasis(read) : basis;
 }

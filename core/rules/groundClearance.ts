@@ -1,5 +1,6 @@
 import { groundClearance as clearanceOf } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
+import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { clearanceHit } from "./clearanceHit.ts";
 import { type Rule, routeItself } from "./rule.ts";
 
@@ -22,6 +23,6 @@ export const groundClearance: Rule = {
       `Over the ground in span ${spanName(plant, id)}`,
       [{ table: "span", id }],
     );
-    if (hit) yield hit;
+    if (hit) yield { ...hit, fixes: moveEndIntoRangeFixes(plant, id) };
   },
 };

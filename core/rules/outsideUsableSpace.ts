@@ -1,4 +1,5 @@
 import type { Plant } from "../plant/plant.ts";
+import { moveIntoRangeFix } from "./attachmentFix.ts";
 import { companySetting, type Hit, type Rule, routeItself } from "./rule.ts";
 import { isOver, isUnder } from "./withinLimit.ts";
 
@@ -30,7 +31,7 @@ export const outsideUsableSpace: Rule = {
 };
 
 function hit(plant: Plant, id: string, what: string, limit: number): Hit {
-  const { poleId, heightM } = plant.rowOf("attachment", id);
+  const { poleId, heightM, kind } = plant.rowOf("attachment", id);
   return {
     subjects: [
       { table: "attachment", id },
@@ -40,6 +41,6 @@ function hit(plant: Plant, id: string, what: string, limit: number): Hit {
     measured: heightM,
     limit,
     unit: "m",
-    fixes: [],
+    fixes: kind === "ourStrand" ? moveIntoRangeFix(plant, poleId) : [],
   };
 }

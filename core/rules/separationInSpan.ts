@@ -2,6 +2,7 @@ import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { type OtherParty, separationSurface, spanSeparations } from "../plant/separation.ts";
+import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { catalogueBasis, type Hit } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
 
@@ -24,7 +25,7 @@ export function* separationHits(plant: Plant, spanId: string, parties: readonly 
       measured: wire.leastM,
       limit: limit.limitM,
       unit: "m",
-      fixes: [],
+      fixes: moveEndIntoRangeFixes(plant, spanId),
       basis: catalogueBasis(limit),
     };
   }

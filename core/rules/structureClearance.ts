@@ -1,6 +1,7 @@
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import { structureClearance as clearanceOf, structureSurfaces } from "../plant/structureClearance.ts";
+import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { clearanceHit } from "./clearanceHit.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
@@ -31,10 +32,12 @@ export const structureClearance: Rule = {
       ],
     );
     if (!over) return;
-    if (besideM === 0 || !beside) yield over;
+    const fixes = moveEndIntoRangeFixes(plant, spanId);
+    if (besideM === 0 || !beside) yield { ...over, fixes };
     else
       yield {
         ...over,
+        fixes,
         message: `Beside ${what} in span ${spanName(plant, spanId)} the line passes too near, and not high enough over it.`,
         measured: besideM,
         limit: beside.limitM,

@@ -1,6 +1,6 @@
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { poleSeparation, separationSurface } from "../plant/separation.ts";
-import { strandHeightFix } from "./attachmentFix.ts";
+import { moveIntoRangeFix } from "./attachmentFix.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
 
@@ -16,7 +16,7 @@ export const supplySeparationAtPole: Rule = {
     if (!separation || separation.party === "communication") return;
     const limit = clearanceLimitFor(plant, separationSurface(separation.party, "AtPole"));
     if (!limit || !isUnder(separation.aboveM, limit.limitM)) return;
-    const { poleId, owner, kind, heightM } = plant.rowOf("attachment", id);
+    const { poleId, owner, kind } = plant.rowOf("attachment", id);
     const assumed = separation.ourAttachmentId === null ? ", our height assumed" : "";
     yield {
       subjects: [
@@ -27,7 +27,7 @@ export const supplySeparationAtPole: Rule = {
       measured: separation.aboveM,
       limit: limit.limitM,
       unit: "m",
-      fixes: strandHeightFix(separation.ourAttachmentId, heightM - limit.limitM),
+      fixes: moveIntoRangeFix(plant, poleId),
       basis: catalogueBasis(limit),
     };
   },

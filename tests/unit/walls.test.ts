@@ -14,8 +14,9 @@ const walls: Readonly<Record<string, readonly string[]>> = {
   "core/edits": ["core/units", "core/model", "core/plant", "core/layout", "zod"],
   "core/plant": ["core/units", "core/model", "core/geodesy", "core/strand", "core/fiber"],
   "core/layout": ["core/units", "core/model", "core/plant", "core/fiber"],
-  "core/rules": ["core/units", "core/model", "core/strand", "core/fiber", "core/plant"],
-  "core/explain": ["core/units", "core/model", "core/plant", "core/rules"],
+  "core/jointpole": ["core/units", "core/model", "core/plant"],
+  "core/rules": ["core/units", "core/model", "core/strand", "core/fiber", "core/plant", "core/jointpole"],
+  "core/explain": ["core/units", "core/model", "core/plant", "core/jointpole", "core/rules"],
   "core/sheets": ["core/units", "core/model", "core/plant", "core/rules", "core/fiber"],
   "core/exchange": [
     "core/units",

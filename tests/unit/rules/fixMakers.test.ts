@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { strandHeightFix } from "../../../core/rules/attachmentFix.ts";
+import { moveEndIntoRangeFixes, moveIntoRangeFix } from "../../../core/rules/attachmentFix.ts";
 import { feedWithRoom, freeFiber, otherFiberFix } from "../../../core/rules/giveFiberFix.ts";
 import { nearestSparePort, otherPortFix } from "../../../core/rules/portFix.ts";
 import { moveTerminalFix, standardDistanceFix } from "../../../core/rules/terminalFix.ts";
@@ -67,8 +67,36 @@ describe("fixes with terminals", () => {
 });
 
 describe("fixes with heights", () => {
-  it("need an attachment of ours, and stay above ground", () => {
-    expect(strandHeightFix("strand-2", 6)).toHaveLength(1);
-    expect([strandHeightFix(null, 6), strandHeightFix("strand-2", -0.1)]).toEqual([[], []]);
+  const crowded = changed(smallRoute(), "attachment", "telephone-2", { heightM: 6.1 });
+
+  it("move our attachment to the nearest whole inch that satisfies everything at once", () => {
+    expect(moveIntoRangeFix(openPlant(crowded), "pole-2")).toEqual([
+      {
+        label: "Move our attachment at pole P2 to 21 ft 1 in",
+        command: "attachment.set",
+        input: { attachmentId: "strand-2", heightM: expect.closeTo(253 * 0.0254, 9) },
+      },
+    ]);
+  });
+
+  it("move it to a whole centimetre where the company reckons in metres", () => {
+    const metric = changed(crowded, "settings", "settings", { unitSystem: "metric" });
+    expect(moveIntoRangeFix(openPlant(metric), "pole-2")).toMatchObject([
+      { label: "Move our attachment at pole P2 to 6.41 m", input: { heightM: expect.closeTo(6.41, 9) } },
+    ]);
+  });
+
+  it("are none where nothing on the pole is ours to move, or no height would do", () => {
+    expect(moveIntoRangeFix(openPlant(without(crowded, "attachment", "strand-2")), "pole-2")).toEqual([]);
+    const full = changed(crowded, "attachment", "neutral-2", { heightM: 7 });
+    expect(moveIntoRangeFix(openPlant(full), "pole-2")).toEqual([]);
+  });
+
+  it("are told for either end of a span that can mend it", () => {
+    const low = changed(smallRoute(), "crossing", "crossing-1", { surfaceM: 100.8 });
+    expect(moveEndIntoRangeFixes(openPlant(low), "span-2").map((one) => one.label)).toEqual([
+      expect.stringMatching(/^Move our attachment at pole P2 to 2\d ft \d+ in$/),
+      expect.stringMatching(/^Move our attachment at pole P3 to 2\d ft \d+ in$/),
+    ]);
   });
 });

@@ -1,0 +1,33 @@
+/** A place along a span, and what is spare there while the pole asked about is at height 0. */
+type Spare = {
+  /** Part of the pole's height that is part of the height at the place: 1 at the pole, 0 at the far one. */
+  readonly share: number;
+  readonly spareM: number;
+};
+
+/** What floating point may leave of a nothing, m: as much as the rules forgive. */
+export const noiseM = 5e-10;
+
+/**
+ * Least of spare / share over a piece of a span, where spare = a + b share + c share², m: how far the pole's height could come down
+ * towards 0 from there before nothing is spare somewhere on the piece.
+ *
+ * Solved, not tried: a / share + b + c share turns once, at share² = a / c, and there is b + 2 √(a c); else an end of the piece is
+ * least. Error: that of the sums, under 1e-12 m for lengths of a line.
+ *
+ * @param bendM  c: four times the sag between the two, m
+ * @returns -Infinity where the far end lacks already, which no height here can mend; Infinity where the piece is the far end
+ */
+export function leastPerShareM(ends: readonly [Spare, Spare], bendM: number): number {
+  const [near, far] = ends[0].share <= ends[1].share ? ends : [ends[1], ends[0]];
+  const atEnds = [near, far].filter(({ share }) => share > 0).map(({ share, spareM }) => spareM / share);
+  if (near.share === 0 && near.spareM < -noiseM) return Number.NEGATIVE_INFINITY;
+  const run = far.share - near.share;
+  if (!(run > 0)) return Math.min(Number.POSITIVE_INFINITY, ...atEnds);
+  const b = (far.spareM - near.spareM) / run - bendM * (near.share + far.share);
+  const a = near.spareM - b * near.share - bendM * near.share ** 2;
+  if (near.share === 0 && a <= noiseM) return Math.min(b, ...atEnds);
+  const turn = a > 0 && bendM > 0 ? Math.sqrt(a / bendM) : 0;
+  const atTurn = turn > near.share && turn < far.share ? [b + 2 * Math.sqrt(a * bendM)] : [];
+  return Math.min(...atEnds, ...atTurn);
+}
