@@ -13,6 +13,7 @@ import { ImportPanel } from "../panels/ImportPanel.tsx";
 import { JobStrip } from "../panels/JobStrip.tsx";
 import { SheetsPanel } from "../panels/SheetsPanel.tsx";
 import { SidePanel } from "../panels/SidePanel.tsx";
+import { ProfileSplit } from "../profile/ProfileSplit.tsx";
 import { SettingsRoom } from "../settings/SettingsRoom.tsx";
 import { CopiesPanel } from "../start/CopiesPanel.tsx";
 import { Guide } from "../start/Guide.tsx";
@@ -83,22 +84,24 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
     <main className="room">
       <div className="middle">
         <TablesSplit open={open}>
-          <div className="stage">
-            {isSettingsOpen && <SettingsRoom open={open} />}
-            {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
-            <Guide />
-            <PinnedExplanations />
-            {isEmpty && !isImportOpen && !sheets && !isAdding && (
-              <div className="empty">
-                <p>
-                  Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by
-                  hand.
-                </p>
-                <ActionButton action={actionOf("import")} />
-                <ActionButton action={{ ...actionOf("addPole"), isWritten: true }} />
-              </div>
-            )}
-          </div>
+          <ProfileSplit open={open}>
+            <div className="stage">
+              {isSettingsOpen && <SettingsRoom open={open} />}
+              {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
+              <Guide />
+              <PinnedExplanations />
+              {isEmpty && !isImportOpen && !sheets && !isAdding && (
+                <div className="empty">
+                  <p>
+                    Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by
+                    hand.
+                  </p>
+                  <ActionButton action={actionOf("import")} />
+                  <ActionButton action={{ ...actionOf("addPole"), isWritten: true }} />
+                </div>
+              )}
+            </div>
+          </ProfileSplit>
         </TablesSplit>
         {isFindingsOpen && !sheets && !isSettingsOpen && (
           <>

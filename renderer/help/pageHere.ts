@@ -6,6 +6,7 @@ const panels = [
   [".sheets", "sheets"],
   [".findings", "findings"],
   [".tables", "tables"],
+  [".profile", "profile"],
   [".help", "finder"],
   [".side", "chosen"],
   ["[data-diagram]", "diagram"],
