@@ -10,7 +10,7 @@ export type LineHeight =
       readonly kind: "known";
       readonly lengthM: number;
       /** Elevation of the line's underside at an offset from the first pole in a case, m. */
-      readonly undersideM: (offsetM: number, condition: ClearanceCase) => number;
+      readonly undersideM: (offsetM: number, condition: ClearanceCase | "cold") => number;
       /** Where the line may have a corner: what hangs on it, m from the first pole. */
       readonly cornersM: readonly number[];
       /** True where a pole lacks the height of our strand and the company's usual one was taken. */

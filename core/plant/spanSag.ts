@@ -34,6 +34,8 @@ export type SpanSag =
       readonly bundle: SpanBundle;
       /** The finished line at the stringing temperature, before terminals and coils hang on it. */
       readonly stringing: HungState;
+      /** The temperature of the district's load, no ice, no wind: the least sag of all. */
+      readonly cold: HungState;
       /** Hot, no ice, no wind. */
       readonly hot: HungState;
       /** The district's ice, no wind, no constant. */
@@ -77,10 +79,11 @@ function settle(plant: Plant, strung: Strung): SpanSag {
   const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
   const iced = lineLoad({ ...weather(bundle, district), windPa: 0, constantNPerM: 0 });
   const full = lineLoad(weather(bundle, district));
+  const coldState = hungAt(strung, bundle.weightNPerM, district.temperatureDegC);
   const hotState = hungAt(strung, bundle.weightNPerM, district.hotDegC);
   const icedState = hungAt(strung, iced.verticalNPerM, district.icedDegC);
   const tensionState = hungAt(strung, full.totalNPerM, district.temperatureDegC);
-  if (!hotState || !icedState || !tensionState)
+  if (!coldState || !hotState || !icedState || !tensionState)
     return unknown(`The tension of strand section ${section.name} did not settle.`);
   return {
     kind: "known",
@@ -95,6 +98,7 @@ function settle(plant: Plant, strung: Strung): SpanSag {
       }),
       sagM: section.stringingSagFrac * lengthM,
     },
+    cold: coldState,
     hot: hotState,
     iced: icedState,
     tension: { ...tensionState, breakingN: strand.breakingN },

@@ -15,6 +15,7 @@ import { JobStrip } from "../panels/JobStrip.tsx";
 import { SheetsPanel } from "../panels/SheetsPanel.tsx";
 import { SidePanel } from "../panels/SidePanel.tsx";
 import { emptyWords } from "../panels/words.ts";
+import { ProfileSplit } from "../profile/ProfileSplit.tsx";
 import { SettingsRoom } from "../settings/SettingsRoom.tsx";
 import { CopiesPanel } from "../start/CopiesPanel.tsx";
 import { Guide } from "../start/Guide.tsx";
@@ -84,15 +85,17 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
     <main className="room">
       <div className="middle">
         <TablesSplit open={open}>
-          <div className="stage">
-            {isSettingsOpen && <SettingsRoom open={open} />}
-            {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
-            <Guide />
-            <PinnedExplanations />
-            {isEmpty && !isImportOpen && !sheets && !isAdding && (
-              <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
-            )}
-          </div>
+          <ProfileSplit open={open}>
+            <div className="stage">
+              {isSettingsOpen && <SettingsRoom open={open} />}
+              {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
+              <Guide />
+              <PinnedExplanations />
+              {isEmpty && !isImportOpen && !sheets && !isAdding && (
+                <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
+              )}
+            </div>
+          </ProfileSplit>
         </TablesSplit>
         {isFindingsOpen && !sheets && !isSettingsOpen && (
           <>

@@ -6,6 +6,7 @@ import { fileActions } from "./actions/fileActions.ts";
 import { handActions } from "./actions/handActions.ts";
 import { helpActions } from "./actions/helpActions.ts";
 import { historyActions } from "./actions/historyActions.ts";
+import { profileActions } from "./actions/profileActions.ts";
 import { settingsActions } from "./actions/settingsActions.ts";
 import { straightActions } from "./actions/straightActions.ts";
 import { tableActions } from "./actions/tableActions.ts";
@@ -24,6 +25,7 @@ export const actions: readonly Action[] = [
   ...workActions,
   ...viewActions,
   ...tableActions,
+  ...profileActions,
   ...handActions,
   ...arrangeActions,
   ...straightActions,

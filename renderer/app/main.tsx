@@ -26,6 +26,7 @@ import "../start/start.css";
 import "./divider.css";
 import "../settings/settings.css";
 import "../tables/tables.css";
+import "../profile/profile.css";
 import { createRoot } from "react-dom/client";
 import { App } from "./App.tsx";
 import { followFiles, startFiles } from "./files.ts";

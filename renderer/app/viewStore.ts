@@ -5,6 +5,7 @@ import type { Fault } from "../../core/model/result.ts";
 import type { Severity } from "../../core/rules/rule.ts";
 import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
+import { type ProfileView, plainProfile } from "../profile/profileView.ts";
 import { plainTables, type TablesView } from "../tables/tableHand.ts";
 import type { AddingState } from "../tools/adding/addingState.ts";
 import type { Arranging } from "../tools/arrange/arranging.ts";
@@ -84,6 +85,7 @@ export type ViewState = FileView & {
   /** Points of the measure tool; null while it is put away. */
   readonly measure: readonly MeasurePoint[] | null;
   readonly tables: TablesView;
+  readonly profile: ProfileView;
   readonly drawnAs: DrawnAs;
   /** The tool in hand for adding by hand; null while one only chooses. */
   readonly adding: AddingState | null;
@@ -128,6 +130,7 @@ export function openViewStore(): ViewStore {
     isKindsOpen: false,
     measure: null,
     tables: plainTables,
+    profile: plainProfile,
     drawnAs: "ground",
     adding: null,
   }));

@@ -1,6 +1,6 @@
 import type { Severity } from "../../core/rules/rule.ts";
 import { type FindingMark, findingMarks } from "./findingMarks.ts";
-import { lettering } from "./ink.ts";
+import { type Ink, lettering } from "./ink.ts";
 import type { Pen, Picture } from "./paint.ts";
 import { screenX, screenY, type Viewport } from "./viewport.ts";
 
@@ -12,31 +12,37 @@ export function findingPoint(mark: FindingMark, view: Viewport): readonly [numbe
   return [screenX(view, mark.eastM), screenY(view, mark.northM) - findingLiftPx];
 }
 
-/** Findings: filled diamond for an error, open triangle for a warning, ring for a note; a count where several share a place. */
+/** Findings in their places on the ground. */
 export function drawFindings(pen: Pen, { findings, view, ink }: Picture): void {
+  for (const mark of findingMarks(findings, view.pxPerM)) {
+    const [x, y] = findingPoint(mark, view);
+    if (x < -20 || y < -20 || x > view.widthPx + 20 || y > view.heightPx + 20) continue;
+    drawFindingMark(pen, ink, mark, [x, y]);
+  }
+}
+
+/** Filled diamond for an error, open triangle for a warning, ring for a note; a count where several share a place. */
+export function drawFindingMark(
+  pen: Pen,
+  ink: Ink,
+  { severity, keys }: FindingMark,
+  [x, y]: readonly [number, number],
+): void {
   pen.font = lettering(10, 600);
   pen.textAlign = "center";
   pen.textBaseline = "middle";
   pen.lineWidth = 1.5;
   pen.lineJoin = "round";
-  for (const mark of findingMarks(findings, view.pxPerM)) {
-    const [x, y] = findingPoint(mark, view);
-    if (x < -20 || y < -20 || x > view.widthPx + 20 || y > view.heightPx + 20) continue;
-    const isSolid = mark.severity === "error";
-    pen.beginPath();
-    findingOutline(pen, mark.severity, x, y, mark.keys.length > 1 ? 9.5 : 6.5);
-    pen.fillStyle = isSolid ? ink.ink : ink.ground;
-    pen.fill();
-    pen.strokeStyle = isSolid ? ink.ground : ink.ink;
-    pen.stroke();
-    if (mark.keys.length < 2) continue;
-    pen.fillStyle = isSolid ? ink.ground : ink.ink;
-    pen.fillText(
-      mark.keys.length > 99 ? "99" : String(mark.keys.length),
-      x,
-      y + (mark.severity === "warning" ? 2 : 0.5),
-    );
-  }
+  const isSolid = severity === "error";
+  pen.beginPath();
+  findingOutline(pen, severity, x, y, keys.length > 1 ? 9.5 : 6.5);
+  pen.fillStyle = isSolid ? ink.ink : ink.ground;
+  pen.fill();
+  pen.strokeStyle = isSolid ? ink.ground : ink.ink;
+  pen.stroke();
+  if (keys.length < 2) return;
+  pen.fillStyle = isSolid ? ink.ground : ink.ink;
+  pen.fillText(keys.length > 99 ? "99" : String(keys.length), x, y + (severity === "warning" ? 2 : 0.5));
 }
 
 function findingOutline(pen: Pen, severity: Severity, x: number, y: number, size: number): void {

@@ -39,7 +39,8 @@ function findingsOnPage({ plant, findings }: OpenRoute, places: Places): readonl
   return all.map((one) => (one.at ? { ...one, at: placeOfFinding(plant, places, one) } : one));
 }
 
-function useInk(): Ink {
+/** Colours of the page, read again whenever they change. */
+export function useInk(): Ink {
   const [ink, setInk] = useState(readInk);
   useEffect(() => {
     return onColours(() => setInk(readInk()));

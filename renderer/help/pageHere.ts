@@ -7,6 +7,7 @@ const panels = [
   [".sheets", "sheets"],
   [".findings", "findings"],
   [".tables", "tables"],
+  [".profile", "profile"],
   [".help", "finder"],
   [".explanation", "numbers"],
   [".history", "history"],

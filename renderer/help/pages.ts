@@ -53,6 +53,18 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "profile",
+    title: "The profile",
+    about: "The line seen from the side, height and clearance at every station",
+    says: [
+      "One cable's path from its feed end: ground, poles, everybody's attachments and wires, our line in every case, what it crosses and how much each asks for.",
+      "The wheel zooms about the pointer, with Shift only along, with Alt only up; drag empty paper to move it. 0 shows the whole path, 2 the span one stands in.",
+      "Rest the pointer on a station, or walk there by left and right: the card tells the clearance in each case against its limit.",
+      "Drag an attachment up or down, ours or another's: heights and clearances are told while it moves, and letting go is one edit. Up and down choose an attachment by keys, Enter types its height.",
+      "The cold case is the temperature of the loading district without ice. The wires of others hang at their measured sag, else at the assumed one of the standards.",
+    ],
+  },
+  {
     id: "findings",
     title: "Findings",
     about: "What the rules have to say, and how to mend it",

@@ -21,6 +21,15 @@ export const views: readonly View[] = [
   ],
   ...kinds.map(({ name }): View => [`the table: ${name}`, (opened) => showTable(opened, name)]),
   [
+    "the profile",
+    async ({ page }) => {
+      await page.keyboard.press("Control+e");
+      await page.locator("[data-profile]").focus();
+      await page.keyboard.press("ArrowRight");
+      await page.locator("[data-card=station]").waitFor();
+    },
+  ],
+  [
     "the findings with one explained",
     async ({ page }) => {
       await page.locator(".finding-fixes button[aria-expanded]").first().click();

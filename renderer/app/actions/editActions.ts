@@ -1,4 +1,5 @@
 import { ListTree, Redo2, Undo2, X } from "lucide-react";
+import { letProfileGo } from "../../profile/profileHand.ts";
 import { giveUp } from "../../tools/carry.ts";
 import { chooseAll } from "../../tools/chooseAll.ts";
 import { redo, undo } from "../edits.ts";
@@ -47,7 +48,7 @@ function stepName(verb: string, step: string | null | undefined): string {
 function backOut(session: Session): void {
   const { fault, sheets, isSettingsOpen, isImportOpen, isStartOpen, areCopiesOpen } = session.view.getState();
   const { inPlace, measure, isKindsOpen, arranging } = session.view.getState();
-  if (giveUp(session)) return;
+  if (giveUp(session) || letProfileGo(session)) return;
   if (inPlace) session.view.setState({ inPlace: null });
   else if (fault) session.view.setState({ fault: null });
   else if (isStartOpen) session.view.setState({ isStartOpen: false });

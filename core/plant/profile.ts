@@ -1,0 +1,149 @@
+import type { TableName } from "../model/tables.ts";
+import { cablePath } from "./cablePath.ts";
+import { lineHeight } from "./lineHeight.ts";
+import { defineQuery, type Plant } from "./plant.ts";
+import { type ProfilePole, profilePole } from "./profilePole.ts";
+import { type ProfileSpan, profileSpan } from "./profileSpan.ts";
+
+/** A pole of a profile where it stands along the path. */
+export type StandingPole = ProfilePole & {
+  readonly stationM: number;
+  /** Elevation its foot is drawn at, m: measured, else that of the nearest measured pole before or after it. */
+  readonly footM: number;
+};
+
+/** A span of a profile where it lies along the path. */
+export type ProfileStep = {
+  /** Distance of the end it is entered at from the cable's feed end, m. */
+  readonly startM: number;
+  /** True where the path runs against the span's offsets. */
+  readonly reversed: boolean;
+  readonly inPoleId: string;
+  readonly outPoleId: string;
+  readonly span: ProfileSpan;
+};
+
+/** The line along one cable's path from its feed end, seen from the side. */
+export type Profile = {
+  readonly cableId: string;
+  readonly lengthM: number;
+  readonly poles: readonly StandingPole[];
+  readonly steps: readonly ProfileStep[];
+};
+
+/** The profile along a cable. */
+export const profileOf = defineQuery("profile", (plant, cableId): Profile => {
+  const { steps, lengthM } = cablePath(plant, cableId);
+  return {
+    cableId,
+    lengthM,
+    poles: standing(
+      steps.flatMap(({ inPoleId, outPoleId, startM, lengthM: spanM }, index) => {
+        const isJoined = steps[index + 1]?.inPoleId === outPoleId;
+        const entered = { stationM: startM, pole: profilePole(plant, inPoleId) };
+        return isJoined ? [entered] : [entered, { stationM: startM + spanM, pole: profilePole(plant, outPoleId) }];
+      }),
+    ),
+    steps: steps.map(({ startM, reversed, inPoleId, outPoleId, spanId }) => ({
+      startM,
+      reversed,
+      inPoleId,
+      outPoleId,
+      span: profileSpan(plant, spanId),
+    })),
+  };
+});
+
+/** The profile with one pole and the spans at it as another plant has them: what a drag changes, and no more. */
+export function profileWith(profile: Profile, plant: Plant, poleId: string): Profile {
+  const isThere = (step: ProfileStep): boolean => step.inPoleId === poleId || step.outPoleId === poleId;
+  return {
+    ...profile,
+    poles: profile.poles.map((one) => (one.poleId === poleId ? { ...one, ...profilePole(plant, poleId) } : one)),
+    steps: profile.steps.map((step) =>
+      isThere(step) ? { ...step, span: profileSpan(plant, step.span.spanId) } : step,
+    ),
+  };
+}
+
+/** Station of a place in a step's span, m. */
+export function stepStationM({ startM, reversed, span }: ProfileStep, offsetM: number): number {
+  return startM + (reversed ? span.lengthM - offsetM : offsetM);
+}
+
+/** The step at a station, the nearest one beyond both ends; undefined where the cable runs nowhere. */
+export function stepAt({ steps }: Profile, stationM: number): ProfileStep | undefined {
+  return steps.findLast((step) => step.startM <= stationM) ?? steps[0];
+}
+
+/** The pole nearest to a station; undefined where the cable runs nowhere. */
+export function nearestPole({ poles }: Profile, stationM: number): StandingPole | undefined {
+  return poles.toSorted((a, b) => Math.abs(a.stationM - stationM) - Math.abs(b.stationM - stationM))[0];
+}
+
+/** A place on a profile; elevation null where only the station is known. */
+export type ProfilePlace = { readonly stationM: number; readonly elevationM: number | null };
+
+/** Where a row stands on a profile; null where the cable does not pass it. */
+export function placeOnProfile(
+  plant: Plant,
+  profile: Profile,
+  { table, id }: { readonly table: TableName; readonly id: string },
+): ProfilePlace | null {
+  const atPole = (poleId: string, heightM: number | null): ProfilePlace | null => {
+    const pole = profile.poles.find((one) => one.poleId === poleId);
+    return pole ? { stationM: pole.stationM, elevationM: pole.footM + (heightM ?? pole.aboveGroundM ?? 0) } : null;
+  };
+  const inSpan = (spanId: string, offsetM: number): ProfilePlace | null => {
+    const step = profile.steps.find((one) => one.span.spanId === spanId);
+    const line = lineHeight(plant, spanId);
+    const elevationM = line.kind === "known" ? line.undersideM(offsetM, "stringing") : null;
+    return step ? { stationM: stepStationM(step, offsetM), elevationM } : null;
+  };
+  if (!plant.row(table, id)) return null;
+  switch (table) {
+    case "pole":
+      return atPole(id, null);
+    case "attachment": {
+      const { poleId, heightM } = plant.rowOf(table, id);
+      return atPole(poleId, heightM);
+    }
+    case "guy": {
+      const { poleId, heightM } = plant.rowOf(table, id);
+      return atPole(poleId, heightM);
+    }
+    case "span":
+      return inSpan(id, plant.rowOf(table, id).lengthM / 2);
+    case "wireSag": {
+      const { spanId } = plant.rowOf(table, id);
+      return inSpan(spanId, plant.rowOf("span", spanId).lengthM / 2);
+    }
+    case "crossing":
+    case "structure":
+    case "groundPoint":
+    case "terminal":
+    case "slack":
+    case "closure": {
+      const { spanId, offsetM } = plant.rowOf(table, id);
+      return inSpan(spanId, offsetM);
+    }
+    case "drop":
+      return placeOnProfile(plant, profile, { table: "terminal", id: plant.rowOf(table, id).terminalId });
+    default:
+      return null;
+  }
+}
+
+/** Feet of the poles: an unmeasured one takes the ground of the nearest measured pole along the path, 0 where none is. */
+function standing(
+  poles: readonly { readonly stationM: number; readonly pole: ProfilePole }[],
+): readonly StandingPole[] {
+  const measured = poles.filter(({ pole }) => pole.groundM !== null);
+  return poles.map(({ stationM, pole }) => {
+    const nearest =
+      pole.groundM === null
+        ? measured.toSorted((a, b) => Math.abs(a.stationM - stationM) - Math.abs(b.stationM - stationM))[0]?.pole
+        : pole;
+    return { ...pole, stationM, footM: nearest?.groundM ?? 0 };
+  });
+}

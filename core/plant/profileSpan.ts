@@ -1,0 +1,149 @@
+import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import type { Attachment, Crossing, Structure } from "../model/tables.ts";
+import { clearanceLimitFor } from "./clearance.ts";
+import { groundAtM, groundLine } from "./groundLine.ts";
+import { type Hung, hungInSpan } from "./hanging.ts";
+import { lineHeight } from "./lineHeight.ts";
+import { defineQuery, type Plant } from "./plant.ts";
+import { spanSeparations } from "./separation.ts";
+import { structureSurfaces } from "./structureClearance.ts";
+
+/** Cases a profile shows the line in: those of clearance, and the cold that draws it highest. */
+export const profileCases = ["cold", ...clearanceCases] as const;
+
+export type ProfileCase = ClearanceCase | "cold";
+
+/** Pieces a curve is told in: a parabola of 1 % sag keeps within 0.01 % of its span of them. */
+const pieceCount = 12;
+
+/** A wire of another party, its heights at the offsets of its span. */
+export type ProfileWire = {
+  readonly fromAttachmentId: string;
+  readonly toAttachmentId: string;
+  readonly owner: string;
+  readonly kind: Attachment["kind"];
+  /** True where nobody measured its sag. */
+  readonly isSagAssumed: boolean;
+  /** Elevation at each offset, m. */
+  readonly elevationsM: readonly number[];
+};
+
+/** Something the line passes over or beside. */
+export type Below<T> = {
+  readonly row: T;
+  /** Elevation of its surface or top, m; null where nobody measured the ground. */
+  readonly topM: number | null;
+  /** The largest clearance any case asks for above it, m; null where the clearance set has none. */
+  readonly limitM: number | null;
+};
+
+/** A span seen from the side. Offsets run from its first pole, m; elevations stand on the route's datum, m. */
+export type ProfileSpan = {
+  readonly spanId: string;
+  readonly lengthM: number;
+  readonly offsetsM: readonly number[];
+  /** Null where nobody measured the ground at a pole. */
+  readonly ground: readonly { readonly offsetM: number; readonly groundM: number }[] | null;
+  /** Elevation of our line's underside at each offset in each case; null where nobody can tell. */
+  readonly line: Readonly<Record<ProfileCase, readonly number[]>> | null;
+  /** Why there is no line or no ground; null where there is. */
+  readonly why: string | null;
+  readonly wires: readonly ProfileWire[];
+  readonly crossings: readonly Below<Crossing>[];
+  readonly structures: readonly Below<Structure>[];
+  readonly hung: readonly Hung[];
+};
+
+/** A span from the side. */
+export const profileSpan = defineQuery("profile-span", (plant, spanId): ProfileSpan => {
+  const { lengthM } = plant.rowOf("span", spanId);
+  const ground = groundLine(plant, spanId);
+  const line = lineHeight(plant, spanId);
+  const offsetsM = offsetsOf(lengthM, line.kind === "known" ? line.cornersM : []);
+  return {
+    spanId,
+    lengthM,
+    offsetsM,
+    ground: ground.kind === "known" ? ground.points : null,
+    line: line.kind === "known" ? curvesOf(offsetsM, line.undersideM) : null,
+    why: line.kind === "unknown" ? line.why : null,
+    wires: wiresOf(plant, spanId, offsetsM),
+    crossings: crossingsOf(plant, spanId),
+    structures: structuresOf(plant, spanId),
+    hung: hungInSpan(plant, spanId),
+  };
+});
+
+/** Offsets where heights are told: even pieces, and where the line may have a corner. */
+function offsetsOf(lengthM: number, cornersM: readonly number[]): readonly number[] {
+  const even = Array.from({ length: pieceCount + 1 }, (_, piece) => (lengthM * piece) / pieceCount);
+  return [...new Set([...even, ...cornersM])].sort((a, b) => a - b);
+}
+
+/** Elevation at an offset on a curve told at the span's offsets, m. */
+export function elevationOn({ offsetsM }: ProfileSpan, elevationsM: readonly number[], offsetM: number): number {
+  const next = offsetsM.findIndex((one) => one >= offsetM);
+  const to = next < 0 ? offsetsM.length - 1 : next;
+  const from = Math.max(0, to - 1);
+  const [a = 0, b = 0] = [elevationsM[from], elevationsM[to]];
+  const runM = (offsetsM[to] ?? 0) - (offsetsM[from] ?? 0);
+  return runM === 0 ? b : a + ((b - a) * (offsetM - (offsetsM[from] ?? 0))) / runM;
+}
+
+function curvesOf(offsetsM: readonly number[], undersideM: (offsetM: number, condition: ProfileCase) => number) {
+  const curve = (condition: ProfileCase) => offsetsM.map((offsetM) => undersideM(offsetM, condition));
+  return { cold: curve("cold"), stringing: curve("stringing"), hot: curve("hot"), iced: curve("iced") };
+}
+
+function wiresOf(plant: Plant, spanId: string, offsetsM: readonly number[]): readonly ProfileWire[] {
+  const separations = spanSeparations(plant, spanId);
+  const { fromPoleId, toPoleId, lengthM } = plant.rowOf("span", spanId);
+  const [fromGroundM, toGroundM] = [fromPoleId, toPoleId].map((id) => plant.rowOf("pole", id).groundM);
+  if (separations.kind === "unknown" || fromGroundM == null || toGroundM == null) return [];
+  return separations.wires.map(({ fromAttachmentId, toAttachmentId, otherSagM, isSagAssumed }) => {
+    const [from, to] = [plant.rowOf("attachment", fromAttachmentId), plant.rowOf("attachment", toAttachmentId)];
+    const [fromM, toM] = [fromGroundM + from.heightM, toGroundM + to.heightM];
+    const elevationsM = offsetsM.map((offsetM) => {
+      const part = offsetM / lengthM;
+      return fromM + (toM - fromM) * part - 4 * otherSagM * part * (1 - part);
+    });
+    return { fromAttachmentId, toAttachmentId, owner: from.owner, kind: from.kind, isSagAssumed, elevationsM };
+  });
+}
+
+function crossingsOf(plant: Plant, spanId: string): readonly Below<Crossing>[] {
+  return plant
+    .where("crossing", "spanId", spanId)
+    .map((id) => plant.rowOf("crossing", id))
+    .sort((a, b) => a.offsetM - b.offsetM)
+    .map((row) => ({
+      row,
+      topM: row.surfaceM ?? groundUnder(plant, spanId, row.offsetM),
+      limitM: largestLimitM(plant, row.surface),
+    }));
+}
+
+function structuresOf(plant: Plant, spanId: string): readonly Below<Structure>[] {
+  return plant
+    .where("structure", "spanId", spanId)
+    .map((id) => plant.rowOf("structure", id))
+    .sort((a, b) => a.offsetM - b.offsetM)
+    .map((row) => {
+      const groundM = groundUnder(plant, spanId, row.offsetM);
+      return {
+        row,
+        topM: groundM === null ? null : groundM + row.heightM,
+        limitM: row.besideM > 0 ? null : largestLimitM(plant, structureSurfaces(row.kind).over),
+      };
+    });
+}
+
+function groundUnder(plant: Plant, spanId: string, offsetM: number): number | null {
+  const ground = groundLine(plant, spanId);
+  return ground.kind === "known" ? groundAtM(ground, offsetM) : null;
+}
+
+function largestLimitM(plant: Plant, surface: ClearanceSurface): number | null {
+  const limits = clearanceCases.flatMap((condition) => clearanceLimitFor(plant, surface, condition)?.limitM ?? []);
+  return limits.length === 0 ? null : Math.max(...limits);
+}

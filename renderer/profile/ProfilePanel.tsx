@@ -1,0 +1,81 @@
+import { Maximize, X } from "lucide-react";
+import { profileCases } from "../../core/plant/profileSpan.ts";
+import { actionOf, perform } from "../app/actions.ts";
+import type { OpenRoute } from "../app/routeStore.ts";
+import { useSession, useView } from "../app/useSession.ts";
+import { caseDashes } from "./drawLine.ts";
+import { fitFrame } from "./frame.ts";
+import { ProfilePaper } from "./ProfilePaper.tsx";
+import { setProfile } from "./profileHand.ts";
+import { runningCables, shownProfile } from "./profileNow.ts";
+import { caseWords, profileWords } from "./words.ts";
+
+/** The profile: which cable's path, what each line means, and the drawing. */
+export function ProfilePanel({ open }: { readonly open: OpenRoute }) {
+  const session = useSession();
+  const view = useView((state) => state.profile);
+  const profile = shownProfile(open, view);
+  if (!profile) return <p className="empty">{profileWords.noCable}</p>;
+  return (
+    <>
+      <div className="profile-bar">
+        <label>
+          <span>{profileWords.cable}</span>
+          <select
+            value={profile.cableId}
+            onChange={(event) => setProfile(session, { cableId: event.target.value, atM: null, attachmentId: null })}
+          >
+            {runningCables(open).map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <Key />
+        <button
+          type="button"
+          className="act"
+          aria-label={profileWords.fit}
+          title={profileWords.fit}
+          onClick={() => setProfile(session, { frame: fitFrame(view.frame, profile) })}
+        >
+          <Maximize size={16} aria-hidden="true" />
+        </button>
+        <button
+          type="button"
+          className="act"
+          aria-label={profileWords.hide}
+          title={profileWords.hide}
+          onClick={() => void perform(session, actionOf("profile"))}
+        >
+          <X size={16} aria-hidden="true" />
+        </button>
+      </div>
+      <ProfilePaper open={open} profile={profile} />
+    </>
+  );
+}
+
+function Key() {
+  return (
+    <ul className="profile-key" aria-label={profileWords.key}>
+      {profileCases.map((one) => (
+        <li key={one}>
+          <svg width={28} height={8} aria-hidden="true">
+            <line
+              x1={0}
+              x2={28}
+              y1={4}
+              y2={4}
+              stroke="currentColor"
+              strokeWidth={one === "stringing" ? 2 : 1}
+              strokeDasharray={caseDashes[one].join(" ")}
+            />
+          </svg>
+          {caseWords[one]}
+        </li>
+      ))}
+    </ul>
+  );
+}

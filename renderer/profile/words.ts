@@ -1,0 +1,52 @@
+import type { Attachment } from "../../core/model/tables.ts";
+import type { ProfileCase } from "../../core/plant/profileSpan.ts";
+
+/** Words of the profile. */
+export const profileWords = {
+  show: "Show the profile",
+  hide: "Put the profile away",
+  room: "Profile",
+  hand: "Profile along the cable. Left and right walk from station to station, up and down choose an attachment of the pole, Enter types its height; 0 shows the whole path, 2 the span here, plus and minus zoom.",
+  divider: "Size of the profile",
+  cable: "Cable",
+  fit: "Show the whole path",
+  noCable: "No cable runs along this route yet. String a line first, then its profile stands here.",
+  groundUnknown: "ground unknown",
+  heardList: "What the profile shows",
+  key: "Lines",
+  heightField: (what: string) => `Height of ${what} above the ground`,
+  notPositive: "A height above the ground is more than nothing.",
+  unknownPlace: "Nothing can be told here.",
+  ground: "the ground",
+  limit: "Limit",
+  noLimit: "none",
+  condition: "Case",
+  aboveGround: "Above ground",
+  over: (what: string) => `Over ${what}`,
+  least: (what: string) => `Least over ${what}`,
+  atPole: (what: string) => `From ${what} at the pole`,
+  short: (by: string) => `${by} short`,
+} as const;
+
+export const caseWords: Readonly<Record<ProfileCase, string>> = {
+  cold: "Cold",
+  stringing: "Strung",
+  hot: "Hot",
+  iced: "Iced",
+};
+
+export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
+  ourStrand: "our strand",
+  communication: "communication",
+  neutral: "neutral",
+  secondary: "secondary",
+  primary: "primary",
+  equipment: "equipment",
+  streetLight: "street light",
+  riser: "riser",
+};
+
+/** What an attachment is called: what it is and whose. */
+export function attachmentName({ kind, owner }: Attachment): string {
+  return kind === "ourStrand" || owner === "" ? attachmentWords[kind] : `${attachmentWords[kind]}, ${owner}`;
+}
