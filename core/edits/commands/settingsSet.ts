@@ -58,7 +58,8 @@ function basisRows(
 ): RowChange[] {
   const present = route.settingBasis.get(column) ?? null;
   const isSame = Reflect.get(settings.before, column) === Reflect.get(settings.after, column);
-  if (!read && (!present || isSame)) return [];
+  // a switch of what is read on screen and paper is no figure of the company's: switched back, every row is as it was
+  if (!read && (!present || isSame || column === "unitSystem")) return [];
   const { document, clause, edition, mark: readMark } = read ?? companysOwn;
   const row = {
     id: column,
