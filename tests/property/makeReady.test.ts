@@ -8,11 +8,23 @@ import { foundAt, jointPole } from "./jointPole.ts";
 
 const inchM = 0.0254;
 
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+/** A joint pole with a low neutral, and a telephone cable that goes no further right under it. */
+const fullPole = fc
+  .tuple(jointPole, between(6.9, 7.4), between(6, 6.5), between(5.7, 6.1))
+  .map(([route, neutralM, telephoneM, usableFromM]) => {
+    let full = changed(route, "attachment", "neutral-2", { heightM: neutralM });
+    full = changed(full, "attachment", "telephone-2", { heightM: telephoneM });
+    full = changed(full, "settings", "settings", { usableFromM });
+    return ["telephone-1", "telephone-3"].reduce((one, id) => without(one, "attachment", id), full);
+  });
+
 describe("the moves that make a joint pole ready", () => {
   it("leave nothing that a rule finds at the pole, and keep the moved ones under supply and off each other", () => {
     let movedCount = 0;
     fc.assert(
-      fc.property(jointPole, (route) => {
+      fc.property(fullPole, (route) => {
         const ready = makeReady(openPlant(route), "pole-2");
         if (ready.kind !== "moves") return;
         movedCount += 1;
