@@ -4,9 +4,9 @@ import { explainSheath, explainTerminalStation } from "./explainAlong.ts";
 import { explainClearance } from "./explainClearance.ts";
 import { explainDropCut, explainDropRun } from "./explainDrop.ts";
 import { explainLight } from "./explainLight.ts";
-import { explainTensionLoaded, explainTensionShare } from "./explainLoadedTension.ts";
 import { explainSag, explainTension } from "./explainSag.ts";
 import { explainPoleSeparation, explainSpanSeparation } from "./explainSeparation.ts";
+import { explainSupportTension, explainTensionShare } from "./explainSupportTension.ts";
 import type { Explanation, FigureRef, NoExplanation } from "./explanation.ts";
 
 /** The reason of a figure as the route stands; null where its row is gone. */
@@ -18,9 +18,9 @@ export function explain(plant: Plant, ref: FigureRef, units: UnitSystem): Explan
     case "tension":
       return explainTension(plant, ref.id, ref.part, units);
     case "tensionShare":
-      return explainTensionShare(plant, ref.id, units);
-    case "tensionLoaded":
-      return explainTensionLoaded(plant, ref.id, units);
+      return explainTensionShare(plant, ref.id, ref.part, units);
+    case "supportTension":
+      return explainSupportTension(plant, ref.id, ref.part, units);
     case "clearance":
       return explainClearance(plant, ref.id, ref.part, units);
     case "poleSeparation":
@@ -47,7 +47,7 @@ function tableOf({ figure }: FigureRef) {
     case "sag":
     case "tension":
     case "tensionShare":
-    case "tensionLoaded":
+    case "supportTension":
     case "spanSeparation":
       return "span";
     case "clearance":

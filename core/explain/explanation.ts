@@ -1,19 +1,14 @@
+import type { StrengthCase } from "../model/catalogueRows.ts";
 import type { Basis, Subject } from "../rules/rule.ts";
 
 /** A figure by name: which one, of which row. What a button beside it carries. */
 export type FigureRef =
   | { readonly figure: "sag" | "tension"; readonly id: string; readonly part: "stringing" | "hot" | "iced" }
   | { readonly figure: "clearance"; readonly id: string; readonly part: "stringing" | "hot" | "iced" }
+  | { readonly figure: "tensionShare" | "supportTension"; readonly id: string; readonly part: StrengthCase }
   | { readonly figure: "lightUp" | "lightDown"; readonly id: string }
   | {
-      readonly figure:
-        | "tensionShare"
-        | "tensionLoaded"
-        | "dropRun"
-        | "dropCut"
-        | "terminalStation"
-        | "poleSeparation"
-        | "sheath";
+      readonly figure: "dropRun" | "dropCut" | "terminalStation" | "poleSeparation" | "sheath";
       readonly id: string;
     }
   /** `id` is the span, `wireId` the other party's attachment at its first pole. */

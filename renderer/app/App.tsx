@@ -2,6 +2,7 @@ import { Tooltip } from "radix-ui";
 import { useEffect } from "react";
 import { Diagram } from "../canvas/Diagram.tsx";
 import { PinnedExplanations } from "../explain/PinnedExplanations.tsx";
+import { Worksheet } from "../explain/Worksheet.tsx";
 import { Finder } from "../finder/Finder.tsx";
 import { HelpPanel } from "../help/HelpPanel.tsx";
 import { KeySheet } from "../keys/KeySheet.tsx";
@@ -52,6 +53,7 @@ export function App({ session }: { readonly session: Session }) {
           </div>
           <Finder />
           <KeySheet />
+          <Worksheet />
         </div>
       </Tooltip.Provider>
     </SessionContext>

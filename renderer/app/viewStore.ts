@@ -52,6 +52,8 @@ export type ViewState = FileView & {
   readonly isHistoryOpen: boolean;
   /** Figures whose explanations stay open. */
   readonly pinned: readonly FigureRef[];
+  /** Figure that is worked out on a sheet of its own; null for none. */
+  readonly worksheet: FigureRef | null;
   readonly fault: Fault | null;
   /** The latest message for eyes and ears alike; `saidCount` tells two equal ones apart. */
   readonly said: string;
@@ -109,6 +111,7 @@ export function openViewStore(): ViewStore {
     areWaivedShown: true,
     isHistoryOpen: false,
     pinned: [],
+    worksheet: null,
     fault: null,
     said: "",
     saidCount: 0,

@@ -84,6 +84,10 @@ function Buttons({ of, told, onPinned }: ButtonsProps) {
     session.view.setState({ pinned: isPinned ? others : [...others, of] });
     if (!isPinned) onPinned();
   };
+  const openWorksheet = (): void => {
+    session.view.setState({ worksheet: of });
+    if (!isPinned) onPinned();
+  };
   const copy = async (): Promise<void> => {
     await navigator.clipboard.writeText(explanationText(told));
     tell(session, explainWords.copied);
@@ -95,6 +99,9 @@ function Buttons({ of, told, onPinned }: ButtonsProps) {
       </button>
       <button type="button" className="fix" onClick={() => void copy()}>
         {explainWords.copy}
+      </button>
+      <button type="button" className="fix" onClick={openWorksheet}>
+        {explainWords.worksheet}
       </button>
     </footer>
   );

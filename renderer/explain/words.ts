@@ -13,4 +13,10 @@ export const explainWords = {
   gone: "The row this figure belongs to is gone.",
   dialog: "How this figure comes about",
   pinnedRegion: "Pinned explanations",
+  worksheet: "Worksheet",
+  print: "Print",
+  closeWorksheet: "Close the worksheet",
+  steps: "Worked out, in SI units",
+  inputHeadings: ["Symbol", "What it is", "Value", "In SI units", "Read from", "Source of the figure"],
+  caution: "A design aid: verify in the field before construction; a licensed engineer judges.",
 } as const;

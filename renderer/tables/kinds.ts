@@ -22,6 +22,7 @@ import { placeId, splitPlace } from "./columns/place.ts";
 import { poleColumns } from "./columns/poleColumns.ts";
 import { portColumns } from "./columns/portColumns.ts";
 import { spanColumns } from "./columns/spanColumns.ts";
+import { steelColumns } from "./columns/steelColumns.ts";
 import { strandColumns } from "./columns/strandColumns.ts";
 import { structureColumns } from "./columns/structureColumns.ts";
 import { terminalColumns } from "./columns/terminalColumns.ts";
@@ -110,6 +111,14 @@ export const kinds: readonly Kind[] = [
     thing: "strand section",
     columns: strandColumns,
     refs: (plant, id) => plant.where("span", "strandSectionId", id).map((one) => refKey("span", one)),
+    row: () => null,
+  }),
+  plainKind("span", {
+    id: "steel",
+    name: "Steel and clearance",
+    thing: "span",
+    columns: steelColumns,
+    ids: (route) => [...route.span.values()].filter((one) => one.strandSectionId !== null).map((one) => one.id),
     row: () => null,
   }),
   plainKind("cable", {

@@ -2,6 +2,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { explain } from "../../core/explain/explain.ts";
 import { spanSag } from "../../core/plant/spanSag.ts";
+import { worked } from "../unit/explain/worked.ts";
 import { launchChromium } from "./chromium.ts";
 import { selection } from "./diagram.ts";
 import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
@@ -26,6 +27,13 @@ afterEach(async () => {
   await opened.close();
 });
 
+/** The numbers put into a formula, and what they come to, as the card shows them. */
+function putInto(text: string, symbol: string, unit: string): readonly [numbers: string, value: number] {
+  const put = new RegExp(`${symbol} = ([\\d. ·²/()+√-]+) = ([\\d.]+) ${unit}`).exec(text);
+  if (!put?.[1]) throw new Error(`no numbers were put in: ${text}`);
+  return [put[1], Number(put[2])];
+}
+
 /** Chooses a strung span by pressing it and answers with its id. */
 async function chooseSpan(): Promise<string> {
   const { page, session } = opened;
@@ -48,14 +56,12 @@ test("the key ? on a sag opens its formula; the numbers are those of the rows an
   await page.keyboard.press("?");
   const card = page.getByRole("dialog", { name: "How this figure comes about" });
   const text = (await card.textContent()) ?? "";
-  expect(text).toContain("D = w · L² / (8 · H)");
+  expect(text).toContain(`D = ${told.formula}`);
   expect(text).toContain("textbook statics");
-  const put = /D = ([\d.]+) · ([\d.]+)² \/ \(8 · ([\d.]+)\) = ([\d.]+) m/.exec(text);
-  if (!put) throw new Error(`no numbers were put in: ${text}`);
-  const [, loadNPerM, lengthM, horizontalN, sagM] = put.map(Number);
-  expect(lengthM).toBeCloseTo(session.plant.rowOf("span", spanId).lengthM, 3);
-  expect(((loadNPerM ?? 0) * (lengthM ?? 0) ** 2) / (8 * (horizontalN ?? 1))).toBeCloseTo(sag.hot.sagM, 4);
+  const [numbers, sagM] = putInto(text, "D", "m");
+  expect(worked(numbers, [])).toBeCloseTo(sag.hot.sagM, 4);
   expect(sagM).toBeCloseTo(sag.hot.sagM, 5);
+  for (const input of told.inputs) expect(text).toContain(`${input.symbol}${input.name}${input.text}`);
   await page.keyboard.press("Escape");
   await card.waitFor({ state: "detached" });
   expect(await selection(page)).toEqual([spanId]);
@@ -78,20 +84,19 @@ test("the key ? on a computed cell of a table opens its formula; inputs are thos
   const spanIds = [...session.route().span.keys()];
   const row = spanIds.findIndex((id) => spanSag(session.plant, id).kind === "known");
   const spanId = spanIds[row] ?? "";
-  const told = explain(session.plant, { figure: "tensionLoaded", id: spanId }, "us");
+  const told = explain(session.plant, { figure: "supportTension", id: spanId, part: "loaded" }, "us");
   if (told?.kind !== "known") throw new Error("no span is strung");
   await onCell("Spans", row, "Tension loaded (lbf)");
   await page.keyboard.press("?");
   const card = page.getByRole("dialog", { name: "How this figure comes about" });
   const text = (await card.textContent()) ?? "";
-  expect(text).toContain("T = H + w² · L² / (8 · H)");
-  expect(text).toContain("Formula from: tension at a level support is H + w D; textbook statics.");
+  expect(text).toContain("T = √(H² + V²)");
+  expect(text).toContain(
+    "Formula from: level and vertical pull on the pole the span hangs heavier on; textbook statics.",
+  );
   expect(text).toContain("Largest tension the strength set allows");
-  const put = /T = ([\d.]+) \+ ([\d.]+)² · ([\d.]+)² \/ \(8 · ([\d.]+)\) = ([\d.]+) N/.exec(text);
-  if (!put) throw new Error(`no numbers were put in: ${text}`);
-  const [, horizontalN = 0, loadNPerM = 0, lengthM = 0, , supportN = 0] = put.map(Number);
-  expect(lengthM).toBeCloseTo(session.plant.rowOf("span", spanId).lengthM, 3);
-  expect(horizontalN + (loadNPerM * lengthM) ** 2 / (8 * horizontalN)).toBeCloseTo(supportN, 0);
+  const [numbers, supportN] = putInto(text, "T", "N");
+  expect(worked(numbers, [])).toBeCloseTo(supportN, 0);
   expect(supportN).toBeCloseTo(told.result.value, 1);
   for (const input of told.inputs) expect(text).toContain(`${input.symbol}${input.name}${input.text}`);
   await page.keyboard.press("Escape");
@@ -134,7 +139,7 @@ test("an explanation is pinned, follows an edit, and is copied as text", async (
   await card.getByRole("button", { name: "Copy as text" }).click();
   const copied = await page.evaluate(() => navigator.clipboard.readText());
   expect(copied).toMatch(/^Sag hot, span .*\n/);
-  expect(copied).toContain("D = w · L² / (8 · H)");
+  expect(copied).toMatch(/D = .* \/ .*H/);
   await card.getByRole("button", { name: "Pin" }).click();
   const pinned = page.getByRole("region", { name: "Pinned explanations" });
   const result = pinned.locator(".explained-result");
@@ -150,4 +155,48 @@ test("an explanation is pinned, follows an edit, and is copied as text", async (
   await expect.poll(() => result.textContent()).not.toBe(before);
   await pinned.getByRole("button", { name: "Close the explanation" }).click();
   await pinned.waitFor({ state: "detached" });
+});
+
+test("the table of steel and clearance tells every case, and ? explains each tension there", async () => {
+  const { page, session } = opened;
+  await page.keyboard.press("Control+g");
+  const strung = [...session.route().span.values()].filter((one) => one.strandSectionId !== null).map((one) => one.id);
+  const row = strung.findIndex((id) => spanSag(session.plant, id).kind === "known");
+  const told = explain(session.plant, { figure: "supportTension", id: strung[row] ?? "", part: "iced" }, "us");
+  if (told?.kind !== "known") throw new Error("no span is strung");
+  await onCell("Steel and clearance", row, "Tension iced (lbf)");
+  await page.keyboard.press("?");
+  const card = page.getByRole("dialog", { name: "How this figure comes about" });
+  await card.getByText(told.title).waitFor();
+  expect(await card.locator(".explained-result").textContent()).toBe(told.result.text);
+  expect(await card.textContent()).toContain("Formula from");
+});
+
+test("a worksheet works the figure out step by step with the source of every input, and prints by itself", async () => {
+  const { page, session } = opened;
+  const spanId = await chooseSpan();
+  await sideOf(page).locator("tr", { hasText: "Iced" }).getByRole("button").first().click();
+  const card = page.getByRole("dialog", { name: "How this figure comes about" });
+  await card.getByRole("button", { name: "Worksheet" }).click();
+  const sheet = page.getByRole("dialog", { name: "Worksheet" });
+  await sheet.waitFor();
+  await card.waitFor({ state: "detached" });
+  const told = explain(session.plant, { figure: "tension", id: spanId, part: "iced" }, "us");
+  if (told?.kind !== "known") throw new Error("the span has no tension under ice");
+  const text = (await sheet.textContent()) ?? "";
+  expect(text).toContain(told.title);
+  for (const input of told.inputs) expect(text).toContain(input.name);
+  const steps = await sheet.getByRole("table", { name: "Worked out, in SI units" }).locator("tr").allTextContents();
+  expect(steps.length).toBeGreaterThan(3);
+  expect(Number(steps.at(-1)?.split("= ").at(-1))).toBeCloseTo(told.result.value, 1);
+  const district = session.plant.rowOf("loadingDistrict", session.plant.settings().loadingDistrictId);
+  expect(text).toContain(district.basisDocument);
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator(".middle").isVisible()).toBe(false);
+  expect(await sheet.isVisible()).toBe(true);
+  expect(await sheet.getByRole("button", { name: "Print" }).isVisible()).toBe(false);
+  await page.emulateMedia({ media: "screen" });
+  await page.keyboard.press("Escape");
+  await sheet.waitFor({ state: "detached" });
+  expect(await selection(page)).toEqual([spanId]);
 });

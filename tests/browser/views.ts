@@ -129,6 +129,15 @@ export const views: readonly View[] = [
     },
   ],
   [
+    "a worksheet",
+    async (opened) => {
+      await chooseTerminal(opened);
+      await opened.page.locator(".side .explained").first().click();
+      await opened.page.locator(".explanation").getByRole("button", { name: "Worksheet" }).click();
+      await opened.page.getByRole("dialog", { name: "Worksheet" }).waitFor();
+    },
+  ],
+  [
     "the menu of a thing",
     async (opened) => {
       await chooseTerminalClose(opened);

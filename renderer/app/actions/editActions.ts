@@ -47,9 +47,11 @@ function stepName(verb: string, step: string | null | undefined): string {
 /** Escape backs out one level: a drag or a field on the diagram, a fault, then the sheets, then the import, then the selection. */
 function backOut(session: Session): void {
   const { fault, sheets, isSettingsOpen, isImportOpen, isStartOpen, areCopiesOpen } = session.view.getState();
-  const { inPlace, measure, isKindsOpen, arranging } = session.view.getState();
+  const { inPlace, measure, isKindsOpen, arranging, worksheet } = session.view.getState();
   if (giveUp(session) || letProfileGo(session)) return;
-  if (inPlace) session.view.setState({ inPlace: null });
+  // printing takes the focus off the sheet, and with it the sheet's own Escape
+  if (worksheet) session.view.setState({ worksheet: null });
+  else if (inPlace) session.view.setState({ inPlace: null });
   else if (fault) session.view.setState({ fault: null });
   else if (isStartOpen) session.view.setState({ isStartOpen: false });
   else if (sheets) session.view.setState({ sheets: null });

@@ -1,7 +1,10 @@
 import type { FigureRef } from "../../../core/explain/explanation.ts";
+import { type StrengthCase, strengthCases } from "../../../core/model/catalogueRows.ts";
 import { crossingClearance } from "../../../core/plant/clearance.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { portLight } from "../../../core/plant/portLight.ts";
+import { spanSag } from "../../../core/plant/spanSag.ts";
+import { stateIn, strengthLimitFor } from "../../../core/plant/strength.ts";
 import type { WindowFinding } from "../../app/routeStore.ts";
 
 /** The figure a finding compares, where it has an explanation; null where the rule compares plain rows. */
@@ -13,7 +16,7 @@ export function figureOfFinding(plant: Plant, { ruleId, subjects }: WindowFindin
       return clearance.kind === "unknown" ? null : { figure: "clearance", id, part: clearance.worstCase };
     }
     case "strand-tension":
-      return { figure: "tensionShare", id };
+      return { figure: "tensionShare", id, part: tightestCase(plant, id) };
     case "drop-over-reach":
       return { figure: "dropRun", id };
     case "cable-longer-than-reel":
@@ -34,4 +37,14 @@ export function figureOfFinding(plant: Plant, { ruleId, subjects }: WindowFindin
     default:
       return null;
   }
+}
+
+/** The case in which a span's strand comes nearest to, or is farthest over, what the strength set allows. */
+function tightestCase(plant: Plant, spanId: string): StrengthCase {
+  const sag = spanSag(plant, spanId);
+  if (sag.kind === "unknown") return "loaded";
+  const usedFrac = (condition: StrengthCase): number =>
+    stateIn(sag, condition).supportN /
+    (strengthLimitFor(plant, "strand", condition)?.limitFrac ?? Number.POSITIVE_INFINITY);
+  return strengthCases.toSorted((a, b) => usedFrac(b) - usedFrac(a))[0] ?? "loaded";
 }

@@ -103,7 +103,7 @@ function Sag({ plant, id, units }: Told) {
         facts={[
           [
             "Under the district's load",
-            <Figure key="share" of={{ figure: "tensionShare", id }}>
+            <Figure key="share" of={{ figure: "tensionShare", id, part: "loaded" }}>
               {`${fixedText((sag.tension.supportN / sag.tension.breakingN) * 100, 1)} %`}
             </Figure>,
           ],

@@ -41,7 +41,7 @@ export const spanColumns: readonly Column[] = [
       },
       130,
     ),
-    (_, id) => ({ figure: "tensionLoaded", id }),
+    (_, id) => ({ figure: "supportTension", id, part: "loaded" }),
   ),
   computed("crossings", "Crossings", plainMeasure("", 0), (plant, id) => plant.where("crossing", "spanId", id).length),
   told("origin", "Found", (plant, id) => plant.rowOf(table, id).origin, 100),

@@ -60,6 +60,18 @@ test("a cell that explains its figure explains the one it shows", () => {
     "port run",
     "span sag",
     "span tension",
+    "steel least",
+    "steel sag hot",
+    "steel sag iced",
+    "steel sag stringing",
+    "steel share hot",
+    "steel share iced",
+    "steel share loaded",
+    "steel share stringing",
+    "steel tension hot",
+    "steel tension iced",
+    "steel tension loaded",
+    "steel tension stringing",
     "terminal station",
   ]);
 });

@@ -1,7 +1,8 @@
+import type { StrengthCase } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { spanSag } from "../plant/spanSag.ts";
-import { strengthLimitFor } from "../plant/strength.ts";
+import { stateIn, strengthLimitFor } from "../plant/strength.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
@@ -9,22 +10,33 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { saidInput } from "./inputs.ts";
 
-const noLimit = "The strength set has no limit for strand under the district's load.";
+const conditionWords: Readonly<Record<StrengthCase, string>> = {
+  stringing: "at stringing",
+  hot: "hot",
+  iced: "under ice",
+  loaded: "loaded",
+};
+const noLimit = "The strength set has no limit for strand in this case.";
 const source = "level and vertical pull on the pole the span hangs heavier on; textbook statics";
 
-/** Tension of a span at its supports under the full district load, against what the company allows. */
-export function explainTensionLoaded(plant: Plant, spanId: string, units: UnitSystem): Explanation | NoExplanation {
-  const title = `Tension loaded, span ${spanName(plant, spanId)}`;
-  const loaded = loadedSpan(plant, spanId, units);
-  if (typeof loaded === "string") return { kind: "unknown", title, why: loaded };
-  const { supportN, breakingN } = loaded.tension;
-  const limit = strengthLimitFor(plant, "strand", "loaded");
+/** Tension of a span at its supports in a case, against what the strength set allows. */
+export function explainSupportTension(
+  plant: Plant,
+  spanId: string,
+  part: StrengthCase,
+  units: UnitSystem,
+): Explanation | NoExplanation {
+  const title = `Tension ${conditionWords[part]}, span ${spanName(plant, spanId)}`;
+  const pull = supportsOf(plant, spanId, part, units);
+  if (typeof pull === "string") return { kind: "unknown", title, why: pull };
+  const { supportN, breakingN } = pull;
+  const limit = strengthLimitFor(plant, "strand", part);
   return {
     kind: "known",
     title,
     words: "Tension of the strand at the supports under the district's load.",
     formula: "√(H² + V²)",
-    inputs: loaded.inputs,
+    inputs: pull.inputs,
     result: { symbol: "T", value: supportN, unit: "N", text: formatForce(supportN, units) },
     limit: limit
       ? {
@@ -39,23 +51,28 @@ export function explainTensionLoaded(plant: Plant, spanId: string, units: UnitSy
   };
 }
 
-/** Tension of a span under the full district load as a part of what the strand breaks at. */
-export function explainTensionShare(plant: Plant, spanId: string, units: UnitSystem): Explanation | NoExplanation {
-  const title = `Share of the breaking strength, span ${spanName(plant, spanId)}`;
-  const loaded = loadedSpan(plant, spanId, units);
-  if (typeof loaded === "string") return { kind: "unknown", title, why: loaded };
-  const { supportN, breakingN } = loaded.tension;
-  const limit = strengthLimitFor(plant, "strand", "loaded");
+/** Tension of a span at its supports in a case as a part of what the strand breaks at. */
+export function explainTensionShare(
+  plant: Plant,
+  spanId: string,
+  part: StrengthCase,
+  units: UnitSystem,
+): Explanation | NoExplanation {
+  const title = `Share of the breaking strength ${conditionWords[part]}, span ${spanName(plant, spanId)}`;
+  const pull = supportsOf(plant, spanId, part, units);
+  if (typeof pull === "string") return { kind: "unknown", title, why: pull };
+  const { supportN, breakingN } = pull;
+  const limit = strengthLimitFor(plant, "strand", part);
   return {
     kind: "known",
     title,
-    words: "Tension at the supports under the district's load, over the rated breaking strength of the strand.",
+    words: "Tension at the supports, over the rated breaking strength of the strand.",
     formula: "√(H² + V²) / B",
     inputs: [
-      ...loaded.inputs,
+      ...pull.inputs,
       saidInput(["B", "rated breaking strength"], [breakingN, "N"], formatForce(breakingN, units), [
         "strandType",
-        loaded.strandTypeId,
+        pull.strandTypeId,
       ]),
     ],
     result: { symbol: "share", value: supportN / breakingN, unit: "", text: percent(supportN / breakingN) },
@@ -76,19 +93,20 @@ export function explainTensionShare(plant: Plant, spanId: string, units: UnitSys
 }
 
 /** What both explanations take from the span, or why nobody can tell. */
-function loadedSpan(plant: Plant, spanId: string, units: UnitSystem) {
+function supportsOf(plant: Plant, spanId: string, part: StrengthCase, units: UnitSystem) {
   const sag = spanSag(plant, spanId);
   const { strandSectionId } = plant.rowOf("span", spanId);
   if (sag.kind === "unknown") return sag.why;
   if (strandSectionId === null) return "The span carries no strand of ours.";
-  const { horizontalN, supportDownN } = sag.tension;
+  const { horizontalN, supportDownN, supportN } = stateIn(sag, part);
   const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
   return {
-    tension: sag.tension,
+    supportN,
+    breakingN: sag.tension.breakingN,
     strandTypeId: plant.rowOf("strandSection", strandSectionId).strandTypeId,
     inputs: [
       saidInput(
-        ["H", "horizontal tension under the district's load"],
+        ["H", `horizontal tension ${conditionWords[part]}`],
         [horizontalN, "N"],
         formatForce(horizontalN, units),
         ["strandSection", strandSectionId],
@@ -96,7 +114,9 @@ function loadedSpan(plant: Plant, spanId: string, units: UnitSystem) {
       saidInput(
         [
           "V",
-          `vertical pull on that pole under the load of ${district.name}, its wind and constant taken with the weight`,
+          part === "loaded"
+            ? `vertical pull on that pole under the load of ${district.name}, its wind and constant taken with the weight`
+            : `vertical pull on that pole ${conditionWords[part]}`,
         ],
         [supportDownN, "N"],
         formatForce(supportDownN, units),

@@ -1,0 +1,110 @@
+import {
+  type ClearanceCase,
+  clearanceCases,
+  type StrengthCase,
+  strengthCases,
+} from "../../../core/model/catalogueRows.ts";
+import { spanName } from "../../../core/plant/names.ts";
+import type { Plant } from "../../../core/plant/plant.ts";
+import { spanClearance } from "../../../core/plant/spanClearance.ts";
+import { spanSag } from "../../../core/plant/spanSag.ts";
+import { stateIn, strengthLimitFor } from "../../../core/plant/strength.ts";
+import { surfaceWords } from "../../canvas/crossingMarks.ts";
+import { computed, explained, told } from "./builders.ts";
+import type { CellValue, Column } from "./column.ts";
+import { forceMeasure, heightMeasure, plainMeasure, runMeasure, shortMeasure } from "./measures.ts";
+
+const caseWords: Readonly<Record<StrengthCase, string>> = {
+  stringing: "strung",
+  hot: "hot",
+  iced: "iced",
+  loaded: "loaded",
+};
+const percent = plainMeasure("%", 1, 0.01);
+
+/** The steel of each span: tension at the supports, its share of the breaking strength, sag, and the least clearance. */
+export const steelColumns: readonly Column[] = [
+  told("name", "Span", spanName, 170),
+  told("section", "Strand", (plant, id) => {
+    const { strandSectionId } = plant.rowOf("span", id);
+    return strandSectionId === null ? "" : plant.rowOf("strandSection", strandSectionId).name;
+  }),
+  computed("length", "Length", runMeasure, (plant, id) => plant.rowOf("span", id).lengthM),
+  ...strengthCases.map((part) =>
+    explained(
+      computed(`tension ${part}`, `Tension ${caseWords[part]}`, forceMeasure, supportN(part), 150),
+      (_, id) => ({ figure: "supportTension", id, part }),
+    ),
+  ),
+  ...strengthCases.map((part) =>
+    explained(computed(`share ${part}`, `Of breaking ${caseWords[part]}`, percent, shareFrac(part), 160), (_, id) => ({
+      figure: "tensionShare",
+      id,
+      part,
+    })),
+  ),
+  computed(
+    "allowed",
+    "Allowed loaded",
+    percent,
+    (plant) => strengthLimitFor(plant, "strand", "loaded")?.limitFrac ?? null,
+    140,
+  ),
+  ...clearanceCases.map((part) =>
+    explained(computed(`sag ${part}`, `Sag ${caseWords[part]}`, shortMeasure, sagM(part), 120), (_, id) => ({
+      figure: "sag",
+      id,
+      part,
+    })),
+  ),
+  explained(
+    computed(
+      "least",
+      "Least clearance",
+      heightMeasure,
+      (plant, id) => spanClearance(plant, id)?.measuredM ?? null,
+      150,
+    ),
+    (plant, id) => {
+      const least = spanClearance(plant, id);
+      if (least?.over.table !== "crossing") return null;
+      return { figure: "clearance", id: least.over.id, part: least.condition };
+    },
+  ),
+  told("over", "Over", overWords),
+  told("case", "In which case", (plant, id) => {
+    const least = spanClearance(plant, id);
+    return least ? caseWords[least.condition] : "";
+  }),
+  computed("limit", "Limit there", heightMeasure, (plant, id) => spanClearance(plant, id)?.limit?.limitM ?? null, 120),
+];
+
+function supportN(part: StrengthCase) {
+  return (plant: Plant, id: string): CellValue => {
+    const sag = spanSag(plant, id);
+    return sag.kind === "known" ? stateIn(sag, part).supportN : null;
+  };
+}
+
+function shareFrac(part: StrengthCase) {
+  return (plant: Plant, id: string): CellValue => {
+    const sag = spanSag(plant, id);
+    return sag.kind === "known" ? stateIn(sag, part).supportN / sag.tension.breakingN : null;
+  };
+}
+
+function sagM(part: ClearanceCase) {
+  return (plant: Plant, id: string): CellValue => {
+    const sag = spanSag(plant, id);
+    return sag.kind === "known" ? sag[part].sagM : null;
+  };
+}
+
+function overWords(plant: Plant, id: string): string {
+  const least = spanClearance(plant, id);
+  if (!least) return "";
+  if (least.over.table === "span") return "ground";
+  if (least.over.table === "structure") return plant.rowOf("structure", least.over.id).name || "structure";
+  const { name, surface } = plant.rowOf("crossing", least.over.id);
+  return name || surfaceWords[surface];
+}
