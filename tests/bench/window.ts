@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
+import type { Attachment } from "../../core/model/tables.ts";
 import { createRouteFile } from "../../db/createRouteFile.ts";
 import { openHost } from "../../electron/host/host.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
@@ -44,6 +45,7 @@ async function benchWindow(browser: Browser, poleCount: number): Promise<Figures
       firstPaintMs,
       ...(await moves(page)),
       ...(await edits(page, [...session.value.route().span.keys()])),
+      ...(await profileDrag(page, [...session.value.route().attachment.values()])),
       ...(await memory(page, poleCount)),
     };
   } finally {
@@ -104,6 +106,30 @@ async function edits(page: Page, spanIds: readonly string[]): Promise<Figures> {
     unitsToRepaintedMs: unitsMs.ms,
     longestTaskOfUnitsMs: unitsMs.longestTaskMs,
   };
+}
+
+/** Frames while an attachment is dragged in the profile of one cable of the long route, all its 80 poles in sight. */
+async function profileDrag(page: Page, attachments: readonly Attachment[]): Promise<Figures> {
+  await page.keyboard.press("Control+e");
+  await page.locator("[data-profile] canvas").first().waitFor();
+  const strands = attachments.filter((one) => one.kind === "ourStrand").map((one) => one.id);
+  const from = await page.evaluate(
+    (ids) =>
+      ids.map((id) => window.__profile?.toScreen(`attachment/${id}`)).find((point) => point && point.x > 400) ?? null,
+    strands,
+  );
+  if (!from) throw new Error("no strand of the long route is on the profile");
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.evaluate(() => window.__view?.frameStats());
+  for (let step = 0; step < stepCount; step += 1) await page.mouse.move(from.x, from.y + 8 + (step % 9) * 4);
+  const { medianMs, p95Ms } = await page.evaluate(() => window.__view?.frameStats() ?? { medianMs: 0, p95Ms: 0 });
+  const isHeld = await page.locator("[data-card=held]").isVisible();
+  await page.keyboard.press("Escape");
+  await page.mouse.up();
+  await page.keyboard.press("Control+e");
+  if (!isHeld) throw new Error("the profile let the attachment go");
+  return { profileDragFrames: medianMs / displayFrameMs, profileDragP95Frames: p95Ms / displayFrameMs };
 }
 
 /** Shows a span from close by; answers where it is on the page. */
