@@ -159,9 +159,9 @@ test("the sheet index leads to each sheet, match lines lead on, and a range is d
   const { page } = opened;
   await page.getByRole("button", { name: "Preview sheets" }).click();
   const index = page.getByRole("navigation", { name: "Sheets" });
-  await index.getByRole("button").nth(9).click();
+  await index.getByRole("listitem").nth(9).getByRole("button").click();
   await page.getByRole("img", { name: /^Sheet 10, / }).waitFor();
-  await index.getByRole("button").nth(1).click();
+  await index.getByRole("listitem").nth(1).getByRole("button").click();
   await page.getByRole("img", { name: /^Sheet 2, / }).waitFor();
   await page.getByRole("button", { name: "Go to sheet 3", exact: true }).first().click();
   await page.getByRole("img", { name: /^Sheet 3, / }).waitFor();
