@@ -21,7 +21,12 @@ export function Worksheet() {
   const told = explain(open.plant, of, unitsOf(open));
   const close = (): void => view.setState({ worksheet: null });
   return (
-    <Overlay label={explainWords.worksheet} className="worksheet" onClose={close}>
+    <Overlay
+      label={explainWords.worksheet}
+      className="worksheet"
+      onClose={close}
+      onHelp={() => view.setState({ worksheet: null, helpPage: "numbers", helpSought: "" })}
+    >
       <header>
         <h2>{told?.title ?? explainWords.worksheet}</h2>
         <button type="button" className="fix" onClick={() => window.print()}>
