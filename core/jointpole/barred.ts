@@ -1,5 +1,6 @@
 import type { ClearanceCase } from "../model/catalogueRows.ts";
 import type { ClearanceLimit, TableName } from "../model/tables.ts";
+import { noiseM } from "./leastPerShare.ts";
 
 /** Rules whose findings hang on how high our strand is attached. */
 export type HeightRule =
@@ -48,8 +49,9 @@ export function freeHeights<C>(barred: readonly Barred<C>[]): readonly FreeHeigh
   let reached: { readonly heightM: number; readonly cause: C | null } = { heightM: 0, cause: null };
   for (const { aboveM, belowM, cause } of barred.toSorted((a, b) => a.aboveM - b.aboveM)) {
     if (!(aboveM < belowM)) continue;
-    if (aboveM > 0 && aboveM >= reached.heightM)
-      free.push({ fromM: reached.heightM, toM: aboveM, from: reached.cause, to: cause });
+    // two bars that meet leave the height they meet at, whatever the last binary digit of their sums
+    if (aboveM > 0 && aboveM >= reached.heightM - noiseM)
+      free.push({ fromM: Math.min(reached.heightM, aboveM), toM: aboveM, from: reached.cause, to: cause });
     if (belowM > reached.heightM) reached = { heightM: belowM, cause };
   }
   if (reached.heightM < Number.POSITIVE_INFINITY)
