@@ -22,6 +22,7 @@ import { fiberGive } from "./commands/fiberGive.ts";
 import { findingWaive } from "./commands/findingWaive.ts";
 import { groundPointAdd } from "./commands/groundPointAdd.ts";
 import { guyAdd } from "./commands/guyAdd.ts";
+import { lateralString } from "./commands/lateralString.ts";
 import { layoutRun } from "./commands/layoutRun.ts";
 import { lineString } from "./commands/lineString.ts";
 import { poleAdd } from "./commands/poleAdd.ts";
@@ -84,6 +85,7 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(findingWaive),
   sealed(layoutRun),
   sealed(lineString),
+  sealed(lateralString),
   sealed(poleAdd),
   sealed(poleExtend),
   sealed(poleMove),

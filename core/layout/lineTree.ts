@@ -23,11 +23,16 @@ type Branch = { readonly step: LineStep; readonly beyondM: number; readonly chil
  * At a junction a line goes on along poles of its own name, else it ends; where several go on, the one with the most route beyond
  * it does, and the others branch off. Spans that do not hang together with the hub are left out.
  *
+ * @param isOn  which spans count; all where it is not given
  * @returns a fault naming the pole where spans close a loop, or where the hub has no span
  */
-export function lineTree(plant: Plant, hubPoleId: string): Result<readonly Line[]> {
+export function lineTree(
+  plant: Plant,
+  hubPoleId: string,
+  isOn: (spanId: string) => boolean = () => true,
+): Result<readonly Line[]> {
   const hub = plant.rowOf("pole", hubPoleId);
-  const grown = growTree(plant, hubPoleId);
+  const grown = growTree(plant, hubPoleId, isOn);
   if (!grown.ok) return grown;
   if (grown.value.length === 0)
     return fail("no-span", `No span starts at pole ${hub.tag}.`, hubPoleId, "Choose a pole with a span as the hub.");
@@ -61,7 +66,7 @@ export function defaultHubPoleId(plant: Plant): string | null {
   return first?.id ?? null;
 }
 
-function growTree(plant: Plant, hubPoleId: string): Result<Branch[]> {
+function growTree(plant: Plant, hubPoleId: string, isOn: (spanId: string) => boolean): Result<Branch[]> {
   const seen = new Set([hubPoleId]);
   const roots: Branch[] = [];
   const waiting: { poleId: string; cameBy: string; into: Branch[] }[] = [
@@ -69,7 +74,7 @@ function growTree(plant: Plant, hubPoleId: string): Result<Branch[]> {
   ];
   const grown: { branch: Branch; into: Branch[] }[] = [];
   for (let next = waiting.shift(); next; next = waiting.shift()) {
-    for (const spanId of spansAtPole(plant, next.poleId)) {
+    for (const spanId of spansAtPole(plant, next.poleId).filter(isOn)) {
       if (spanId === next.cameBy) continue;
       const toPoleId = farPoleId(plant, spanId, next.poleId);
       if (seen.has(toPoleId)) return loop(plant, toPoleId);

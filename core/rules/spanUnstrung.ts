@@ -1,6 +1,8 @@
 import { cablesInSpan } from "../plant/cablePath.ts";
+import { spansAtPole } from "../plant/geometry.ts";
 import { hungInSpan } from "../plant/hanging.ts";
 import { spanName } from "../plant/names.ts";
+import type { Plant } from "../plant/plant.ts";
 import { type Rule, routeItself } from "./rule.ts";
 
 /** Quiet on a route nobody has strung yet, and where something hangs: span-without-strand speaks there. */
@@ -20,7 +22,15 @@ export const spanUnstrung: Rule = {
       measured: null,
       limit: null,
       unit: "",
-      fixes: [],
+      fixes: meetsCable(plant, id)
+        ? [{ label: "String it from the cable it leaves", command: "lateral.string", input: { spanId: id } }]
+        : [],
     };
   },
 };
+
+function meetsCable(plant: Plant, spanId: string): boolean {
+  const { fromPoleId, toPoleId } = plant.rowOf("span", spanId);
+  const beside = [fromPoleId, toPoleId].flatMap((poleId) => spansAtPole(plant, poleId));
+  return beside.some((one) => cablesInSpan(plant, one).length > 0);
+}

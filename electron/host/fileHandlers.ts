@@ -53,9 +53,17 @@ export function openFileService(routes: OpenRoutes, places: FilePlaces | null, r
   const kept = openKept(places?.configFolder ?? null);
   const backups = backupHandlers(routes, places);
 
-  const withPlaces = async <T>(work: (places: FilePlaces) => Result<T> | Promise<Result<T>>): Promise<Result<T>> =>
+  const withPlaces = async <T>(
+    work: (places: FilePlaces) => Result<T> | Promise<Result<T>>,
+    asked = "Files",
+  ): Promise<Result<T>> =>
     places === null
-      ? fail("no-files", "Files cannot be opened from this window.", "files", "Start the program with the file's name.")
+      ? fail(
+          "no-files",
+          `${asked} cannot be opened from this window.`,
+          "files",
+          "Start the program with the file's name.",
+        )
       : work(places);
   const shown = (opened: Result<Session>): Result<{ routeId: string }> =>
     opened.ok ? ok({ routeId: routes.add(opened.value) }) : opened;
@@ -112,7 +120,7 @@ export function openFileService(routes: OpenRoutes, places: FilePlaces | null, r
         // bytes that are no route are not kept
         if (!opened.ok && isCopy) rmSync(path, { force: true });
         return opened.ok ? ok({ ...opened.value, copyFolder: isCopy ? dirname(path) : null }) : opened;
-      }),
+      }, fileName),
     "files.create": ({ folderId, fileName, ...values }) =>
       withPlaces(({ assetsFolder, stamp, nativeFolder }) => {
         const path = pathIn(folderId, fileName);

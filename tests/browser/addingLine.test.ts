@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { cablesInSpan } from "../../core/plant/cablePath.ts";
 import { freeSpan, hint, lineEnd, rowsOf, take, undoesInOneStep } from "./addingHands.ts";
 import { groundUnder, pointOf, selection, visibleIds } from "./diagram.ts";
 import { between } from "./diagramHands.ts";
@@ -96,6 +97,32 @@ test("a lateral starts at the pole clicked and goes on from pole to pole until E
   await expect.poll(() => hint(page)).toBe("Click the pole where the lateral leaves the line.");
   await page.keyboard.press("Escape");
   await page.locator(".adding-strip").waitFor({ state: "detached" });
+});
+
+test("a lateral drawn by hand is strung and spliced on by the mend its finding offers, and one undo takes that back", async () => {
+  const { page, session } = opened();
+  const [pole] = [...session.route().pole.values()].filter((one) => one.order === 7);
+  if (!pole) throw new Error("the demo route has no seventh pole");
+  await take(page, "l", "Start a lateral");
+  const start = await pointOf(page, pole.id);
+  await page.mouse.click(start.x, start.y);
+  await page.mouse.click(start.x + 6, start.y + 46);
+  await expect.poll(() => session.route().span.size).toBe(50);
+  await page.mouse.click(start.x + 12, start.y + 88);
+  await expect.poll(() => session.route().span.size).toBe(51);
+  const added = [...session.route().span.keys()].slice(-2);
+  const cableCount = session.route().cable.size;
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Escape");
+  await page.getByLabel("Filter by text").fill("carries no strand");
+  await page.getByRole("button", { name: "String it from the cable it leaves" }).first().click();
+  await expect.poll(() => session.route().cable.size).toBe(cableCount + 1);
+  expect(added.map((id) => cablesInSpan(session.plant, id).length)).toEqual([1, 1]);
+  const lateral = [...session.route().cable.values()].at(-1);
+  expect(lateral?.fromClosureId).not.toBeNull();
+  await page.getByText("carries no strand").first().waitFor({ state: "detached" });
+  await page.getByRole("button", { name: /^Undo string the new spans/ }).click();
+  await expect.poll(() => session.route().cable.size).toBe(cableCount);
 });
 
 test("a span is added between two poles clicked, and not twice", async () => {

@@ -126,6 +126,17 @@ export const faultTable: Readonly<Record<string, Tries>> = {
     const bare = { lengthM: null, strandSectionId: null, origin: "surveyed", note: "" };
     yield session.run("span.add", { spanId: "span-new", fromPoleId, toPoleId: fromPoleId, ...bare });
   },
+  *"no-cable-met"(session) {
+    const { id: _, ...plain } = first(session.route().pole);
+    for (const [poleId, eastM] of [
+      ["pole-x", 9000],
+      ["pole-y", 9040],
+    ] as const)
+      session.run("pole.add", { ...plain, poleId, tag: poleId, eastM });
+    const bare = { lengthM: null, strandSectionId: null, origin: "surveyed", note: "" };
+    session.run("span.add", { spanId: "span-x", fromPoleId: "pole-x", toPoleId: "pole-y", ...bare });
+    yield session.run("lateral.string", { spanId: "span-x" });
+  },
   *"taken-id"(session) {
     const { id: terminalId, spanId, terminalModelId } = first(session.route().terminal);
     const { fromPoleId: poleId } = session.plant.rowOf("span", spanId);
