@@ -4,6 +4,7 @@ import type { Route } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
 import { cablePath, cablesInSpan } from "../plant/cablePath.ts";
 import { spansAtPole } from "../plant/geometry.ts";
+import { spanName } from "../plant/names.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { closureRow, runRows, strandRows } from "./lineRows.ts";
 import { type Line, lineTree } from "./lineTree.ts";
@@ -31,7 +32,7 @@ export function stringBranch(route: Route, spanId: string): Result<RowChange[]> 
     return fail(
       "no-cable-met",
       "These spans meet no pole that a cable passes.",
-      spanId,
+      spanName(plant, spanId),
       "Add the span between them and the line first.",
     );
   if (other !== undefined)

@@ -128,11 +128,11 @@ export const faultTable: Readonly<Record<string, Tries>> = {
   },
   *"no-cable-met"(session) {
     const { id: _, ...plain } = first(session.route().pole);
-    for (const [poleId, eastM] of [
-      ["pole-x", 9000],
-      ["pole-y", 9040],
+    for (const [poleId, tag, eastM] of [
+      ["pole-x", "X-1", 9000],
+      ["pole-y", "X-2", 9040],
     ] as const)
-      session.run("pole.add", { ...plain, poleId, tag: poleId, eastM });
+      session.run("pole.add", { ...plain, poleId, tag, eastM });
     const bare = { lengthM: null, strandSectionId: null, origin: "surveyed", note: "" };
     session.run("span.add", { spanId: "span-x", fromPoleId: "pole-x", toPoleId: "pole-y", ...bare });
     yield session.run("lateral.string", { spanId: "span-x" });
