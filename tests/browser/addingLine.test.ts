@@ -82,15 +82,7 @@ test("the length of the next span can be typed while one points where it goes, a
 
 test("a lateral starts at the pole clicked and goes on from pole to pole until Escape", async () => {
   const { page, session } = opened();
-  const [pole] = [...session.route().pole.values()].filter((one) => one.order === 7);
-  if (!pole) throw new Error("the demo route has no seventh pole");
-  await take(page, "l", "Start a lateral");
-  const start = await pointOf(page, pole.id);
-  await page.mouse.click(start.x, start.y);
-  await page.mouse.click(start.x + 6, start.y + 46);
-  await expect.poll(() => session.route().pole.size).toBe(51);
-  await page.mouse.click(start.x + 12, start.y + 88);
-  await expect.poll(() => session.route().pole.size).toBe(52);
+  await drawLateral();
   const added = [...session.route().pole.values()].slice(-2);
   expect(added.map((one) => one.line)).toEqual(["Lateral 1", "Lateral 1"]);
   await page.keyboard.press("Escape");
@@ -101,15 +93,7 @@ test("a lateral starts at the pole clicked and goes on from pole to pole until E
 
 test("a lateral drawn by hand is strung and spliced on by the mend its finding offers, and one undo takes that back", async () => {
   const { page, session } = opened();
-  const [pole] = [...session.route().pole.values()].filter((one) => one.order === 7);
-  if (!pole) throw new Error("the demo route has no seventh pole");
-  await take(page, "l", "Start a lateral");
-  const start = await pointOf(page, pole.id);
-  await page.mouse.click(start.x, start.y);
-  await page.mouse.click(start.x + 6, start.y + 46);
-  await expect.poll(() => session.route().span.size).toBe(50);
-  await page.mouse.click(start.x + 12, start.y + 88);
-  await expect.poll(() => session.route().span.size).toBe(51);
+  await drawLateral();
   const added = [...session.route().span.keys()].slice(-2);
   const cableCount = session.route().cable.size;
   await page.keyboard.press("Escape");
@@ -162,3 +146,17 @@ test("an empty route says what to do and a line can be drawn by hand from nothin
     await empty.close();
   }
 });
+
+/** Draws a lateral of two spans from the seventh pole of the line; the tool stays in the hand. */
+async function drawLateral(): Promise<void> {
+  const { page, session } = opened();
+  const [pole] = [...session.route().pole.values()].filter((one) => one.order === 7);
+  if (!pole) throw new Error("the demo route has no seventh pole");
+  await take(page, "l", "Start a lateral");
+  const start = await pointOf(page, pole.id);
+  await page.mouse.click(start.x, start.y);
+  await page.mouse.click(start.x + 6, start.y + 46);
+  await expect.poll(() => session.route().pole.size).toBe(51);
+  await page.mouse.click(start.x + 12, start.y + 88);
+  await expect.poll(() => session.route().pole.size).toBe(52);
+}
