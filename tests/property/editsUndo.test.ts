@@ -11,12 +11,21 @@ import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
 
 const waiver = { ruleId: "spare-ports", subjects: "terminal-1", reason: "agreed", by: "Ann", atIso: "2030-01-01" };
 
-/** The small route with something for every command to work on, a bare town, and a strung one. */
+/** The small route with something for every command to work on, a bare town, and a strung one with a span drawn by hand. */
 const routes = [
   roundedOut(),
   bareTown({ poleCount: 4, laterals: [{ atPole: 2, poleCount: 2 }] }),
-  strungTown({ poleCount: 4, laterals: [{ atPole: 2, poleCount: 2 }] }),
+  drawnOn(strungTown({ poleCount: 4, laterals: [{ atPole: 2, poleCount: 2 }] })),
 ];
+
+function drawnOn(route: Route): Route {
+  const pole = route.pole.get("M-3");
+  const span = route.span.get("span-1");
+  if (!pole || !span) throw new Error("the town has no third pole");
+  const far = { ...pole, id: "hand-1", tag: "H1", line: "H", northM: pole.northM + 40 };
+  const bare = { ...span, id: "span-hand", fromPoleId: pole.id, toPoleId: far.id, strandSectionId: null };
+  return withRows(route, "pole", [far], "span", [bare]);
+}
 
 function roundedOut(): Route {
   const storage = { id: "storage-1", cableId: "cable-1", spanId: "span-1", offsetM: 20, storedM: 30 };
@@ -202,6 +211,7 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     hubPoleId: fc.oneof(known("pole"), fc.constant("")),
     opticalClassId: known("opticalClass"),
   }),
+  "lateral.string": fc.record({ spanId: fc.oneof(known("span"), fc.constant("span-hand")) }),
   "terminal.hang": fc.record({
     terminalId: fresh,
     spanId: known("span"),
