@@ -215,15 +215,15 @@ export function TableGrid({ open, kind, layout, lay }: Props) {
             );
           })}
         </GridPart>
-        {rows.length === 0 && (
-          <NoRows
-            kind={kind}
-            plant={given.plant}
-            isFiltered={ids.length > 0}
-            showAll={() => lay({ ...layout, filters: [] })}
-          />
-        )}
       </GridPart>
+      {rows.length === 0 && (
+        <NoRows
+          kind={kind}
+          plant={given.plant}
+          isFiltered={ids.length > 0}
+          showAll={() => lay({ ...layout, filters: [] })}
+        />
+      )}
       {grid.explained && (
         <CellExplanation
           of={grid.explained}
