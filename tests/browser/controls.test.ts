@@ -1,28 +1,10 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { actions } from "../../renderer/app/actions.ts";
 import { shownKey } from "../../renderer/app/keys.ts";
-import { launchChromium } from "./chromium.ts";
-import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { eachOnDemo } from "./eachOnDemo.ts";
 
-let browser: Browser;
-let demo: Demo;
-let opened: OpenWindow;
-
-beforeAll(async () => {
-  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
-});
-afterAll(async () => {
-  await browser.close();
-  demo.remove();
-});
-beforeEach(async () => {
-  opened = await demo.open(browser);
-});
-afterEach(async () => {
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-});
+const { opened, openEmpty } = eachOnDemo();
 
 const press = (page: Page, name: string) => page.getByRole("button", { name, exact: true }).click();
 
@@ -46,7 +28,7 @@ async function signsTold(page: Page): Promise<readonly string[]> {
 }
 
 test("every button that shows a sign alone has a name, and a tooltip on focus with its key", async () => {
-  const { page } = opened;
+  const { page } = opened();
   const barNames = await signsTold(page);
   expect(barNames.length).toBeGreaterThan(12);
   const tips: string[] = [];
@@ -68,7 +50,7 @@ test("every button that shows a sign alone has a name, and a tooltip on focus wi
 });
 
 test("signs of the tables, the kinds, an explanation and a message have names and tooltips too", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.keyboard.press("Control+g");
   await page.getByRole("grid").waitFor();
   await page.locator("[data-diagram]").focus();
@@ -83,9 +65,8 @@ test("signs of the tables, the kinds, an explanation and a message have names an
 });
 
 test("on an empty route every view says in a sentence why it is empty, and its button works", async () => {
-  await opened.close();
-  opened = await demo.openEmpty(browser);
-  const { page } = opened;
+  const empty = await openEmpty();
+  const { page, complaints } = empty;
   const importing = page.getByRole("complementary", { name: "Import" });
   const says = async (view: string, sentence: RegExp): Promise<void> => {
     const empty = page.locator(`${view} .empty`).first();
@@ -115,5 +96,7 @@ test("on an empty route every view says in a sentence why it is empty, and its b
   }
   await page.getByRole("tab", { name: "Poles", exact: true }).click();
   await page.locator(".tables .empty").getByRole("button", { name: "Add a row" }).click();
-  await expect.poll(() => opened.session.route().pole.size).toBe(1);
+  await expect.poll(() => empty.session.route().pole.size).toBe(1);
+  expect(complaints).toEqual([]);
+  await empty.close();
 });

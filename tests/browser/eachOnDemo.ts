@@ -1,7 +1,10 @@
-import type { Browser } from "playwright-core";
+import type { Browser, BrowserContextOptions } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
 import { launchChromium } from "./chromium.ts";
 import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+
+/** What a page may do with the clipboard, for the tests that read it or write to it. */
+export const withClipboard: BrowserContextOptions = { permissions: ["clipboard-read", "clipboard-write"] };
 
 /** The demo route in a browser, for the tests of one file. */
 type OnDemo = {
@@ -11,7 +14,10 @@ type OnDemo = {
 };
 
 /** Opens a window on the demo route before each test of a file and closes it after; no page may complain. */
-export function eachOnDemo(prepare?: (opened: OpenWindow) => Promise<void>): OnDemo {
+export function eachOnDemo(
+  prepare?: (opened: OpenWindow) => Promise<void>,
+  context: BrowserContextOptions = {},
+): OnDemo {
   let browser: Browser;
   let demo: Demo;
   let opened: OpenWindow;
@@ -23,7 +29,7 @@ export function eachOnDemo(prepare?: (opened: OpenWindow) => Promise<void>): OnD
     demo.remove();
   });
   beforeEach(async () => {
-    opened = await demo.open(browser);
+    opened = await demo.open(browser, context);
     await prepare?.(opened);
   });
   afterEach(async () => {

@@ -1,31 +1,12 @@
-import type { Browser } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { explain } from "../../core/explain/explain.ts";
 import { spanSag } from "../../core/plant/spanSag.ts";
 import { worked } from "../unit/explain/worked.ts";
-import { launchChromium } from "./chromium.ts";
 import { selection } from "./diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { eachOnDemo, withClipboard } from "./eachOnDemo.ts";
 import { pressOn, sideOf } from "./panelHands.ts";
 
-let browser: Browser;
-let demo: Demo;
-let opened: OpenWindow;
-
-beforeAll(async () => {
-  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
-});
-afterAll(async () => {
-  await browser.close();
-  demo.remove();
-});
-beforeEach(async () => {
-  opened = await demo.open(browser, { permissions: ["clipboard-read", "clipboard-write"] });
-});
-afterEach(async () => {
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-});
+const { opened } = eachOnDemo(undefined, withClipboard);
 
 /** The numbers put into a formula, and what they come to, as the card shows them. */
 function putInto(text: string, symbol: string, unit: string): readonly [numbers: string, value: number] {
@@ -36,7 +17,7 @@ function putInto(text: string, symbol: string, unit: string): readonly [numbers:
 
 /** Chooses a strung span by pressing it and answers with its id. */
 async function chooseSpan(): Promise<string> {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const span = [...session.route().span.values()].find((one) => one.strandSectionId !== null);
   if (!span) throw new Error("the demo route has no strand");
   await pressOn(page, span.fromPoleId);
@@ -47,7 +28,7 @@ async function chooseSpan(): Promise<string> {
 }
 
 test("the key ? on a sag opens its formula; the numbers are those of the rows and give the figure again", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const spanId = await chooseSpan();
   const sag = spanSag(session.plant, spanId);
   const told = explain(session.plant, { figure: "sag", id: spanId, part: "hot" }, "us");
@@ -69,7 +50,7 @@ test("the key ? on a sag opens its formula; the numbers are those of the rows an
 
 /** Shows a table and puts the hand on a cell of it. */
 async function onCell(table: string, row: number, heading: string): Promise<void> {
-  const { page } = opened;
+  const { page } = opened();
   await page.getByRole("tab", { name: table, exact: true }).click();
   await page.getByRole("grid", { name: table, exact: true }).waitFor();
   const headings = await page
@@ -79,7 +60,7 @@ async function onCell(table: string, row: number, heading: string): Promise<void
 }
 
 test("the key ? on a computed cell of a table opens its formula; inputs are those of the rows, with their source", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   await page.keyboard.press("Control+g");
   const spanIds = [...session.route().span.keys()];
   const row = spanIds.findIndex((id) => spanSag(session.plant, id).kind === "known");
@@ -108,7 +89,7 @@ test("the key ? on a computed cell of a table opens its formula; inputs are thos
 });
 
 test("where a cell is typed the key ? is a letter, and a figure without a formula says that it is worked out", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.keyboard.press("Control+g");
   await onCell("Spans", 0, "Note");
   await page.keyboard.press("?");
@@ -121,7 +102,7 @@ test("where a cell is typed the key ? is a letter, and a figure without a formul
 });
 
 test("resting the pointer shows the explanation; an input leads to the row it is read from", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   await chooseSpan();
   await sideOf(page).locator("tr", { hasText: "Iced" }).getByRole("button").first().hover();
   const card = page.getByRole("dialog", { name: "How this figure comes about" });
@@ -132,7 +113,7 @@ test("resting the pointer shows the explanation; an input leads to the row it is
 });
 
 test("an explanation is pinned, follows an edit, and is copied as text", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const spanId = await chooseSpan();
   await sideOf(page).locator("tr", { hasText: "Hot" }).getByRole("button").last().click();
   const card = page.getByRole("dialog", { name: "How this figure comes about" });
@@ -158,7 +139,7 @@ test("an explanation is pinned, follows an edit, and is copied as text", async (
 });
 
 test("the table of steel and clearance tells every case, and ? explains each tension there", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   await page.keyboard.press("Control+g");
   const strung = [...session.route().span.values()].filter((one) => one.strandSectionId !== null).map((one) => one.id);
   const row = strung.findIndex((id) => spanSag(session.plant, id).kind === "known");
@@ -173,7 +154,7 @@ test("the table of steel and clearance tells every case, and ? explains each ten
 });
 
 test("a worksheet works the figure out step by step with the source of every input, and prints by itself", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const spanId = await chooseSpan();
   await sideOf(page).locator("tr", { hasText: "Iced" }).getByRole("button").first().click();
   const card = page.getByRole("dialog", { name: "How this figure comes about" });

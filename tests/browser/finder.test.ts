@@ -1,35 +1,17 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { actions } from "../../renderer/app/actions.ts";
 import { shownKey } from "../../renderer/app/keys.ts";
-import { launchChromium } from "./chromium.ts";
 import { selection, visibleIds } from "./diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { eachOnDemo } from "./eachOnDemo.ts";
 
-let browser: Browser;
-let demo: Demo;
-let opened: OpenWindow;
+const { opened, openEmpty } = eachOnDemo();
 
-beforeAll(async () => {
-  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
-});
-afterAll(async () => {
-  await browser.close();
-  demo.remove();
-});
-beforeEach(async () => {
-  opened = await demo.open(browser);
-});
-afterEach(async () => {
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-});
-
-const field = () => opened.page.getByRole("dialog").getByRole("combobox");
-const first = () => opened.page.getByRole("dialog").getByRole("option").first();
+const field = () => opened().page.getByRole("dialog").getByRole("combobox");
+const first = () => opened().page.getByRole("dialog").getByRole("option").first();
 
 test("an address typed with a slip is first, and Enter chooses and shows it", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const [unit] = session.route().livingUnit.values();
   if (!unit) throw new Error("the demo route has no living unit");
   const letters = [...unit.address];
@@ -45,7 +27,7 @@ test("an address typed with a slip is first, and Enter chooses and shows it", as
 });
 
 test("what was last gone to comes first when the finder is opened again", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const [terminal] = [...session.route().terminal.values()].slice(-1);
   await page.keyboard.press("Control+f");
   await page.keyboard.type(terminal?.name ?? "");
@@ -55,7 +37,7 @@ test("what was last gone to comes first when the finder is opened again", async 
 });
 
 test("every action is listed with its key, and one that cannot run says why", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.keyboard.press("Control+k");
   await first().waitFor();
   for (const { id, keys } of actions) {
@@ -70,8 +52,8 @@ test("every action is listed with its key, and one that cannot run says why", as
 });
 
 test("on a whole route, beside a table and on an empty route, every action that cannot run says why in a sentence", async () => {
-  const { page } = opened;
-  const empty = await demo.openEmpty(browser);
+  const { page } = opened();
+  const empty = await openEmpty();
   const listed = async (on: Page): Promise<number> => {
     await on.keyboard.press("Control+k");
     const lines = on.getByRole("dialog").locator('[data-offer^="action/"]');
@@ -101,7 +83,7 @@ test("on a whole route, beside a table and on an empty route, every action that 
 });
 
 test("Enter on an action that cannot run leaves the finder open, with the reason beside it", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.keyboard.press("Control+k");
   await page.keyboard.type("redo");
   await expect.poll(() => first().textContent()).toContain("Redo");
@@ -110,7 +92,7 @@ test("Enter on an action that cannot run leaves the finder open, with the reason
 });
 
 test("running an action from the finder does what its button does", async () => {
-  const { page } = opened;
+  const { page } = opened();
   const findings = page.getByRole("region", { name: "Findings" });
   expect(await findings.isVisible()).toBe(true);
   await page.keyboard.press("Control+k");
@@ -122,7 +104,7 @@ test("running an action from the finder does what its button does", async () => 
 });
 
 test("a port, a help page and a word of the trade are found; Escape gives the focus back", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const [terminal] = session.route().terminal.values();
   await page.locator("[data-diagram]").focus();
   await page.keyboard.press("Control+k");

@@ -1,32 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { subjectsText } from "../../core/rules/finding.ts";
-import { launchChromium } from "./chromium.ts";
 import { selection } from "./diagram.ts";
-import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { eachOnDemo } from "./eachOnDemo.ts";
 
-let browser: Browser;
-let demo: Demo;
-let opened: OpenWindow;
-
-beforeAll(async () => {
-  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
-});
-afterAll(async () => {
-  await browser.close();
-  demo.remove();
-});
-beforeEach(async () => {
-  opened = await demo.open(browser);
-});
-afterEach(async () => {
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-});
+const { opened } = eachOnDemo();
 
 /** Hangs terminals off the standard distance, so that each is a finding with a fix. */
 function hangAstray(count: number): readonly string[] {
-  const { session } = opened;
+  const { session } = opened();
   const ids: string[] = [];
   for (const terminal of session.route().terminal.values()) {
     if (ids.length === count) break;
@@ -39,10 +20,12 @@ function hangAstray(count: number): readonly string[] {
 }
 
 const astray = () =>
-  opened.session.findings().filter((one) => one.ruleId === "terminal-standoff" && one.waiverId === null);
+  opened()
+    .session.findings()
+    .filter((one) => one.ruleId === "terminal-standoff" && one.waiverId === null);
 
 test("planted faults are listed, filtered by text, and each leads to its place", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const ids = hangAstray(5);
   await page.reload();
   const panel = page.getByRole("region", { name: "Findings" });
@@ -60,7 +43,7 @@ test("planted faults are listed, filtered by text, and each leads to its place",
 });
 
 test("findings are sorted by place or by excess over the limit; order, counts and the hand follow a fix and its undo", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   hangAstray(5);
   await page.reload();
   const panel = page.getByRole("region", { name: "Findings" });
@@ -104,7 +87,7 @@ test("findings are sorted by place or by excess over the limit; order, counts an
 });
 
 test("all fixes of a kind are counted first, applied as one edit, and one undo brings every finding back", async () => {
-  const { page } = opened;
+  const { page } = opened();
   hangAstray(4);
   await page.reload();
   const count = astray().length;
@@ -122,7 +105,7 @@ test("all fixes of a kind are counted first, applied as one edit, and one undo b
 });
 
 test("a finding is waived with a reason and a name, and the waiver can be taken back", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const [id = ""] = hangAstray(1);
   await page.reload();
   const finding = astray().find((one) => subjectsText(one.subjects).includes(id));
@@ -144,7 +127,7 @@ test("a finding is waived with a reason and a name, and the waiver can be taken 
 });
 
 test("a finding explains its rule, its basis in words and its figures", async () => {
-  const { page } = opened;
+  const { page } = opened();
   hangAstray(1);
   await page.reload();
   const [finding] = astray();

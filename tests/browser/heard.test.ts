@@ -1,27 +1,9 @@
 import { join, resolve } from "node:path";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { launchChromium } from "./chromium.ts";
-import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import type { Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { eachOnDemo } from "./eachOnDemo.ts";
 
-let browser: Browser;
-let demo: Demo;
-let opened: OpenWindow;
-
-beforeAll(async () => {
-  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
-});
-afterAll(async () => {
-  await browser.close();
-  demo.remove();
-});
-beforeEach(async () => {
-  opened = await demo.open(browser);
-});
-afterEach(async () => {
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-});
+const { opened } = eachOnDemo();
 
 /** Holds what a screen reader is given of a view against the kept one; `vitest run -u` keeps a new one, for review. */
 async function asKept(view: Locator, name: string): Promise<void> {
@@ -33,7 +15,7 @@ async function asKept(view: Locator, name: string): Promise<void> {
 }
 
 async function chooseTerminal(page: Page): Promise<void> {
-  const [terminal] = opened.session.route().terminal.values();
+  const [terminal] = opened().session.route().terminal.values();
   await page.keyboard.press("Control+k");
   await page.keyboard.type(`Terminal ${terminal?.name}`);
   await page.keyboard.press("Enter");
@@ -41,20 +23,20 @@ async function chooseTerminal(page: Page): Promise<void> {
 }
 
 test("a screen reader is given the side panel of a terminal as it was kept", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await chooseTerminal(page);
   await asKept(page.getByRole("complementary", { name: "What is chosen" }), "terminal");
 });
 
 test("a screen reader is given the findings as they were kept", async () => {
-  const { page } = opened;
+  const { page } = opened();
   const panel = page.getByRole("region", { name: "Findings" });
   await panel.getByLabel("Filter by text").fill("warning");
   await asKept(panel, "findings");
 });
 
 test("a screen reader is given the standards as they were kept", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.keyboard.press("Control+,");
   const room = page.getByRole("region", { name: "Standards and catalogues" });
   await room.getByText("company setting, 36 in from the pole's centre line").waitFor();
@@ -62,7 +44,7 @@ test("a screen reader is given the standards as they were kept", async () => {
 });
 
 test("a screen reader is given a table as it was kept", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.keyboard.press("Control+g");
   await page.getByRole("tab", { name: "Cables", exact: true }).click();
   await page.getByRole("grid", { name: "Cables" }).waitFor();
@@ -70,7 +52,7 @@ test("a screen reader is given a table as it was kept", async () => {
 });
 
 test("a screen reader is given a page of the help and the finder as they were kept", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.keyboard.press("F1");
   await asKept(page.getByRole("complementary", { name: "Help" }), "help");
   await page.keyboard.press("Control+k");
@@ -79,7 +61,7 @@ test("a screen reader is given a page of the help and the finder as they were ke
 });
 
 test("an edit, its undo, its redo and a refusal are each told once", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.evaluate(() => {
     const told: string[] = [];
     Object.assign(window, { told });
@@ -98,7 +80,7 @@ test("an edit, its undo, its redo and a refusal are each told once", async () =>
   const told = () => page.evaluate(() => Reflect.get(window, "told").splice(0));
   const units = page.getByRole("button", { name: /^Switch to / });
   await units.click();
-  await expect.poll(() => opened.session.plant.settings().unitSystem).toBe("metric");
+  await expect.poll(() => opened().session.plant.settings().unitSystem).toBe("metric");
   await page.getByRole("button", { name: "Switch to feet and inches" }).waitFor();
   expect(await told()).toEqual(["Change a setting"]);
   await page.locator("[data-diagram]").focus();

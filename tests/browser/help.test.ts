@@ -1,36 +1,17 @@
-import type { Browser } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { ruleRegister } from "../../core/rules/register.ts";
 import { actions } from "../../renderer/app/actions.ts";
 import { shownKey } from "../../renderer/app/keys.ts";
 import { gridKeyOf } from "../../renderer/tables/gridKeys.ts";
-import { launchChromium } from "./chromium.ts";
-import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { eachOnDemo } from "./eachOnDemo.ts";
 
-let browser: Browser;
-let demo: Demo;
-let opened: OpenWindow;
+const { opened } = eachOnDemo();
 
-beforeAll(async () => {
-  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
-});
-afterAll(async () => {
-  await browser.close();
-  demo.remove();
-});
-beforeEach(async () => {
-  opened = await demo.open(browser);
-});
-afterEach(async () => {
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-});
-
-const help = () => opened.page.getByRole("complementary", { name: "Help" });
+const help = () => opened().page.getByRole("complementary", { name: "Help" });
 const heading = () => help().getByRole("heading", { level: 2 }).textContent();
 
 test("F1 opens the page about the panel that has the focus, and asks nothing of the network", async () => {
-  const { page, requests } = opened;
+  const { page, requests } = opened();
   await page.locator("[data-diagram]").focus();
   await page.keyboard.press("F1");
   await expect.poll(heading).toBe("The strand diagram");
@@ -46,7 +27,7 @@ test("F1 opens the page about the panel that has the focus, and asks nothing of 
 });
 
 test("the search of the help leads to the word sought, and the rule book prints every rule", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.keyboard.press("F1");
   await help().getByRole("searchbox").fill("ruling span");
   await help().getByRole("button", { name: "Words of the trade" }).click();
@@ -58,7 +39,7 @@ test("the search of the help leads to the word sought, and the rule book prints 
 });
 
 test("F1 in every panel, and in the boxes over the window, opens the page that is about it", async () => {
-  const { page } = opened;
+  const { page } = opened();
   const from = async (panel: string, title: string): Promise<void> => {
     await page.locator(panel).locator("button:visible, input:visible, [tabindex='0']:visible").first().focus();
     await page.keyboard.press("F1");
@@ -102,7 +83,7 @@ test("F1 in every panel, and in the boxes over the window, opens the page that i
 });
 
 test("the key sheet prints: every key on white paper, and nothing of the window around it", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.locator("[data-diagram]").focus();
   await page.keyboard.press("?");
   const sheet = page.getByRole("dialog", { name: "Keys" });
@@ -124,7 +105,7 @@ test("the key sheet prints: every key on white paper, and nothing of the window 
 });
 
 test("? shows every action with its keys", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.locator("[data-diagram]").focus();
   await page.keyboard.press("?");
   const sheet = page.getByRole("dialog", { name: "Keys" });
@@ -137,7 +118,7 @@ test("? shows every action with its keys", async () => {
 });
 
 test("a taken key is refused by the name of what has it; a free one works, is kept, and can be reset", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.locator("[data-diagram]").focus();
   await page.keyboard.press("?");
   const row = page.locator('[data-action="findings"]');

@@ -1,29 +1,11 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Download, Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import type { Download, Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { tableNames } from "../../core/model/tables.ts";
 import type { Session } from "../../electron/host/session.ts";
-import { launchChromium } from "./chromium.ts";
-import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
+import { eachOnDemo } from "./eachOnDemo.ts";
 
-let browser: Browser;
-let demo: Demo;
-let opened: OpenWindow;
-
-beforeAll(async () => {
-  [browser, demo] = await Promise.all([launchChromium(), makeDemo()]);
-});
-afterAll(async () => {
-  await browser.close();
-  demo.remove();
-});
-beforeEach(async () => {
-  opened = await demo.open(browser);
-});
-afterEach(async () => {
-  expect(opened.complaints).toEqual([]);
-  await opened.close();
-});
+const { opened, openEmpty } = eachOnDemo();
 
 async function openSettings(page: Page): Promise<Locator> {
   await page.keyboard.press("Control+,");
@@ -53,7 +35,7 @@ async function bytesOf(download: Download): Promise<Buffer> {
 }
 
 test("a standard is typed in any unit, told with its meaning and basis, and taken back by one undo", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const room = await openSettings(page);
   await room.getByText("company setting, 36 in from the pole's centre line").waitFor();
   await type(room, "Terminal offset", "1.016 m");
@@ -65,7 +47,7 @@ test("a standard is typed in any unit, told with its meaning and basis, and take
 });
 
 test("nonsense in a standard is marked where it stands, loses nothing, and Escape gives it up", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const room = await openSettings(page);
   const field = room.getByLabel("Drop reach", { exact: true });
   await field.fill("far");
@@ -79,7 +61,7 @@ test("nonsense in a standard is marked where it stands, loses nothing, and Escap
 });
 
 test("the units switch changes what is read and never a row: twenty switches leave every byte", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const before = rowsText(session);
   for (let turn = 0; turn < 20; turn += 1) {
     const isUs = turn % 2 === 0;
@@ -97,7 +79,7 @@ test("the units switch changes what is read and never a row: twenty switches lea
 });
 
 test("a published figure that is changed becomes the company's own, and a mark can be given with where it was read", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const room = await openSettings(page);
   await section(room, "Strand");
   const [id = ""] = session.route().strandType.keys();
@@ -113,7 +95,7 @@ test("a published figure that is changed becomes the company's own, and a mark c
 });
 
 test("catalogue rows are added, copied and removed; one in use is not, and it is said by what", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const room = await openSettings(page);
   await section(room, "Drop cable");
   const count = session.route().dropType.size;
@@ -130,7 +112,7 @@ test("catalogue rows are added, copied and removed; one in use is not, and it is
 });
 
 test("standards go out as a template and into another route as one undo", async () => {
-  const { page, session } = opened;
+  const { page, session } = opened();
   const room = await openSettings(page);
   await type(room, "Terminal offset", "40 in");
   await expect.poll(() => session.plant.settings().standoffM).toBe(1.016);
@@ -139,7 +121,7 @@ test("standards go out as a template and into another route as one undo", async 
     room.getByRole("button", { name: "Export as a template" }).click(),
   ]);
   const buffer = await bytesOf(download);
-  const other = await demo.openEmpty(browser);
+  const other = await openEmpty();
   try {
     const theirs = await openSettings(other.page);
     await theirs.getByLabel("Template file").setInputFiles({ name: "ours.json", mimeType: "application/json", buffer });
@@ -156,7 +138,7 @@ test("standards go out as a template and into another route as one undo", async 
 });
 
 test("the sheet index leads to each sheet, match lines lead on, and a range is drawn alone at true size", async () => {
-  const { page } = opened;
+  const { page } = opened();
   await page.getByRole("button", { name: "Preview sheets" }).click();
   const index = page.getByRole("navigation", { name: "Sheets" });
   await index.getByRole("listitem").nth(9).getByRole("button").click();
@@ -182,7 +164,7 @@ test("the sheet index leads to each sheet, match lines lead on, and a range is d
 });
 
 test("panels keep the size they were given, and can be put back", async () => {
-  const { page } = opened;
+  const { page } = opened();
   const divider = page.getByRole("separator", { name: "Width of the side panel" });
   const side = page.getByRole("complementary", { name: "What is chosen" });
   const width = async () => Math.round((await side.boundingBox())?.width ?? 0);
