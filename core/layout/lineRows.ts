@@ -1,6 +1,5 @@
 import type { RowChange } from "../model/rowChange.ts";
-import type { Attachment, CableRun } from "../model/tables.ts";
-import { freeId } from "../plant/freeId.ts";
+import type { Attachment } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Line } from "./lineTree.ts";
 
@@ -46,37 +45,4 @@ export function strandRows(plant: Plant, lines: readonly Line[], strandTypeId: s
 
 function hasOurStrand(plant: Plant, poleId: string): boolean {
   return plant.where("attachment", "poleId", poleId).some((id) => plant.rowOf("attachment", id).kind === "ourStrand");
-}
-
-/** A line's spans as the way of a cable, after so many it follows already. */
-export function runRows(plant: Plant, cableId: string, line: Line, formerCount = 0): RowChange[] {
-  return line.steps.map((step, index) => {
-    const reversed = plant.rowOf("span", step.spanId).fromPoleId !== step.fromPoleId;
-    const after: CableRun = {
-      id: freeId(plant, "cableRun", `${cableId}-run-${formerCount + index + 1}`),
-      cableId,
-      spanId: step.spanId,
-      sequence: formerCount + index + 1,
-      reversed,
-    };
-    return { table: "cableRun", id: after.id, before: null, after };
-  });
-}
-
-/** On the hub's side of the junction, twice the standoff from the pole: beyond where a terminal would hang. */
-export function closureRow(
-  plant: Plant,
-  id: string,
-  cableId: string,
-  parent: Pick<Line, "steps">,
-  junctionId: string,
-): RowChange {
-  const arriving = parent.steps.find((step) => step.toPoleId === junctionId);
-  const step = arriving ?? parent.steps[0];
-  const span = plant.rowOf("span", step?.spanId ?? "");
-  const fromPoleM = Math.min(2 * plant.settings().standoffM, span.lengthM / 2);
-  const offsetM = span.fromPoleId === junctionId ? fromPoleM : span.lengthM - fromPoleM;
-  const name = `C-${id.slice("closure-".length)}`;
-  const note = `laterals at pole ${plant.rowOf("pole", junctionId).tag}`;
-  return { table: "closure", id, before: null, after: { id, name, cableId, spanId: span.id, offsetM, note } };
 }

@@ -4,9 +4,10 @@ import type { RowChange } from "../model/rowChange.ts";
 import type { CableType, Feed } from "../model/tables.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { smallestCableFor } from "./cableFit.ts";
+import { cableRows } from "./cableRows.ts";
 import { hubLegCount, hubLossDb } from "./giveFeeds.ts";
-import { closureRow, runRows, strandRows } from "./lineRows.ts";
-import { defaultHubPoleId, type Line, lineTree } from "./lineTree.ts";
+import { strandRows } from "./lineRows.ts";
+import { defaultHubPoleId, lineTree } from "./lineTree.ts";
 import { routeWith } from "./rowSet.ts";
 import { runLayout } from "./runLayout.ts";
 
@@ -48,7 +49,7 @@ export function stringLine(route: Route, wishes: LineWishes): Result<RowChange[]
   const strung = [...strandRows(plant, lines.value, wishes.strandTypeId), ...feedRows(plant, wishes)];
   const typeOf = (cableId: string, fitting: ReadonlyMap<string, CableType>) =>
     route.cableType.get(wishes.cableTypeId) ?? fitting.get(cableId) ?? largest;
-  const trial = [...strung, ...cableRows(plant, lines.value, () => largest)];
+  const trial = [...strung, ...cableRows(plant, lines.value, { typeOf: () => largest, met: null })];
   const asked = runLayout(routeWith(route, trial));
   if (!asked.ok) return asked;
   const fitting = new Map<string, CableType>();
@@ -57,34 +58,14 @@ export function stringLine(route: Route, wishes: LineWishes): Result<RowChange[]
     if (!fit && !wishes.cableTypeId) return tooManyFibers(openings);
     if (fit) fitting.set(cableId, fit);
   }
-  const rows = [...strung, ...cableRows(plant, lines.value, (cableId) => typeOf(cableId, fitting))];
+  const rows = [
+    ...strung,
+    ...cableRows(plant, lines.value, { typeOf: (cableId) => typeOf(cableId, fitting), met: null }),
+  ];
   const laid = runLayout(routeWith(route, rows));
   if (!laid.ok) return laid;
   const spliced = laid.value.rows.filter((row) => row.table === "feed" || isLateralUse(row));
   return ok([...rows, ...spliced]);
-}
-
-/** Cables parents first, each with its way; a closure comes before the laterals spliced at it. */
-function cableRows(plant: Plant, lines: readonly Line[], typeOf: (cableId: string) => CableType): RowChange[] {
-  const rows: RowChange[] = [];
-  const closureIds = new Map<string, string>();
-  lines.forEach((line, index) => {
-    const id = `cable-${index + 1}`;
-    const type = typeOf(id);
-    const parent = line.parent === null ? undefined : lines[line.parent];
-    const junctionId = line.steps[0]?.fromPoleId ?? "";
-    let fromClosureId: string | null = null;
-    if (parent) {
-      const key = `${line.parent} ${junctionId}`;
-      fromClosureId = closureIds.get(key) ?? `closure-${closureIds.size + 1}`;
-      if (!closureIds.has(key))
-        rows.push(closureRow(plant, fromClosureId, `cable-${(line.parent ?? 0) + 1}`, parent, junctionId));
-      closureIds.set(key, fromClosureId);
-    }
-    const after = { id, name: line.name, cableTypeId: type.id, fromClosureId, reelLengthM: type.reelLengthM };
-    rows.push({ table: "cable", id, before: null, after }, ...runRows(plant, id, line));
-  });
-  return rows;
 }
 
 function feedRows(plant: Plant, wishes: LineWishes): RowChange[] {

@@ -1,3 +1,4 @@
+import { spansAtPole } from "./geometry.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 
 /** One span of a cable's way, in the direction the light goes. */
@@ -45,6 +46,11 @@ export const cablePath = defineQuery("cable-path", (plant, cableId): CablePath =
 export const cablesInSpan = defineQuery("cables-in-span", (plant, spanId): readonly string[] =>
   [...new Set(plant.where("cableRun", "spanId", spanId).map((id) => plant.rowOf("cableRun", id).cableId))].sort(),
 );
+
+/** Ids of the cables that pass or end at a pole, span by span. */
+export const cablesAtPole = defineQuery("cables-at-pole", (plant, poleId): readonly string[] => [
+  ...new Set(spansAtPole(plant, poleId).flatMap((spanId) => cablesInSpan(plant, spanId))),
+]);
 
 /**
  * Distance along the route from a cable's feed end to a point of a span, m; null where the cable does not pass there.

@@ -1,5 +1,4 @@
-import { cablesInSpan } from "../plant/cablePath.ts";
-import { spansAtPole } from "../plant/geometry.ts";
+import { cablesAtPole, cablesInSpan } from "../plant/cablePath.ts";
 import { hungInSpan } from "../plant/hanging.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
@@ -31,6 +30,5 @@ export const spanUnstrung: Rule = {
 
 function meetsCable(plant: Plant, spanId: string): boolean {
   const { fromPoleId, toPoleId } = plant.rowOf("span", spanId);
-  const beside = [fromPoleId, toPoleId].flatMap((poleId) => spansAtPole(plant, poleId));
-  return beside.some((one) => cablesInSpan(plant, one).length > 0);
+  return [fromPoleId, toPoleId].some((poleId) => cablesAtPole(plant, poleId).length > 0);
 }

@@ -83,12 +83,7 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
       </FindingsHead>
       {all.length === 0 && <NothingFound open={open} />}
       {all.length > 0 && rows.length === 0 && (
-        <div className="empty">
-          <p>{findingsWords.filtered}</p>
-          <button type="button" className="fix" onClick={showAll}>
-            {findingsWords.showAll}
-          </button>
-        </div>
+        <EmptyState says={findingsWords.filtered} way={{ name: findingsWords.showAll, run: showAll }} />
       )}
       <ul
         ref={list}

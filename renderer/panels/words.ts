@@ -1,3 +1,4 @@
+import type { Attachment } from "../../core/model/tables.ts";
 import { dropCutM, dropRunM } from "../../core/plant/dropView.ts";
 import { spanName } from "../../core/plant/names.ts";
 import type { Plant } from "../../core/plant/plant.ts";
@@ -28,6 +29,18 @@ export const emptyWords = {
   diagram: "Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by hand.",
   side: "Nothing is on this route yet to tell about. Bring in the poles first.",
 } as const;
+
+/** What an attachment is, as a list or a drawing on the screen names it. */
+export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
+  ourStrand: "our strand",
+  communication: "communication",
+  neutral: "neutral",
+  secondary: "secondary",
+  primary: "primary",
+  equipment: "equipment",
+  streetLight: "street light",
+  riser: "riser",
+};
 
 /** What a row is called: its kind and its name, as the crew says them. */
 export function titleOf(plant: Plant, ref: RefKey): string {

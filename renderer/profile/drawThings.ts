@@ -4,9 +4,9 @@ import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { surfaceWords } from "../canvas/crossingMarks.ts";
 import { lettering } from "../canvas/ink.ts";
 import type { Pen } from "../canvas/paint.ts";
+import { attachmentWords } from "../panels/words.ts";
 import { type ProfilePicture, placed, shownSteps } from "./drawLine.ts";
 import { elevationY, stationX, topOf } from "./frame.ts";
-import { attachmentWords } from "./words.ts";
 
 /** Least length of a span for what lies under it to be named, px. */
 const namedSpanPx = 110;

@@ -1,5 +1,6 @@
 import type { Attachment } from "../../core/model/tables.ts";
 import type { ProfileCase } from "../../core/plant/profileSpan.ts";
+import { attachmentWords } from "../panels/words.ts";
 
 /** Words of the profile. */
 export const profileWords = {
@@ -33,17 +34,6 @@ export const caseWords: Readonly<Record<ProfileCase, string>> = {
   stringing: "Strung",
   hot: "Hot",
   iced: "Iced",
-};
-
-export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
-  ourStrand: "our strand",
-  communication: "communication",
-  neutral: "neutral",
-  secondary: "secondary",
-  primary: "primary",
-  equipment: "equipment",
-  streetLight: "street light",
-  riser: "riser",
 };
 
 /** What an attachment is called: what it is and whose. */

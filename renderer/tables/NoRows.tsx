@@ -13,14 +13,7 @@ type Props = {
 /** A table without rows: why, and what brings some. */
 export function NoRows({ kind, plant, isFiltered, showAll }: Props) {
   if (!isFiltered) return <EmptyState says={tableWords.noRows} actionIds={[whatBringsRows(kind, plant)]} />;
-  return (
-    <div className="empty">
-      <p>{tableWords.noneLeft}</p>
-      <button type="button" className="fix" onClick={showAll}>
-        {tableWords.clearFilters}
-      </button>
-    </div>
-  );
+  return <EmptyState says={tableWords.noneLeft} way={{ name: tableWords.clearFilters, run: showAll }} />;
 }
 
 const laidOut = ["strandSection", "cable", "terminal", "port", "fiber", "drop"];

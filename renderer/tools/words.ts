@@ -48,6 +48,7 @@ export const toolWords = {
   startAgain: "Start again",
   ground: "ground",
   notGround: "A straightened page has no ground here; click a pole, a terminal or the strand.",
+  model: "Model",
   menu: "What can be done here",
   poleTag: "Pole tag",
   terminalName: "Terminal name",

@@ -4,18 +4,8 @@ import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { RefButton } from "../RefButton.tsx";
+import { attachmentWords } from "../words.ts";
 import type { Told } from "./told.ts";
-
-const kindWords = {
-  ourStrand: "our strand",
-  communication: "communication",
-  neutral: "neutral",
-  secondary: "secondary",
-  primary: "primary",
-  equipment: "equipment",
-  streetLight: "street light",
-  riser: "riser",
-} as const;
 
 /** A pole: who hangs on it at what height, where its spans go. */
 export function PoleTold({ plant, id, units }: Told) {
@@ -47,7 +37,7 @@ export function PoleTold({ plant, id, units }: Told) {
               <tr key={one.id}>
                 <td className="figure">{formatLength(one.heightM, units, "height")}</td>
                 <td>
-                  <RefButton to={refKey("attachment", one.id)}>{kindWords[one.kind]}</RefButton>
+                  <RefButton to={refKey("attachment", one.id)}>{attachmentWords[one.kind]}</RefButton>
                   {one.voltageV > 0 && <span className="quiet"> {one.voltageV.toLocaleString("en")} V</span>}
                   <div className="quiet">{one.owner}</div>
                 </td>

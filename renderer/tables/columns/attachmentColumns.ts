@@ -1,24 +1,14 @@
 import { poleSeparation } from "../../../core/plant/separation.ts";
+import { attachmentWords } from "../../panels/words.ts";
 import { byCommand, choice, computed, explained, figures, reference, words } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { heightMeasure, plainMeasure } from "./measures.ts";
 
 const table = "attachment";
 
-const kinds = {
-  ourStrand: "our strand",
-  communication: "communication",
-  neutral: "neutral",
-  secondary: "secondary",
-  primary: "primary",
-  equipment: "equipment",
-  streetLight: "street light",
-  riser: "riser",
-};
-
 export const attachmentColumns: readonly Column[] = [
   reference({ table, column: "poleId" }, "Pole", { table: "pole", column: "tag" }, { widthPx: 110 }),
-  choice({ table, column: "kind" }, "What", kinds),
+  choice({ table, column: "kind" }, "What", attachmentWords),
   words({ table, column: "owner" }, "Owner"),
   figures({ table, column: "heightM" }, "Height", heightMeasure, {
     steps: byCommand("attachment.set", (_, attachmentId, heightM) => ({ attachmentId, heightM })),

@@ -15,7 +15,6 @@ export const words = {
   stop: (name: string) => `Stop: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
   done: "Done",
   add: "Add",
-  model: "Model",
   surface: "Surface",
   name: "Name",
   width: "Width",

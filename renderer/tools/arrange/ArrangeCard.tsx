@@ -2,8 +2,8 @@ import { X } from "lucide-react";
 import { type FormEvent, type KeyboardEvent, useEffect, useRef } from "react";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useSession, useView } from "../../app/useSession.ts";
-import { usualModelId } from "../adding/clickWith.ts";
 import { focusDiagram } from "../DiagramField.tsx";
+import { ModelChoice } from "../ModelChoice.tsx";
 import { closeArranging, runArrangement } from "./arrange.ts";
 import type { Arrangement } from "./arrangement.ts";
 import { type Arranging, waysFor } from "./arranging.ts";
@@ -84,7 +84,6 @@ type FieldsProps = {
 };
 
 function AlongFields({ open, asked, ask }: FieldsProps) {
-  const models = [...open.route.terminalModel.values()].sort((a, b) => a.portCount - b.portCount);
   const whole = (text: string): number => Math.max(1, Math.floor(Number(text)) || 1);
   return (
     <>
@@ -117,20 +116,12 @@ function AlongFields({ open, asked, ask }: FieldsProps) {
           <option value="before">{arrangeWords.sides.before}</option>
         </select>
       </label>
-      <label>
-        {arrangeWords.model}
-        <select
-          onKeyDown={submitOnEnter}
-          value={asked.modelId ?? usualModelId(open.route) ?? ""}
-          onChange={(event) => ask({ modelId: event.target.value })}
-        >
-          {models.map((one) => (
-            <option key={one.id} value={one.id}>
-              {one.name}
-            </option>
-          ))}
-        </select>
-      </label>
+      <ModelChoice
+        open={open}
+        modelId={asked.modelId}
+        choose={(modelId) => ask({ modelId })}
+        onKeyDown={submitOnEnter}
+      />
     </>
   );
 }

@@ -33,7 +33,6 @@ export const arrangeWords = {
   startAt: "Starting with pole",
   side: "Side",
   sides: { beyond: "away from the feed end", before: "toward the feed end" },
-  model: "Model",
   turn: "Turn to the other side of the pole",
   repeat: (name: string | null) =>
     name === null ? "Repeat the last thing" : `Repeat: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
