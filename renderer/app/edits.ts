@@ -44,9 +44,13 @@ export async function redo(session: Session): Promise<boolean> {
   return carryOut(session, words.redone, () => session.host.call("edit.redo", { routeId }));
 }
 
-/** Shows an edit that came back: what it was called, and the places it touched. */
-export async function showEdit(session: Session, prefix: string, edit: EditReply): Promise<void> {
+/** Takes in an edit that came back and shows what it was called and the places it touched. */
+export async function showEdit(session: Session, edit: EditReply): Promise<void> {
   await takeEdit(session, edit);
+  reveal(session, edit, "");
+}
+
+function reveal(session: Session, edit: EditReply, prefix: string): void {
   bringIntoView(
     session,
     edit.rows.map((row) => refKey(row.table, row.id)),
@@ -82,7 +86,10 @@ async function carryOut(
       return false;
     }
     session.view.setState({ fault: null });
-    await showEdit(session, prefix, reply.value);
+    const reading = takeEdit(session, reply.value);
+    // without a pause the edit, its message and the view are one drawing of the window
+    if (reading) await reading;
+    reveal(session, reply.value, prefix);
     session.view.setState(view);
     return true;
   } finally {

@@ -11,7 +11,7 @@ export async function layOut(session: Session): Promise<void> {
     session.host.call("layout.run", { routeId, jobId }),
   );
   if (!reply) return;
-  await showEdit(session, "", reply.edit);
+  await showEdit(session, reply.edit);
   const { unserved } = reply;
   if (unserved.length > 0) {
     tell(session, words.unserved(unserved.length));

@@ -48,13 +48,16 @@ export async function readRoute(session: Session, wantedId: string | null): Prom
   document.title = `${chosen.routeName} - Strandwright`;
 }
 
-/** Takes in an edit from a reply or an event; reads the whole route again where the two have parted. */
-export async function takeEdit(session: Session, edit: EditReply): Promise<void> {
+/**
+ * Takes in an edit from a reply or an event, at once so that what follows is drawn together with it; where host and window
+ * have parted the whole route is read again, and the promise ends when it is there.
+ */
+export function takeEdit(session: Session, edit: EditReply): Promise<void> | null {
   const open = session.store.get();
-  if (!open) return;
-  const taken = session.store.take(edit);
-  if (!taken.ok) await readRoute(session, open.routeId);
+  if (!open) return null;
+  if (!session.store.take(edit).ok) return readRoute(session, open.routeId).then(() => forgetGone(session));
   forgetGone(session);
+  return null;
 }
 
 /** The route, where there must be one. */

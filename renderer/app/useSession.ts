@@ -1,5 +1,6 @@
-import { createContext, useContext, useSyncExternalStore } from "react";
+import { createContext, useCallback, useContext, useSyncExternalStore } from "react";
 import { useStore } from "zustand";
+import { machine } from "./machine.ts";
 import type { OpenRoute } from "./routeStore.ts";
 import type { Session } from "./session.ts";
 import type { ViewState } from "./viewStore.ts";
@@ -23,4 +24,19 @@ export function useOpenRoute(): OpenRoute | null {
 /** A part of the view; draws again when that part changes. */
 export function useView<T>(select: (state: ViewState) => T): T {
   return useStore(useSession().view, select);
+}
+
+/** Words that hang on route, view and machine: told anew with every change of them, drawn again only where they differ. */
+export function useTold<Told extends string | null>(tell: (session: Session) => Told): Told {
+  const session = useSession();
+  const subscribe = useCallback(
+    (hear: () => void) => {
+      const stops = [session.store.subscribe(hear), session.view.subscribe(hear), machine.subscribe(hear)];
+      return () => {
+        for (const stop of stops) stop();
+      };
+    },
+    [session],
+  );
+  return useSyncExternalStore(subscribe, () => tell(session));
 }

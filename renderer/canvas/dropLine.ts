@@ -1,6 +1,6 @@
+import type { DropMark } from "./dropMarks.ts";
 import { terminalPlacePx, tickPitchPx, tickPoint } from "./hungPlace.ts";
 import type { Picture } from "./paint.ts";
-import type { DropMark } from "./unitMarks.ts";
 import { screenX, screenY } from "./viewport.ts";
 
 /** A drop on screen: from its port's tick, or from the middle of the bar where no ticks are drawn, to the house. */

@@ -1,5 +1,7 @@
+import type { Row, Slack, Terminal } from "../../core/model/tables.ts";
 import { defineQuery, type Plant } from "../../core/plant/plant.ts";
 import { facePlan, portsOf } from "../../core/plant/terminalView.ts";
+import { onFirstUse } from "./onFirstUse.ts";
 import type { PlaceIndex } from "./placeIndex.ts";
 import type { SpanFrame } from "./spanFrame.ts";
 import { at, pointOfSpan, type SpanMarks } from "./spanMarks.ts";
@@ -68,39 +70,51 @@ const faceOf = defineQuery("face as drawn", (plant, terminalId): Face => {
   };
 });
 
-/** Terminals with their faces. */
-export function terminalMarks(plant: Plant, spans: SpanMarks): HungMarks<TerminalMark> {
-  return gathered(
-    [...plant.route().terminal.values()].map(({ id, spanId, offsetM, name }) => ({
+/** Makes terminals with their faces; one whose row, face and spans are as they were keeps its mark. */
+export function openTerminalMarks(plant: Plant): (spans: SpanMarks) => HungMarks<TerminalMark> {
+  const markOf = keepMarks(
+    (spans, { id, spanId, offsetM, name }: Terminal, face: Face): TerminalMark => ({
       ...hang(plant, spans, id, spanId, offsetM),
-      ...faceOf(plant, id),
+      ...face,
       name,
-    })),
-    spans,
+    }),
   );
+  return (spans) => gathered(plant.route().terminal, spans, (row) => markOf(spans, row, faceOf(plant, row.id)));
 }
 
-/** Coils under the strand. */
-export function coilMarks(plant: Plant, spans: SpanMarks): HungMarks<CoilMark> {
-  return gathered(
-    [...plant.route().slack.values()].map((coil) => ({
-      ...hang(plant, spans, coil.id, coil.spanId, coil.offsetM),
-      storedM: coil.storedM,
-      terminalId: coil.terminalId,
-    })),
-    spans,
+/** Makes the coils under the strand; one whose row and spans are as they were keeps its mark. */
+export function openCoilMarks(plant: Plant): (spans: SpanMarks) => HungMarks<CoilMark> {
+  const markOf = keepMarks(
+    (spans, { id, spanId, offsetM, storedM, terminalId }: Slack): CoilMark => ({
+      ...hang(plant, spans, id, spanId, offsetM),
+      storedM,
+      terminalId,
+    }),
   );
+  return (spans) => gathered(plant.route().slack, spans, (row) => markOf(spans, row, null));
 }
 
-/** Splice closures on the strand. */
-export function closureMarks(plant: Plant, spans: SpanMarks): HungMarks<ClosureMark> {
-  return gathered(
-    [...plant.route().closure.values()].map((closure) => ({
-      ...hang(plant, spans, closure.id, closure.spanId, closure.offsetM),
-      name: closure.name,
-    })),
-    spans,
+/** Makes the splice closures on the strand; one whose row and spans are as they were keeps its mark. */
+export function openClosureMarks(plant: Plant): (spans: SpanMarks) => HungMarks<ClosureMark> {
+  const markOf = keepMarks(
+    (spans, { id, spanId, offsetM, name }: Row<"closure">): ClosureMark => ({
+      ...hang(plant, spans, id, spanId, offsetM),
+      name,
+    }),
   );
+  return (spans) => gathered(plant.route().closure, spans, (row) => markOf(spans, row, null));
+}
+
+/** Rows never change in place: a row that is the same object, drawn from the same things, has the mark it had. */
+function keepMarks<Row extends object, Part, Mark>(make: (spans: SpanMarks, row: Row, part: Part) => Mark) {
+  const kept = new WeakMap<Row, { readonly spans: SpanMarks; readonly part: Part; readonly mark: Mark }>();
+  return (spans: SpanMarks, row: Row, part: Part): Mark => {
+    const former = kept.get(row);
+    if (former?.spans === spans && former.part === part) return former.mark;
+    const mark = make(spans, row, part);
+    kept.set(row, { spans, part, mark });
+    return mark;
+  };
 }
 
 /** Where a thing hangs in a span, ready for drawing. */
@@ -124,12 +138,20 @@ export function hang(plant: Plant, spans: SpanMarks, id: string, spanId: string,
 }
 
 /** What hangs in a span is where the span is, so the spans' own index finds it. */
-function gathered<Mark extends Hung>(marks: readonly Mark[], spans: SpanMarks): HungMarks<Mark> {
-  const bySpan = new Map<string, number[]>();
-  marks.forEach(({ spanId }, i) => {
-    const here = bySpan.get(spanId);
-    if (here) here.push(i);
-    else bySpan.set(spanId, [i]);
+function gathered<Row, Mark extends Hung>(
+  rows: ReadonlyMap<string, Row>,
+  spans: SpanMarks,
+  markOf: (row: Row) => Mark,
+): HungMarks<Mark> {
+  const marks = Array.from(rows.values(), markOf);
+  const bySpan = onFirstUse(() => {
+    const lists = new Map<string, number[]>();
+    marks.forEach(({ spanId }, i) => {
+      const here = lists.get(spanId);
+      if (here) here.push(i);
+      else lists.set(spanId, [i]);
+    });
+    return lists;
   });
   return {
     marks,
@@ -138,7 +160,7 @@ function gathered<Mark extends Hung>(marks: readonly Mark[], spans: SpanMarks): 
       within: (box) =>
         spans.index
           .within(box)
-          .flatMap((i) => bySpan.get(spans.ids[i] ?? "") ?? [])
+          .flatMap((i) => bySpan().get(spans.ids[i] ?? "") ?? [])
           // the span reaches farther than the thing
           .filter((i) => lies(marks[i], box))
           .sort((a, b) => a - b),

@@ -1,6 +1,9 @@
 import Flatbush from "flatbush";
 import type { Box } from "./viewport.ts";
 
+/** So few finds are sorted faster than the whole list is walked. */
+const fewCount = 200;
+
 /** Finds the things in a box of ground without looking at all of them. */
 export type PlaceIndex = { readonly within: (box: Box) => readonly number[] };
 
@@ -10,9 +13,26 @@ export function indexBoxes(boxes: readonly Box[]): PlaceIndex {
   const index = new Flatbush(boxes.length);
   for (const box of boxes) index.add(box.westM, box.southM, box.eastM, box.northM);
   index.finish();
+  const all = boxes.map((_, i) => i);
   return {
-    within: (box) => index.search(box.westM, box.southM, box.eastM, box.northM).sort((a, b) => a - b),
+    within: (box) => {
+      // the whole route in view is the dearest search of all, and its answer is known
+      if (isWithin(index, box)) return all;
+      const found = index.search(box.westM, box.southM, box.eastM, box.northM);
+      return found.length < fewCount ? found.sort((a, b) => a - b) : inOrder(all, found);
+    },
   };
+}
+
+/** Marks what was found and walks the list: sorting so many takes longer. */
+function inOrder(all: readonly number[], found: readonly number[]): readonly number[] {
+  const isFound = new Uint8Array(all.length);
+  for (const i of found) isFound[i] = 1;
+  return all.filter((i) => isFound[i] === 1);
+}
+
+function isWithin({ minX, minY, maxX, maxY }: Flatbush, { westM, southM, eastM, northM }: Box): boolean {
+  return minX >= westM && maxX <= eastM && minY >= southM && maxY <= northM;
 }
 
 /** An index over points of the ground. */

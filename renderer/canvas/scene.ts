@@ -1,19 +1,20 @@
 import type { Route } from "../../core/model/route.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { type CrossingMarks, crossingMarks } from "./crossingMarks.ts";
+import { areDropsAsDrawn, type DropMarks, dropMarks } from "./dropMarks.ts";
+import { type HouseMarks, houseMarks } from "./houseMarks.ts";
 import {
   type ClosureMark,
   type CoilMark,
-  closureMarks,
-  coilMarks,
   type HungMarks,
+  openClosureMarks,
+  openCoilMarks,
+  openTerminalMarks,
   type TerminalMark,
-  terminalMarks,
 } from "./hungMarks.ts";
 import { type DrawnAs, type Places, placesOf } from "./places.ts";
 import { type PoleMarks, poleMarks } from "./poleMarks.ts";
 import { type SpanMarks, spanMarks } from "./spanMarks.ts";
-import { type DropMarks, dropMarks, type HouseMarks, houseMarks } from "./unitMarks.ts";
 import type { Box } from "./viewport.ts";
 
 /** Everything of a route made ready for drawing, kind by kind. */
@@ -39,22 +40,18 @@ export function openSceneMaker(plant: Plant): SceneMaker {
   const poles = kept((places: Places) => poleMarks(plant, places));
   const spans = kept((places: Places) => spanMarks(plant, places));
   const crossings = kept((spanPart: SpanMarks) => crossingMarks(plant, spanPart));
-  const terminals = kept((spanPart: SpanMarks) => terminalMarks(plant, spanPart));
-  const coils = kept((spanPart: SpanMarks) => coilMarks(plant, spanPart));
-  const closures = kept((spanPart: SpanMarks) => closureMarks(plant, spanPart));
+  const terminals = kept(openTerminalMarks(plant));
+  const coils = kept(openCoilMarks(plant));
+  const closures = kept(openClosureMarks(plant));
   const houses = kept((places: Places) => houseMarks(plant, places));
-  let formerDrops: DropMarks | null = null;
-  const drops = kept((t: HungMarks<TerminalMark>, h: HouseMarks) => {
-    formerDrops = dropMarks(plant, t, h, formerDrops);
-    return formerDrops;
-  });
+  const drops = keptDrops(plant);
   const box = kept(coveredBox);
   return (r, drawnAs = "ground") => {
     const places = placesOf(plant, drawnAs);
     const spanPart = spans([r.span, r.pole, r.cableRun, r.attachment, places], places);
     const terminalPart = terminals([r.terminal, r.terminalModel, r.drop, r.splitter, r.slack, spanPart], spanPart);
     const polePart = poles([r.pole, r.attachment, places], places);
-    const housePart = houses([r.livingUnit, r.drop, places], places);
+    const housePart = houses([r.livingUnit, places], places);
     return {
       poles: polePart,
       spans: spanPart,
@@ -63,7 +60,7 @@ export function openSceneMaker(plant: Plant): SceneMaker {
       coils: coils([r.slack, spanPart], spanPart),
       closures: closures([r.closure, spanPart], spanPart),
       houses: housePart,
-      drops: drops([r.drop, terminalPart, housePart], terminalPart, housePart),
+      drops: drops(r.drop, terminalPart, housePart),
       places,
       box: box([polePart, housePart], polePart, housePart),
     };
@@ -81,6 +78,17 @@ function kept<Args extends readonly unknown[], Part>(make: (...args: Args) => Pa
     if (former?.from.every((one, i) => one === from[i])) return former.part;
     former = { from, part: make(...args) };
     return former.part;
+  };
+}
+
+function keptDrops(plant: Plant) {
+  let former: { readonly table: Route["drop"]; readonly part: DropMarks } | null = null;
+  return (table: Route["drop"], terminals: HungMarks<TerminalMark>, houses: HouseMarks): DropMarks => {
+    const isKept = former?.table === table && former.part.from.houses === houses;
+    if (former && isKept && areDropsAsDrawn(former.part, terminals)) return former.part;
+    const part = dropMarks(plant, terminals, houses);
+    former = { table, part };
+    return part;
   };
 }
 

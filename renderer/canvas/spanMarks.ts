@@ -1,9 +1,9 @@
 import type { Plant } from "../../core/plant/plant.ts";
+import { boxBetween } from "./box.ts";
 import { indexBoxes, type PlaceIndex } from "./placeIndex.ts";
 import type { Places } from "./places.ts";
 import { otherPartiesByPole } from "./poleMarks.ts";
 import { type SpanFrame, spanFrame } from "./spanFrame.ts";
-import type { Box } from "./viewport.ts";
 
 /** Spans made ready for drawing. */
 export type SpanMarks = {
@@ -46,7 +46,7 @@ export function spanMarks(plant: Plant, places: Places): SpanMarks {
     hasStrand: spans.map((one) => one.strandSectionId !== null),
     cableCount: Uint8Array.from(spans, (one) => cables.get(one.id)?.size ?? 0),
     otherOwners: spans.map((one) => inBoth(parties.get(one.fromPoleId), parties.get(one.toPoleId))),
-    index: indexBoxes(ends.map(({ from, to }) => boxOf(from, to))),
+    index: indexBoxes(ends.map(({ from, to }) => boxBetween(from, to))),
   };
 }
 
@@ -72,13 +72,4 @@ export function at(figures: Float64Array | Uint8Array, position: number): number
 function inBoth(a: ReadonlySet<string> | undefined, b: ReadonlySet<string> | undefined): readonly string[] {
   if (!a || !b) return [];
   return [...a].filter((owner) => b.has(owner)).sort();
-}
-
-function boxOf(from: { eastM: number; northM: number }, to: { eastM: number; northM: number }): Box {
-  return {
-    westM: Math.min(from.eastM, to.eastM),
-    eastM: Math.max(from.eastM, to.eastM),
-    southM: Math.min(from.northM, to.northM),
-    northM: Math.max(from.northM, to.northM),
-  };
 }

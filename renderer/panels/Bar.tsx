@@ -1,22 +1,21 @@
-import { useStore } from "zustand";
+import { memo } from "react";
 import { topicWords } from "../app/actions/words.ts";
 import { type Action, actions, perform } from "../app/actions.ts";
 import { keysOf } from "../app/keyBindings.ts";
 import { isMac, shownKey } from "../app/keys.ts";
-import { machine } from "../app/machine.ts";
-import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
+import { useSession, useTold, useView } from "../app/useSession.ts";
 import { SavedState } from "../start/RouteTabs.tsx";
 import { FindingsCount } from "./findings/FindingsCount.tsx";
 import { Tip } from "./Tip.tsx";
 
 /** The one bar: every button, its key and its tooltip come from the command table. */
 export function Bar() {
-  const open = useOpenRoute();
+  const title = useTold(({ store }) => store.get()?.plant.settings().routeName ?? "Strandwright");
   const said = useView((state) => state.said);
   const saidCount = useView((state) => state.saidCount);
   return (
     <header className="bar">
-      <h1>{open ? open.plant.settings().routeName : "Strandwright"}</h1>
+      <h1>{title}</h1>
       <Group place="file" label={topicWords.file} />
       <Group place="history" label={topicWords.history} />
       <Group place="work" label={topicWords.work} />
@@ -32,7 +31,9 @@ export function Bar() {
   );
 }
 
-function Group({ place, label }: { readonly place: Action["place"]; readonly label: string }) {
+type GroupProps = { readonly place: Action["place"]; readonly label: string };
+
+const Group = memo(function Group({ place, label }: GroupProps) {
   return (
     <fieldset className="group" aria-label={label}>
       {actions
@@ -42,16 +43,13 @@ function Group({ place, label }: { readonly place: Action["place"]; readonly lab
         ))}
     </fieldset>
   );
-}
+});
 
 /** A button for an action: says its key and, where it cannot run, why not. */
 export function ActionButton({ action }: { readonly action: Action }) {
   const session = useSession();
-  useOpenRoute();
-  useStore(machine);
-  // told anew with every change of the view, drawn again only where the words differ
-  const name = useView(() => action.name(session));
-  const reason = useView(() => action.blocked(session));
+  const name = useTold(action.name);
+  const reason = useTold(action.blocked);
   const [key] = keysOf(action);
   const Icon = action.icon;
   return (

@@ -21,6 +21,6 @@ export async function importTemplate(session: Session, file: File): Promise<void
   const { routeId } = openRouteOf(session);
   const reply = await session.host.call("template.import", { routeId, fileName: file.name, text: await file.text() });
   if (!reply.ok) return showFault(session, reply.fault);
-  await showEdit(session, "", reply.value.edit);
+  await showEdit(session, reply.value.edit);
   tell(session, words.taken(reply.value.newCount, reply.value.changedCount));
 }

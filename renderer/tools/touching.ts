@@ -1,4 +1,5 @@
 import { type RefKey, refKey } from "../app/ref.ts";
+import { grownBox } from "../canvas/box.ts";
 import { refsWithin } from "../canvas/hitTest.ts";
 import { terminalPlacePx } from "../canvas/hungPlace.ts";
 import { housePx, ringPx } from "../canvas/level.ts";
@@ -14,7 +15,7 @@ export function refsEnclosed(picture: Picture, box: Box): readonly RefKey[] {
 /** Rows a box touches: whose symbol reaches into it, and spans that pass through it. */
 export function refsTouched(picture: Picture, box: Box): readonly RefKey[] {
   const { scene, view } = picture;
-  const grown = (px: number): Box => grownBy(box, px / view.pxPerM);
+  const grown = (px: number): Box => grownBox(box, px / view.pxPerM);
   const poles = scene.poles.index.within(grown(ringPx(view))).flatMap((i) => keyed("pole", scene.poles.ids[i]));
   const houses = scene.houses.index
     .within(grown(housePx(view) / 2))
@@ -78,17 +79,8 @@ function barTouches({ view }: Picture, mark: Parameters<typeof terminalPlacePx>[
   const north = view.centreNorthM - (bar.y - view.heightPx / 2) / view.pxPerM;
   const halfM = bar.widthPx / 2 / view.pxPerM;
   const along = [Math.cos(bar.turnRad) * halfM, -Math.sin(bar.turnRad) * halfM] as const;
-  const reach = grownBy(box, bar.heightPx / 2 / view.pxPerM);
+  const reach = grownBox(box, bar.heightPx / 2 / view.pxPerM);
   return passesThrough(reach, [east - along[0], north - along[1]], [east + along[0], north + along[1]]);
-}
-
-function grownBy(box: Box, byM: number): Box {
-  return {
-    westM: box.westM - byM,
-    eastM: box.eastM + byM,
-    southM: box.southM - byM,
-    northM: box.northM + byM,
-  };
 }
 
 function keyed(table: Parameters<typeof refKey>[0], id: string | undefined): RefKey[] {

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
-import type { Attachment } from "../../core/model/tables.ts";
+import type { Attachment, Span } from "../../core/model/tables.ts";
 import { createRouteFile } from "../../db/createRouteFile.ts";
 import { openHost } from "../../electron/host/host.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
@@ -44,7 +44,7 @@ async function benchWindow(browser: Browser, poleCount: number): Promise<Figures
     return {
       firstPaintMs,
       ...(await moves(page)),
-      ...(await edits(page, [...session.value.route().span.keys()])),
+      ...(await edits(page, [...session.value.route().span.values()])),
       ...(await profileDrag(page, [...session.value.route().attachment.values()])),
       ...(await memory(page, poleCount)),
     };
@@ -86,16 +86,27 @@ async function moves(page: Page): Promise<Figures> {
 }
 
 /** From asking for an edit to the frame after its answer, which brings rows and findings rechecked. */
-async function edits(page: Page, spanIds: readonly string[]): Promise<Figures> {
+async function edits(page: Page, spans: readonly Span[]): Promise<Figures> {
   const diagram = page.locator("[data-diagram]");
   await diagram.focus();
-  const point = await closeTo(page, spanIds[Math.floor(spanIds.length / 2)] ?? "");
+  const span = spans[Math.floor(spans.length / 2)];
+  if (!span) throw new Error("the long route has no span");
+  const point = await closeTo(page, span.id);
   await page.keyboard.press("t");
   const hangMs = await timed(page, async () => {
     await page.mouse.click(point.x, point.y);
     await page.getByRole("button", { name: /^Undo hang terminal/ }).waitFor();
   });
   await page.keyboard.press("Escape");
+  const pole = await closeTo(page, span.fromPoleId);
+  await page.mouse.click(pole.x, pole.y);
+  await page.waitForFunction((id) => window.__view?.selection().some((ref) => ref.endsWith(id)), span.fromPoleId);
+  const poleMs = await timed(page, async () => {
+    await page.mouse.down();
+    await page.mouse.move(pole.x + 20, pole.y + 12, { steps: 4 });
+    await page.mouse.up();
+    await page.getByRole("button", { name: /^Undo move pole/ }).waitFor();
+  });
   const unitsMs = await timed(page, async () => {
     await page.getByRole("button", { name: "Switch to metric units" }).click();
     await page.getByRole("button", { name: "Switch to feet and inches" }).waitFor();
@@ -103,6 +114,8 @@ async function edits(page: Page, spanIds: readonly string[]): Promise<Figures> {
   return {
     hangToRepaintedMs: hangMs.ms,
     longestTaskOfHangMs: hangMs.longestTaskMs,
+    poleToRepaintedMs: poleMs.ms,
+    longestTaskOfPoleMs: poleMs.longestTaskMs,
     unitsToRepaintedMs: unitsMs.ms,
     longestTaskOfUnitsMs: unitsMs.longestTaskMs,
   };
@@ -132,18 +145,18 @@ async function profileDrag(page: Page, attachments: readonly Attachment[]): Prom
   return { profileDragFrames: medianMs / displayFrameMs, profileDragP95Frames: p95Ms / displayFrameMs };
 }
 
-/** Shows a span from close by; answers where it is on the page. */
-async function closeTo(page: Page, spanId: string): Promise<{ readonly x: number; readonly y: number }> {
-  const place = () => page.evaluate((id) => window.__view?.toScreen(id) ?? null, spanId);
+/** Shows a span or pole from close by; answers where it is on the page. */
+async function closeTo(page: Page, id: string): Promise<{ readonly x: number; readonly y: number }> {
+  const place = () => page.evaluate((one) => window.__view?.toScreen(one) ?? null, id);
   await page.keyboard.press("0");
   for (let turn = 0; turn < 24; turn += 1) {
     const point = await place();
-    if (!point) throw new Error("the span is not drawn");
+    if (!point) throw new Error("what to come close to is not drawn");
     await page.mouse.move(point.x, point.y);
     await page.mouse.wheel(0, -200);
   }
   const point = await place();
-  if (!point) throw new Error("the span is not drawn");
+  if (!point) throw new Error("what to come close to is not drawn");
   return point;
 }
 

@@ -1,13 +1,14 @@
 import { Toolbar, Tooltip } from "radix-ui";
+import { memo } from "react";
 import { type Action, actionOf, perform } from "../../app/actions.ts";
 import { keysOf } from "../../app/keyBindings.ts";
 import { isMac, shownKey } from "../../app/keys.ts";
-import { useOpenRoute, useSession, useView } from "../../app/useSession.ts";
+import { useSession, useTold, useView } from "../../app/useSession.ts";
 import { addingTools } from "./addingTools.ts";
 import { words } from "./words.ts";
 
 /** The tools that add by hand, at the edge of the diagram; one tab stop, arrows inside. */
-export function AddingRail() {
+export const AddingRail = memo(function AddingRail() {
   const inHand = useView((state) => state.adding?.tool ?? null);
   return (
     <Toolbar.Root className="adding-rail" orientation="vertical" aria-label={words.rail}>
@@ -16,13 +17,12 @@ export function AddingRail() {
       ))}
     </Toolbar.Root>
   );
-}
+});
 
 function RailButton({ action, isInHand }: { readonly action: Action; readonly isInHand: boolean }) {
   const session = useSession();
-  useOpenRoute();
-  const name = useView(() => action.name(session));
-  const reason = useView(() => action.blocked(session));
+  const name = useTold(action.name);
+  const reason = useTold(action.blocked);
   const [key] = keysOf(action);
   const Icon = action.icon;
   return (

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
+import { houseNumber } from "../../../renderer/canvas/houseMarks.ts";
 import { openSceneMaker } from "../../../renderer/canvas/scene.ts";
-import { houseNumber } from "../../../renderer/canvas/unitMarks.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 
 test("an edit of one living unit leaves poles, spans and terminals as they were drawn", () => {
@@ -52,4 +52,27 @@ test("hanging a terminal finds it by place and leaves the drops' index as it was
   const here = after.terminals.index.within({ westM: eastM, eastM, southM: northM, northM });
   expect(here.map((i) => after.terminals.marks[i]?.id)).toContain("terminal-9");
   expect(after.drops.index).toBe(before.drops.index);
+});
+
+test("a terminal whose row, ports and spans stay keeps its mark when another is hung", () => {
+  const plant = openPlant(smallRoute());
+  const makeScene = openSceneMaker(plant);
+  const [before] = makeScene(plant.route()).terminals.marks;
+  const terminal = { ...plant.rowOf("terminal", "terminal-1"), id: "terminal-9", name: "T-9" };
+  const route = plant.route();
+  plant.advance({ ...route, terminal: new Map(route.terminal).set(terminal.id, terminal) }, [
+    { table: "terminal", id: terminal.id, before: null, after: terminal },
+  ]);
+  expect(makeScene(plant.route()).terminals.marks[0]).toBe(before);
+});
+
+test("a drop is found wherever it runs, not only where its house stands", () => {
+  const { drops, terminals, houses } = openSceneMaker(openPlant(smallRoute()))(smallRoute());
+  drops.marks.forEach(({ terminal, house }, i) => {
+    const [from, to] = [terminals.marks[terminal], houses.marks[house]];
+    if (!from || !to) throw new Error("a drop hangs between nothing");
+    const [eastM, northM] = [(from.eastM + to.eastM) / 2, (from.northM + to.northM) / 2];
+    expect(drops.index.within({ westM: eastM, eastM, southM: northM, northM })).toContain(i);
+  });
+  expect(drops.marks.length).toBeGreaterThan(0);
 });
