@@ -23,3 +23,14 @@ export function meets(one: Box, other: Box): boolean {
     one.westM <= other.eastM && one.eastM >= other.westM && one.southM <= other.northM && one.northM >= other.southM
   );
 }
+
+/** The least box that holds two; null is no box. */
+export function boxOfBoth(one: Box | null, other: Box | null): Box | null {
+  if (!one || !other) return one ?? other;
+  return {
+    westM: Math.min(one.westM, other.westM),
+    eastM: Math.max(one.eastM, other.eastM),
+    southM: Math.min(one.southM, other.southM),
+    northM: Math.max(one.northM, other.northM),
+  };
+}

@@ -1,6 +1,7 @@
+import type { Route } from "../../core/model/route.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { boxBetween, grownBox, meets } from "./box.ts";
-import type { HouseMark, HouseMarks } from "./houseMarks.ts";
+import type { HouseMarks } from "./houseMarks.ts";
 import type { HungMarks, TerminalMark } from "./hungMarks.ts";
 import { onFirstUse } from "./onFirstUse.ts";
 import type { PlaceIndex } from "./placeIndex.ts";
@@ -13,35 +14,35 @@ export type DropMark = {
   readonly house: number;
 };
 
-/** Drops with the terminals and houses they are drawn between. */
-export type DropMarks = {
+export type DropMarks = { readonly marks: readonly DropMark[]; readonly index: PlaceIndex };
+
+/** Makes the drops from port to house; they keep their marks as long as no drop, terminal or house is taken away or put in between. */
+export function openDropMarks(plant: Plant) {
+  let former: Drawn | null = null;
+  return (terminals: HungMarks<TerminalMark>, houses: HouseMarks): DropMarks => {
+    const table = plant.route().drop;
+    const isKept = former?.table === table && former.houses === houses && areInTheirPlaces(former.terminals, terminals);
+    const drawn = former && isKept ? former : draw(table, terminals, houses);
+    former = drawn;
+    return { marks: drawn.marks, index: indexDrops(drawn, terminals) };
+  };
+}
+
+/** Drops with the rows they were drawn from. */
+type Drawn = {
+  readonly table: Route["drop"];
+  readonly terminals: HungMarks<TerminalMark>;
+  readonly houses: HouseMarks;
   readonly marks: readonly DropMark[];
-  readonly from: { readonly terminals: HungMarks<TerminalMark>; readonly houses: HouseMarks };
-  readonly index: PlaceIndex;
+  readonly byHouse: () => ReadonlyMap<number, readonly number[]>;
 };
 
-/** Drops from port to house, found by their houses. */
-export function dropMarks(plant: Plant, terminals: HungMarks<TerminalMark>, houses: HouseMarks): DropMarks {
-  const marks = [...plant.route().drop.values()].flatMap((drop): DropMark[] => {
+function draw(table: Route["drop"], terminals: HungMarks<TerminalMark>, houses: HouseMarks): Drawn {
+  const marks = [...table.values()].flatMap((drop): DropMark[] => {
     const terminal = terminals.positionOf.get(drop.terminalId);
     const house = houses.positionOf.get(drop.livingUnitId);
     return terminal === undefined || house === undefined ? [] : [{ id: drop.id, terminal, port: drop.port, house }];
   });
-  return { marks, from: { terminals, houses }, index: indexDrops(marks, terminals, houses) };
-}
-
-/** Whether drops may stay as they are drawn: every terminal that was there is where it was; new ones hold no drop yet. */
-export function areDropsAsDrawn({ from }: DropMarks, terminals: HungMarks<TerminalMark>): boolean {
-  return from.terminals.marks.every((one, i) => {
-    const now = terminals.marks[i];
-    return one === now || (one.id === now?.id && one.eastM === now.eastM && one.northM === now.northM);
-  });
-}
-
-/** A drop ends at its house, so the houses' own index finds it within the reach of the longest drop. */
-function indexDrops(marks: readonly DropMark[], terminals: HungMarks<TerminalMark>, houses: HouseMarks): PlaceIndex {
-  const boxes = marks.map(({ terminal, house }) => endsBox(terminals.marks[terminal], houses.marks[house]));
-  const reachM = boxes.reduce((most, one) => Math.max(most, one.eastM - one.westM, one.northM - one.southM), 0);
   const byHouse = onFirstUse(() => {
     const lists = new Map<number, number[]>();
     marks.forEach(({ house }, i) => {
@@ -51,17 +52,35 @@ function indexDrops(marks: readonly DropMark[], terminals: HungMarks<TerminalMar
     });
     return lists;
   });
+  return { table, terminals, houses, marks, byHouse };
+}
+
+/** Whether every terminal that was drawn has its position still; one hung since comes after them and holds no drop yet. */
+function areInTheirPlaces(former: HungMarks<TerminalMark>, now: HungMarks<TerminalMark>): boolean {
+  return former.marks.every((one, i) => one.id === now.marks[i]?.id);
+}
+
+/** A drop ends at its house, so the houses' own index finds it within the reach of the longest drop. */
+function indexDrops({ marks, houses, byHouse }: Drawn, terminals: HungMarks<TerminalMark>): PlaceIndex {
+  const boxOf = (mark: DropMark | undefined): Box | null => {
+    const [terminal, house] = [terminals.marks[mark?.terminal ?? -1], houses.marks[mark?.house ?? -1]];
+    return terminal && house ? boxBetween(terminal, house) : null;
+  };
+  const reachM = onFirstUse(() =>
+    marks.reduce((most, mark) => {
+      const box = boxOf(mark);
+      return box ? Math.max(most, box.eastM - box.westM, box.northM - box.southM) : most;
+    }, 0),
+  );
   return {
     within: (box) =>
       houses.index
-        .within(grownBox(box, reachM))
+        .within(grownBox(box, reachM()))
         .flatMap((house) => byHouse().get(house) ?? [])
-        .filter((i) => boxes[i] !== undefined && meets(boxes[i], box))
+        .filter((i) => {
+          const here = boxOf(marks[i]);
+          return here !== null && meets(here, box);
+        })
         .sort((a, b) => a - b),
   };
-}
-
-function endsBox(terminal: TerminalMark | undefined, house: HouseMark | undefined): Box {
-  if (!terminal || !house) throw new Error("a drop is drawn between a terminal and a house that are not there");
-  return boxBetween(terminal, house);
 }

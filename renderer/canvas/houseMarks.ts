@@ -1,6 +1,6 @@
 import type { LivingUnit } from "../../core/model/tables.ts";
 import type { Plant } from "../../core/plant/plant.ts";
-import { indexPoints, type PlaceIndex } from "./placeIndex.ts";
+import { type BoundedIndex, indexPoints } from "./placeIndex.ts";
 import type { Places } from "./places.ts";
 
 /** Units of one building name farther apart than this are drawn as houses of their own, m. */
@@ -18,7 +18,7 @@ export type HouseMarks = {
   readonly marks: readonly HouseMark[];
   /** Position of the house a living unit is in. */
   readonly positionOf: ReadonlyMap<string, number>;
-  readonly index: PlaceIndex;
+  readonly index: BoundedIndex;
 };
 
 /** Houses with their living units; units of one building standing together are one house. */

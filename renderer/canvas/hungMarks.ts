@@ -105,14 +105,18 @@ export function openClosureMarks(plant: Plant): (spans: SpanMarks) => HungMarks<
   return (spans) => gathered(plant.route().closure, spans, (row) => markOf(spans, row, null));
 }
 
-/** Rows never change in place: a row that is the same object, drawn from the same things, has the mark it had. */
-function keepMarks<Row extends object, Part, Mark>(make: (spans: SpanMarks, row: Row, part: Part) => Mark) {
-  const kept = new WeakMap<Row, { readonly spans: SpanMarks; readonly part: Part; readonly mark: Mark }>();
+/** Rows never change in place: a row that is the same object, in a span with the same ends, has the mark it had. */
+function keepMarks<Row extends { readonly spanId: string }, Part, Mark>(
+  make: (spans: SpanMarks, row: Row, part: Part) => Mark,
+) {
+  const kept = new WeakMap<Row, { readonly from: readonly unknown[]; readonly mark: Mark }>();
   return (spans: SpanMarks, row: Row, part: Part): Mark => {
+    const span = spans.positionOf.get(row.spanId) ?? -1;
+    const from = [spans.ends[span], spans.lengthM[span], part];
     const former = kept.get(row);
-    if (former?.spans === spans && former.part === part) return former.mark;
+    if (former?.from.every((one, i) => one === from[i])) return former.mark;
     const mark = make(spans, row, part);
-    kept.set(row, { spans, part, mark });
+    kept.set(row, { from, mark });
     return mark;
   };
 }

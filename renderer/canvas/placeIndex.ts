@@ -1,4 +1,5 @@
 import Flatbush from "flatbush";
+import { onFirstUse } from "./onFirstUse.ts";
 import type { Box } from "./viewport.ts";
 
 /** So few finds are sorted faster than the whole list is walked. */
@@ -7,19 +8,39 @@ const fewCount = 200;
 /** Finds the things in a box of ground without looking at all of them. */
 export type PlaceIndex = { readonly within: (box: Box) => readonly number[] };
 
+/** An index that knows the ground it covers; null where it holds nothing. */
+export type BoundedIndex = PlaceIndex & { readonly box: Box | null };
+
 /** An index over boxes of ground; answers with their positions in the list, ascending so that drawing order holds. */
-export function indexBoxes(boxes: readonly Box[]): PlaceIndex {
-  if (boxes.length === 0) return { within: () => [] };
-  const index = new Flatbush(boxes.length);
-  for (const box of boxes) index.add(box.westM, box.southM, box.eastM, box.northM);
+export function indexBoxes(boxes: readonly Box[]): BoundedIndex {
+  return filled(boxes.length, (index) => {
+    for (const { westM, southM, eastM, northM } of boxes) index.add(westM, southM, eastM, northM);
+  });
+}
+
+/** An index over points of the ground. */
+export function indexPoints(eastM: Float64Array, northM: Float64Array): BoundedIndex {
+  return filled(eastM.length, (index) => {
+    eastM.forEach((east, i) => {
+      const north = northM[i] ?? 0;
+      index.add(east, north, east, north);
+    });
+  });
+}
+
+function filled(count: number, fill: (index: Flatbush) => void): BoundedIndex {
+  if (count === 0) return { box: null, within: () => [] };
+  const index = new Flatbush(count);
+  fill(index);
   index.finish();
-  const all = boxes.map((_, i) => i);
+  const all = onFirstUse(() => Array.from({ length: count }, (_, i) => i));
   return {
+    box: { westM: index.minX, southM: index.minY, eastM: index.maxX, northM: index.maxY },
     within: (box) => {
       // the whole route in view is the dearest search of all, and its answer is known
-      if (isWithin(index, box)) return all;
+      if (isWithin(index, box)) return all();
       const found = index.search(box.westM, box.southM, box.eastM, box.northM);
-      return found.length < fewCount ? found.sort((a, b) => a - b) : inOrder(all, found);
+      return found.length < fewCount ? found.sort((a, b) => a - b) : inOrder(all(), found);
     },
   };
 }
@@ -33,14 +54,4 @@ function inOrder(all: readonly number[], found: readonly number[]): readonly num
 
 function isWithin({ minX, minY, maxX, maxY }: Flatbush, { westM, southM, eastM, northM }: Box): boolean {
   return minX >= westM && maxX <= eastM && minY >= southM && maxY <= northM;
-}
-
-/** An index over points of the ground. */
-export function indexPoints(eastM: Float64Array, northM: Float64Array): PlaceIndex {
-  return indexBoxes(
-    Array.from(eastM, (east, i) => {
-      const north = northM[i] ?? 0;
-      return { westM: east, eastM: east, southM: north, northM: north };
-    }),
-  );
 }

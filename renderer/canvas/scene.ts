@@ -1,7 +1,8 @@
 import type { Route } from "../../core/model/route.ts";
 import type { Plant } from "../../core/plant/plant.ts";
+import { boxOfBoth } from "./box.ts";
 import { type CrossingMarks, crossingMarks } from "./crossingMarks.ts";
-import { areDropsAsDrawn, type DropMarks, dropMarks } from "./dropMarks.ts";
+import { type DropMarks, openDropMarks } from "./dropMarks.ts";
 import { type HouseMarks, houseMarks } from "./houseMarks.ts";
 import {
   type ClosureMark,
@@ -12,9 +13,10 @@ import {
   openTerminalMarks,
   type TerminalMark,
 } from "./hungMarks.ts";
+import { type OtherParties, otherPartiesByPole } from "./otherParties.ts";
 import { type DrawnAs, type Places, placesOf } from "./places.ts";
 import { type PoleMarks, poleMarks } from "./poleMarks.ts";
-import { type SpanMarks, spanMarks } from "./spanMarks.ts";
+import { cablesBySpan, type SpanMarks, spanMarks } from "./spanMarks.ts";
 import type { Box } from "./viewport.ts";
 
 /** Everything of a route made ready for drawing, kind by kind. */
@@ -37,20 +39,23 @@ export type SceneMaker = (route: Route, drawnAs?: DrawnAs) => Scene;
 
 /** A maker of scenes that keeps what an edit left alone. */
 export function openSceneMaker(plant: Plant): SceneMaker {
-  const poles = kept((places: Places) => poleMarks(plant, places));
-  const spans = kept((places: Places) => spanMarks(plant, places));
+  const parties = kept(otherPartiesByPole);
+  const cables = kept(cablesBySpan);
+  const poles = kept((places: Places, there: OtherParties) => poleMarks(plant, places, there));
+  const spans = kept((...from: [Places, OtherParties, ReturnType<typeof cablesBySpan>]) => spanMarks(plant, ...from));
   const crossings = kept((spanPart: SpanMarks) => crossingMarks(plant, spanPart));
   const terminals = kept(openTerminalMarks(plant));
   const coils = kept(openCoilMarks(plant));
   const closures = kept(openClosureMarks(plant));
   const houses = kept((places: Places) => houseMarks(plant, places));
-  const drops = keptDrops(plant);
-  const box = kept(coveredBox);
+  const drops = kept(openDropMarks(plant));
   return (r, drawnAs = "ground") => {
     const places = placesOf(plant, drawnAs);
-    const spanPart = spans([r.span, r.pole, r.cableRun, r.attachment, places], places);
+    const there = parties([r.attachment], r.attachment);
+    const running = cables([r.cableRun], r.cableRun);
+    const spanPart = spans([r.span, r.pole, places, there, running], places, there, running);
     const terminalPart = terminals([r.terminal, r.terminalModel, r.drop, r.splitter, r.slack, spanPart], spanPart);
-    const polePart = poles([r.pole, r.attachment, places], places);
+    const polePart = poles([r.pole, places, there], places, there);
     const housePart = houses([r.livingUnit, places], places);
     return {
       poles: polePart,
@@ -60,9 +65,9 @@ export function openSceneMaker(plant: Plant): SceneMaker {
       coils: coils([r.slack, spanPart], spanPart),
       closures: closures([r.closure, spanPart], spanPart),
       houses: housePart,
-      drops: drops(r.drop, terminalPart, housePart),
+      drops: drops([r.drop, terminalPart, housePart], terminalPart, housePart),
       places,
-      box: box([polePart, housePart], polePart, housePart),
+      box: boxOfBoth(polePart.index.box, housePart.index.box),
     };
   };
 }
@@ -79,30 +84,4 @@ function kept<Args extends readonly unknown[], Part>(make: (...args: Args) => Pa
     former = { from, part: make(...args) };
     return former.part;
   };
-}
-
-function keptDrops(plant: Plant) {
-  let former: { readonly table: Route["drop"]; readonly part: DropMarks } | null = null;
-  return (table: Route["drop"], terminals: HungMarks<TerminalMark>, houses: HouseMarks): DropMarks => {
-    const isKept = former?.table === table && former.part.from.houses === houses;
-    if (former && isKept && areDropsAsDrawn(former.part, terminals)) return former.part;
-    const part = dropMarks(plant, terminals, houses);
-    former = { table, part };
-    return part;
-  };
-}
-
-function coveredBox(poles: PoleMarks, houses: HouseMarks): Box | null {
-  let [westM, southM, eastM, northM] = [Infinity, Infinity, -Infinity, -Infinity];
-  const cover = (east: number, north: number): void => {
-    westM = Math.min(westM, east);
-    eastM = Math.max(eastM, east);
-    southM = Math.min(southM, north);
-    northM = Math.max(northM, north);
-  };
-  poles.eastM.forEach((east, i) => {
-    cover(east, poles.northM[i] ?? 0);
-  });
-  for (const house of houses.marks) cover(house.eastM, house.northM);
-  return westM <= eastM ? { westM, southM, eastM, northM } : null;
 }
