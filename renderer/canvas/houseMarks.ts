@@ -7,7 +7,7 @@ import type { Places } from "./places.ts";
 const buildingReachM = 30;
 
 /** A building as drawn: one house outline for all its living units. */
-export type HouseMark = {
+type HouseMark = {
   readonly eastM: number;
   readonly northM: number;
   readonly number: string;
