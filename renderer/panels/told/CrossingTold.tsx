@@ -11,8 +11,7 @@ import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import type { Told } from "./told.ts";
-
-const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
+import { caseWords, crossingWords as words } from "./words.ts";
 
 /** A crossing: what lies under the span, and how high the line hangs over it against the limit. */
 export function CrossingTold({ plant, id, units }: Told) {
@@ -25,16 +24,16 @@ export function CrossingTold({ plant, id, units }: Told) {
       <Facts
         facts={[
           [
-            "Span",
+            words.span,
             <RefButton key="span" to={refKey("span", crossing.spanId)}>
               {spanName(plant, crossing.spanId)}
             </RefButton>,
           ],
-          ["Limit", limit ? formatLength(limit.limitM, units, "height") : "none in the clearance set"],
-          ["Basis", limit ? basisWords(catalogueBasis(limit)) : null],
+          [words.limit, limit ? formatLength(limit.limitM, units, "height") : words.noLimitInSet],
+          [words.basis, limit ? basisWords(catalogueBasis(limit)) : null],
         ]}
       />
-      <h3>Clearance</h3>
+      <h3>{words.clearance}</h3>
       {clearance.kind === "unknown" ? (
         <p className="quiet">{clearance.why}</p>
       ) : (
@@ -54,12 +53,8 @@ export function CrossingTold({ plant, id, units }: Told) {
               ))}
             </tbody>
           </table>
-          {clearance.surfaceAssumed && (
-            <p className="quiet">The surface was taken as the straight line between the ground at both poles.</p>
-          )}
-          {clearance.strandAssumed && (
-            <p className="quiet">A pole lacks the height of our strand; the company's usual one was taken.</p>
-          )}
+          {clearance.surfaceAssumed && <p className="quiet">{words.surfaceTaken}</p>}
+          {clearance.strandAssumed && <p className="quiet">{words.strandTaken}</p>}
         </>
       )}
     </>
@@ -67,7 +62,6 @@ export function CrossingTold({ plant, id, units }: Told) {
 }
 
 function limitWords(limit: ClearanceLimit | undefined, units: UnitSystem): string {
-  if (!limit) return "no limit";
-  const unverified = isUnverified(catalogueBasis(limit)) ? ", unverified" : "";
-  return `of ${formatLength(limit.limitM, units, "height")}${unverified}`;
+  if (!limit) return words.noLimit;
+  return words.ofLimit(formatLength(limit.limitM, units, "height"), isUnverified(catalogueBasis(limit)));
 }

@@ -4,6 +4,7 @@ import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { offsetWords, titleOf } from "../words.ts";
 import type { Told } from "./told.ts";
+import { hungWords as words } from "./words.ts";
 
 /** A coil or a closure: where on the strand, on which cable, and for what. */
 export function HungTold({ plant, id, units, table }: Told & { readonly table: "slack" | "closure" }) {
@@ -14,15 +15,15 @@ export function HungTold({ plant, id, units, table }: Told & { readonly table: "
     <Facts
       facts={[
         [
-          "Span",
+          words.span,
           <RefButton key="span" to={refKey("span", row.spanId)}>
             {spanName(plant, row.spanId)}
           </RefButton>,
         ],
-        [`From pole ${first}`, offsetWords(row.offsetM, units)],
-        ["Cable", plant.rowOf("cable", row.cableId).name],
+        [words.fromPole(first), offsetWords(row.offsetM, units)],
+        [words.cable, plant.rowOf("cable", row.cableId).name],
         [
-          "Waits for",
+          words.waitsFor,
           coil?.terminalId ? (
             <RefButton key="terminal" to={refKey("terminal", coil.terminalId)}>
               {titleOf(plant, refKey("terminal", coil.terminalId))}

@@ -8,6 +8,7 @@ import { EmptyState } from "../EmptyState.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { emptyWords } from "../words.ts";
+import { routeWords as words } from "./words.ts";
 
 /** The route as a whole: what one reads when nothing is chosen. */
 export function RouteTold({ open }: { readonly open: OpenRoute }) {
@@ -30,18 +31,18 @@ export function RouteTold({ open }: { readonly open: OpenRoute }) {
       <p className="place">{[settings.place, settings.county].filter(Boolean).join(", ")}</p>
       <Facts
         facts={[
-          ["Project", settings.project],
-          ["Company", settings.company],
-          ["File", fileName],
-          ["Poles", route.pole.size],
-          ["Strand", formatLength(strandM, units, "span")],
-          ["Cable sheath, coils included", formatLength(sheathM, units, "span")],
-          ["Terminals", route.terminal.size],
-          ["Ports", `${portCount}, ${portCount - route.drop.size} spare`],
-          ["Living units", `${route.livingUnit.size}, ${servedCount} served`],
+          [words.project, settings.project],
+          [words.company, settings.company],
+          [words.file, fileName],
+          [words.poles, route.pole.size],
+          [words.strand, formatLength(strandM, units, "span")],
+          [words.sheath, formatLength(sheathM, units, "span")],
+          [words.terminals, route.terminal.size],
+          [words.ports, words.portCounts(portCount, portCount - route.drop.size)],
+          [words.units, words.unitCounts(route.livingUnit.size, servedCount)],
         ]}
       />
-      {route.cable.size > 0 && <h3>Cables</h3>}
+      {route.cable.size > 0 && <h3>{words.cables}</h3>}
       <ul className="lines">
         {[...route.cable.values()].map((one) => (
           <li key={one.id}>
@@ -55,7 +56,7 @@ export function RouteTold({ open }: { readonly open: OpenRoute }) {
       {route.pole.size === 0 && route.livingUnit.size === 0 ? (
         <EmptyState says={emptyWords.side} actionIds={["import"]} />
       ) : (
-        <p className="quiet">Choose a pole, span, terminal or house on the diagram to read about it.</p>
+        <p className="quiet">{words.chooseOne}</p>
       )}
     </>
   );

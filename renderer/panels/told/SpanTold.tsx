@@ -12,8 +12,7 @@ import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { offsetWords, titleOf } from "../words.ts";
 import type { Told } from "./told.ts";
-
-const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
+import { caseWords, spanWords as words } from "./words.ts";
 
 /** A span: how long, what is strung, how it sags, what hangs in it and lies under it. */
 export function SpanTold({ plant, id, units }: Told) {
@@ -28,20 +27,20 @@ export function SpanTold({ plant, id, units }: Told) {
     <>
       <Facts
         facts={[
-          ["Strand", section ? plant.rowOf("strandType", section.strandTypeId).name : "none of ours"],
+          [words.strand, section ? plant.rowOf("strandType", section.strandTypeId).name : words.noStrand],
           [
-            "Section",
+            words.section,
             section && (
               <RefButton key="section" to={refKey("strandSection", section.id)}>
                 {section.name}
               </RefButton>
             ),
           ],
-          [cables.length > 1 ? "Cables" : "Cable", cables.length === 0 ? "none" : cables.join(", ")],
+          [words.cable(cables.length), cables.length === 0 ? words.noCable : cables.join(", ")],
         ]}
       />
       <Sag plant={plant} id={id} units={units} />
-      {crossings.length > 0 && <h3>Crossings</h3>}
+      {crossings.length > 0 && <h3>{words.crossings}</h3>}
       <ul className="lines">
         {crossings.map((one) => (
           <li key={one}>
@@ -50,7 +49,7 @@ export function SpanTold({ plant, id, units }: Told) {
           </li>
         ))}
       </ul>
-      {hung.length > 0 && <h3>Hung from {plant.rowOf("pole", span.fromPoleId).tag} on</h3>}
+      {hung.length > 0 && <h3>{words.hungFrom(plant.rowOf("pole", span.fromPoleId).tag)}</h3>}
       <ul className="lines">
         {hung.map(({ table, row }) => (
           <li key={row.id}>
@@ -65,22 +64,22 @@ export function SpanTold({ plant, id, units }: Told) {
 
 function Sag({ plant, id, units }: Told) {
   const sag = spanSag(plant, id);
-  if (sag.kind === "unknown") return <p className="quiet">Sag: {sag.why}</p>;
+  if (sag.kind === "unknown") return <p className="quiet">{words.noSag(sag.why)}</p>;
   return (
     <>
-      <h3>Sag at midspan</h3>
+      <h3>{words.sagAtMidspan}</h3>
       <table>
         <thead>
           <tr>
-            <th scope="col">Condition</th>
+            <th scope="col">{words.condition}</th>
             <th scope="col" className="figure">
-              At
+              {words.at}
             </th>
             <th scope="col" className="figure">
-              Tension
+              {words.tension}
             </th>
             <th scope="col" className="figure">
-              Sag
+              {words.sag}
             </th>
           </tr>
         </thead>
@@ -102,7 +101,7 @@ function Sag({ plant, id, units }: Told) {
       <Facts
         facts={[
           [
-            "Under the district's load",
+            words.underLoad,
             <Figure key="share" of={{ figure: "tensionShare", id, part: "loaded" }}>
               {`${fixedText((sag.tension.supportN / sag.tension.breakingN) * 100, 1)} %`}
             </Figure>,
@@ -119,12 +118,12 @@ function Wires({ plant, id, units }: Told) {
   if (separations.kind === "unknown" || separations.wires.length === 0) return null;
   return (
     <>
-      <h3>Separation in the span</h3>
+      <h3>{words.separation}</h3>
       <ul className="lines">
         {separations.wires.map(({ fromAttachmentId, party, leastM }) => (
           <li key={fromAttachmentId}>
             <RefButton to={refKey("attachment", fromAttachmentId)}>
-              {`${party}, ${plant.rowOf("attachment", fromAttachmentId).owner}`}
+              {words.wire(party, plant.rowOf("attachment", fromAttachmentId).owner)}
             </RefButton>
             <Figure of={{ figure: "spanSeparation", id, wireId: fromAttachmentId }}>
               {formatLength(leastM, units, "clearance")}

@@ -10,6 +10,7 @@ import { PortFace } from "../PortFace.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { placeWords } from "../words.ts";
 import type { Told } from "./told.ts";
+import { terminalWords as words } from "./words.ts";
 
 /** A terminal: where it hangs, what feeds it, whom its ports serve. */
 export function TerminalTold({ plant, id, units }: Told) {
@@ -26,29 +27,29 @@ export function TerminalTold({ plant, id, units }: Told) {
       <Facts
         facts={[
           [
-            "Cable",
+            words.cable,
             <RefButton key="cable" to={refKey("cable", terminal.cableId)}>
               {plant.rowOf("cable", terminal.cableId).name}
             </RefButton>,
           ],
           [
-            "From the feed end",
+            words.station,
             place.stationM === null ? (
-              "not on its cable"
+              words.notOnCable
             ) : (
               <Figure key="station" of={{ figure: "terminalStation", id }}>
                 {formatLength(place.stationM, units, "span")}
               </Figure>
             ),
           ],
-          ["Ports", `${counts.used} used, ${counts.spare} spare`],
-          ["Coil", `${formatLength(coilM, units, "span")}, the opening takes ${formatLength(needM, units, "span")}`],
-          ["Placed", terminal.pinned ? "by a person; no layout moves it" : null],
-          ["Why here", terminal.reason],
+          [words.ports, words.portCounts(counts.used, counts.spare)],
+          [words.coil, words.coilAndNeed(formatLength(coilM, units, "span"), formatLength(needM, units, "span"))],
+          [words.placed, terminal.pinned ? words.byPerson : null],
+          [words.why, terminal.reason],
         ]}
       />
       <Fibers plant={plant} id={id} units={units} />
-      <h3>Face</h3>
+      <h3>{words.face}</h3>
       <PortFace plant={plant} terminalId={id} />
       <Ports plant={plant} id={id} units={units} />
     </>
@@ -59,8 +60,8 @@ function Fibers({ plant, id }: Told) {
   const uses = usesOfTerminal(plant, id).map((useId) => plant.rowOf("fiberUse", useId));
   return (
     <>
-      <h3>Fibers</h3>
-      {uses.length === 0 && <p className="quiet">No fiber feeds this terminal yet.</p>}
+      <h3>{words.fibers}</h3>
+      {uses.length === 0 && <p className="quiet">{words.noFiber}</p>}
       <ul className="lines">
         {uses.map((use) => {
           const { tube, place } = tubeOf(plant, use.cableId, use.fiber);
@@ -68,9 +69,10 @@ function Fibers({ plant, id }: Told) {
           return (
             <li key={use.id}>
               <span>
-                tube <ColourChip kind="tube" position={tube} /> fiber <ColourChip kind="fiber" position={place} />
+                {words.tube} <ColourChip kind="tube" position={tube} /> {words.fiber}{" "}
+                <ColourChip kind="fiber" position={place} />
               </span>
-              <span className="quiet">{splitter ? `splitter ${splitter.position}` : "no splitter"}</span>
+              <span className="quiet">{splitter ? words.splitter(splitter.position) : words.noSplitter}</span>
             </li>
           );
         })}
@@ -85,11 +87,11 @@ function Ports({ plant, id, units }: Told) {
       <thead>
         <tr>
           <th scope="col" className="figure">
-            Port
+            {words.port}
           </th>
-          <th scope="col">Living unit</th>
+          <th scope="col">{words.unit}</th>
           <th scope="col" className="figure">
-            Drop
+            {words.drop}
           </th>
         </tr>
       </thead>
@@ -98,7 +100,7 @@ function Ports({ plant, id, units }: Told) {
           <tr key={port}>
             <td className="figure">{port}</td>
             <td>
-              {dropIds.length === 0 && <span className="quiet">spare</span>}
+              {dropIds.length === 0 && <span className="quiet">{words.spare}</span>}
               {dropIds.map((dropId) => {
                 const unit = plant.rowOf("livingUnit", plant.rowOf("drop", dropId).livingUnitId);
                 return (

@@ -9,6 +9,7 @@ import { type Fact, Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { cutWords, titleOf } from "../words.ts";
 import type { Told } from "./told.ts";
+import { unitWords as words } from "./words.ts";
 
 /** A living unit: what it is and which port serves it; the other units of its building. */
 export function UnitTold({ plant, id, units }: Told) {
@@ -18,27 +19,27 @@ export function UnitTold({ plant, id, units }: Told) {
     unit.building === "" ? [] : plant.where("livingUnit", "building", unit.building).filter((one) => one !== id);
   return (
     <>
-      <h3>Served by</h3>
-      {drops.length === 0 && <p className="quiet">No port yet.</p>}
+      <h3>{words.servedBy}</h3>
+      {drops.length === 0 && <p className="quiet">{words.noPort}</p>}
       {drops.map((drop) => (
         <Facts
           key={drop.id}
           facts={[
             [
-              "Terminal",
+              words.terminal,
               <RefButton key="terminal" to={refKey("terminal", drop.terminalId)}>
                 {plant.rowOf("terminal", drop.terminalId).name}
               </RefButton>,
             ],
-            ["Port", `${drop.port}${drop.pinned ? ", chosen by a person" : ""}`],
+            [words.port, words.portOf(drop.port, drop.pinned)],
             [
-              "Distance",
+              words.distance,
               <Figure key="run" of={{ figure: "dropRun", id: drop.id }}>
                 {formatLength(dropRunM(plant, drop.id), units, "drop")}
               </Figure>,
             ],
             [
-              "Drop to cut",
+              words.cut,
               <Figure key="cut" of={{ figure: "dropCut", id: drop.id }}>
                 {cutWords(plant, drop.id, units)}
               </Figure>,
@@ -47,7 +48,7 @@ export function UnitTold({ plant, id, units }: Told) {
           ]}
         />
       ))}
-      {others.length > 0 && <h3>In the same building</h3>}
+      {others.length > 0 && <h3>{words.sameBuilding}</h3>}
       <ul className="lines">
         {others.map((one) => (
           <li key={one}>
@@ -61,16 +62,16 @@ export function UnitTold({ plant, id, units }: Told) {
 
 function lightFacts(plant: Plant, dropId: string): readonly Fact[] {
   const light = portLight(plant, dropId);
-  if (light.kind === "unknown") return [["Light", light.why]];
+  if (light.kind === "unknown") return [[words.light, light.why]];
   return [
     [
-      "Loss on the way up",
+      words.lossUp,
       <Figure key="up" of={{ figure: "lightUp", id: dropId }}>
         {formatLossDb(light.upDb)}
       </Figure>,
     ],
     [
-      "Loss on the way down",
+      words.lossDown,
       <Figure key="down" of={{ figure: "lightDown", id: dropId }}>
         {formatLossDb(light.downDb)}
       </Figure>,

@@ -1,0 +1,102 @@
+/** What the side panel tells of each kind of row; one place to translate. */
+
+/** Conditions a clearance is checked in. */
+export const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
+
+/** The route as a whole. */
+export const routeWords = {
+  project: "Project",
+  company: "Company",
+  file: "File",
+  poles: "Poles",
+  strand: "Strand",
+  sheath: "Cable sheath, coils included",
+  terminals: "Terminals",
+  ports: "Ports",
+  portCounts: (all: number, spare: number): string => `${all}, ${spare} spare`,
+  units: "Living units",
+  unitCounts: (all: number, served: number): string => `${all}, ${served} served`,
+  cables: "Cables",
+  chooseOne: "Choose a pole, span, terminal or house on the diagram to read about it.",
+};
+
+/** A terminal. */
+export const terminalWords = {
+  cable: "Cable",
+  station: "From the feed end",
+  notOnCable: "not on its cable",
+  ports: "Ports",
+  portCounts: (used: number, spare: number): string => `${used} used, ${spare} spare`,
+  coil: "Coil",
+  coilAndNeed: (coil: string, need: string): string => `${coil}, the opening takes ${need}`,
+  placed: "Placed",
+  byPerson: "by a person; no layout moves it",
+  why: "Why here",
+  face: "Face",
+  fibers: "Fibers",
+  noFiber: "No fiber feeds this terminal yet.",
+  tube: "tube",
+  fiber: "fiber",
+  splitter: (position: number): string => `splitter ${position}`,
+  noSplitter: "no splitter",
+  port: "Port",
+  unit: "Living unit",
+  drop: "Drop",
+  spare: "spare",
+};
+
+/** A living unit. */
+export const unitWords = {
+  servedBy: "Served by",
+  noPort: "No port yet.",
+  terminal: "Terminal",
+  port: "Port",
+  portOf: (port: number, byPerson: boolean): string => `${port}${byPerson ? ", chosen by a person" : ""}`,
+  distance: "Distance",
+  cut: "Drop to cut",
+  sameBuilding: "In the same building",
+  light: "Light",
+  lossUp: "Loss on the way up",
+  lossDown: "Loss on the way down",
+};
+
+/** A span. */
+export const spanWords = {
+  strand: "Strand",
+  noStrand: "none of ours",
+  section: "Section",
+  cable: (count: number): string => (count > 1 ? "Cables" : "Cable"),
+  noCable: "none",
+  crossings: "Crossings",
+  hungFrom: (tag: string): string => `Hung from ${tag} on`,
+  noSag: (why: string): string => `Sag: ${why}`,
+  sagAtMidspan: "Sag at midspan",
+  condition: "Condition",
+  at: "At",
+  tension: "Tension",
+  sag: "Sag",
+  underLoad: "Under the district's load",
+  separation: "Separation in the span",
+  wire: (party: string, owner: string): string => `${party}, ${owner}`,
+};
+
+/** A crossing. */
+export const crossingWords = {
+  span: "Span",
+  limit: "Limit",
+  noLimitInSet: "none in the clearance set",
+  basis: "Basis",
+  clearance: "Clearance",
+  noLimit: "no limit",
+  ofLimit: (limit: string, isUnverified: boolean): string => `of ${limit}${isUnverified ? ", unverified" : ""}`,
+  surfaceTaken: "The surface was taken as the straight line between the ground at both poles.",
+  strandTaken: "A pole lacks the height of our strand; the company's usual one was taken.",
+};
+
+/** A coil or a closure. */
+export const hungWords = {
+  span: "Span",
+  fromPole: (tag: string): string => `From pole ${tag}`,
+  cable: "Cable",
+  waitsFor: "Waits for",
+};
