@@ -1,8 +1,11 @@
+import { newtonsPerPoundForce } from "../../core/units/constants.ts";
 import { demoPlace, feet } from "./place.ts";
 import { planted } from "./planted.ts";
 
 /** What the surveyor noted beside the line: rows without ids, the span by the tags of its poles. */
 export const demoSurvey = {
+  /** What the demo's anchors hold, as their maker would say: 15 000 lbf. */
+  anchorN: 15_000 * newtonsPerPoundForce,
   structures: [
     {
       ...span(planted.nearSign),

@@ -78,7 +78,18 @@ export function stepAt({ steps }: Profile, stationM: number): ProfileStep | unde
 
 /** The pole nearest to a station; undefined where the cable runs nowhere. */
 export function nearestPole({ poles }: Profile, stationM: number): StandingPole | undefined {
-  return poles.toSorted((a, b) => Math.abs(a.stationM - stationM) - Math.abs(b.stationM - stationM))[0];
+  return nearestTo(poles, stationM);
+}
+
+/** The first of those nearest to a station. */
+function nearestTo<T extends { readonly stationM: number }>(all: readonly T[], stationM: number): T | undefined {
+  let nearest: T | undefined;
+  let leastM = Number.POSITIVE_INFINITY;
+  for (const one of all) {
+    const awayM = Math.abs(one.stationM - stationM);
+    if (awayM < leastM) [nearest, leastM] = [one, awayM];
+  }
+  return nearest;
 }
 
 /** A place on a profile; elevation null where only the station is known. */
@@ -140,10 +151,7 @@ function standing(
 ): readonly StandingPole[] {
   const measured = poles.filter(({ pole }) => pole.groundM !== null);
   return poles.map(({ stationM, pole }) => {
-    const nearest =
-      pole.groundM === null
-        ? measured.toSorted((a, b) => Math.abs(a.stationM - stationM) - Math.abs(b.stationM - stationM))[0]?.pole
-        : pole;
+    const nearest = pole.groundM === null ? nearestTo(measured, stationM)?.pole : pole;
     return { ...pole, stationM, footM: nearest?.groundM ?? 0 };
   });
 }

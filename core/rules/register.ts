@@ -1,4 +1,5 @@
 import { addressRepeated } from "./addressRepeated.ts";
+import { anchorStrengthUnknown } from "./anchorStrengthUnknown.ts";
 import { cableLongerThanReel } from "./cableLongerThanReel.ts";
 import { cablePathBroken } from "./cablePathBroken.ts";
 import { clearanceSetIncomplete } from "./clearanceSetIncomplete.ts";
@@ -29,6 +30,7 @@ import { lateralNotSpliced } from "./lateralNotSpliced.ts";
 import { lightTooStrong } from "./lightTooStrong.ts";
 import { lightTooWeak } from "./lightTooWeak.ts";
 import { outsideUsableSpace } from "./outsideUsableSpace.ts";
+import { ownStrandsTooNear } from "./ownStrandsTooNear.ts";
 import { poleTagRepeated } from "./poleTagRepeated.ts";
 import { poleWithoutSpan } from "./poleWithoutSpan.ts";
 import { portBeyondModel } from "./portBeyondModel.ts";
@@ -49,6 +51,7 @@ import { sparePorts } from "./sparePorts.ts";
 import { splitOverClass } from "./splitOverClass.ts";
 import { splitterFedTwice } from "./splitterFedTwice.ts";
 import { splitterWithoutFiber } from "./splitterWithoutFiber.ts";
+import { strandOfSpanUnknown } from "./strandOfSpanUnknown.ts";
 import { strandTension } from "./strandTension.ts";
 import { strengthSetIncomplete } from "./strengthSetIncomplete.ts";
 import { structureClearance } from "./structureClearance.ts";
@@ -72,6 +75,7 @@ import { usableSpaceUnknown } from "./usableSpaceUnknown.ts";
 /** Every rule of the program. A test fails where a file of this folder is missing here. */
 export const ruleRegister: readonly Rule[] = [
   addressRepeated,
+  anchorStrengthUnknown,
   cableLongerThanReel,
   cablePathBroken,
   clearanceSetIncomplete,
@@ -102,6 +106,7 @@ export const ruleRegister: readonly Rule[] = [
   lightTooStrong,
   lightTooWeak,
   outsideUsableSpace,
+  ownStrandsTooNear,
   poleTagRepeated,
   poleWithoutSpan,
   portBeyondModel,
@@ -121,6 +126,7 @@ export const ruleRegister: readonly Rule[] = [
   splitOverClass,
   splitterFedTwice,
   splitterWithoutFiber,
+  strandOfSpanUnknown,
   strandTension,
   strengthSetIncomplete,
   structureClearance,

@@ -4,14 +4,15 @@ import { companySetting, type Rule } from "./rule.ts";
 const needed = [
   { part: "strand", condition: "loaded", words: "strand under the district's load" },
   { part: "guy", condition: "loaded", words: "guys under the district's load" },
+  { part: "anchor", condition: "loaded", words: "anchors under the district's load" },
   { part: "pullDifference", condition: "stringing", words: "the difference of pull between spans" },
 ] as const;
 
 export const strengthSetIncomplete: Rule = {
   id: "strength-set-incomplete",
-  title: "The strength set has a limit for strand, guys and differences of pull",
+  title: "The strength set has a limit for strand, guys, anchors and differences of pull",
   compares:
-    "The limits of the chosen strength set, against what is pulled: strand, guys, and one span beside the next.",
+    "The limits of the chosen strength set, against what is pulled: strand, guys, their anchors, and one span beside the next.",
   severity: "warning",
   basis: companySetting("strengthSetId"),
   each: "settings",

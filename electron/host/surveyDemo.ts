@@ -17,8 +17,16 @@ export function surveyDemo(session: Session): Result<unknown> {
   const steps = session
     .findings()
     .filter((one) => one.ruleId === "guy-missing" && one.subjects[0]?.id !== unguyed)
-    .flatMap(({ fixes }) => fixes.slice(0, 1).map(({ command, input }): Step => ({ command, input })));
+    .flatMap(({ fixes }) =>
+      fixes
+        .slice(0, 1)
+        .map(({ command, input }): Step => ({ command, input: { ...asObject(input), anchorN: demoSurvey.anchorN } })),
+    );
   return steps.length === 0 ? ok(null) : session.run("steps.run", { label: "Set guys", steps });
+}
+
+function asObject(input: unknown): object {
+  return typeof input === "object" && input !== null ? input : {};
 }
 
 function surveySteps(route: Route): Step[] {

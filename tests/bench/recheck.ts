@@ -7,37 +7,59 @@ import { type Figures, medianMs } from "./measure.ts";
 
 const editCount = 40;
 
-/** Full check of a route, and the recheck after one terminal has been moved by an inch. */
+type Recheck = { readonly medianMs: number; readonly askedCount: number };
+
+/** Full check of a route, and the recheck after one terminal, and after one attachment of ours, has been moved by an inch. */
 export async function measureRecheck(
   route: Route,
-): Promise<{ readonly fullMs: number; readonly recheckMs: number; readonly askedCount: number }> {
+): Promise<{ readonly fullMs: number; readonly terminal: Recheck; readonly attachment: Recheck }> {
   const fullMs = await medianMs(
     3,
     () => openPlant(route),
     (plant) => openChecker(plant).findings(),
   );
+  const recheck = recheckOf(route);
+  const ours = [...route.attachment.values()].filter((one) => one.kind === "ourStrand");
+  return {
+    fullMs,
+    terminal: await recheck([...route.terminal.values()], (before) => ({
+      table: "terminal",
+      id: before.id,
+      before,
+      after: { ...before, offsetM: before.offsetM + 0.0254 },
+    })),
+    attachment: await recheck(ours, (before) => ({
+      table: "attachment",
+      id: before.id,
+      before,
+      after: { ...before, heightM: before.heightM + 0.0254 },
+    })),
+  };
+}
+
+/** Edits rows of a route from the middle of their table on, one at a time, and measures what checking after each takes. */
+function recheckOf(route: Route) {
   const checker = openChecker(openPlant(route));
   let present = route;
-  let askedCount = 0;
-  const terminals = [...route.terminal.values()];
-  const recheckMs = await medianMs(
-    editCount,
-    () => {
-      const before = terminals.splice(Math.floor(terminals.length / 2), 1)[0];
-      if (!before) throw new Error("the route has too few terminals to edit");
-      const rows: RowChange[] = [
-        { table: "terminal", id: before.id, before, after: { ...before, offsetM: before.offsetM + 0.0254 } },
-      ];
-      const next = applyChange(present, { rows });
-      if (!next.ok) throw new Error(next.fault.what);
-      present = next.value;
-      return rows;
-    },
-    (rows) => {
-      askedCount = Math.max(askedCount, checker.advance(present, rows).askedCount);
-    },
-  );
-  return { fullMs, recheckMs, askedCount };
+  return async <T extends { readonly id: string }>(rows: T[], edit: (row: T) => RowChange): Promise<Recheck> => {
+    let askedCount = 0;
+    const recheckMs = await medianMs(
+      editCount,
+      () => {
+        const before = rows.splice(Math.floor(rows.length / 2), 1)[0];
+        if (!before) throw new Error("the route has too few rows to edit");
+        const edited = [edit(before)];
+        const next = applyChange(present, { rows: edited });
+        if (!next.ok) throw new Error(next.fault.what);
+        present = next.value;
+        return edited;
+      },
+      (edited) => {
+        askedCount = Math.max(askedCount, checker.advance(present, edited).askedCount);
+      },
+    );
+    return { medianMs: recheckMs, askedCount };
+  };
 }
 
 /** Figures of the recheck on a short and a long route: what it costs against a full check, and whether it grows. */
@@ -46,9 +68,13 @@ export async function benchRecheck(short: Route, long: Route): Promise<Figures> 
   const many = await measureRecheck(long);
   return {
     fullCheckMs: many.fullMs,
-    recheckAfterOneEditMs: many.recheckMs,
-    recheckOverFullCheck: many.recheckMs / many.fullMs,
-    recheckGrowthTenTimesTheRoute: many.recheckMs / few.recheckMs,
-    rowsAskedAfterOneEdit: many.askedCount,
+    recheckAfterOneEditMs: many.terminal.medianMs,
+    recheckOverFullCheck: many.terminal.medianMs / many.fullMs,
+    recheckGrowthTenTimesTheRoute: many.terminal.medianMs / few.terminal.medianMs,
+    rowsAskedAfterOneEdit: many.terminal.askedCount,
+    recheckAfterAttachmentMs: many.attachment.medianMs,
+    recheckAfterAttachmentOverFullCheck: many.attachment.medianMs / many.fullMs,
+    recheckAfterAttachmentGrowthTenTimesTheRoute: many.attachment.medianMs / few.attachment.medianMs,
+    rowsAskedAfterAttachment: many.attachment.askedCount,
   };
 }
