@@ -3,6 +3,7 @@ import type { Answer } from "./answer.ts";
 import { clampedSpansTopic } from "./clampedSpansTopic.ts";
 import { colourTopic } from "./colourTopic.ts";
 import { distanceTopic } from "./distanceTopic.ts";
+import { fibersTopic } from "./fibersTopic.ts";
 import { guyTopic } from "./guyTopic.ts";
 import { lashingTopic } from "./lashingTopic.ts";
 import { loadTopic } from "./loadTopic.ts";
@@ -23,6 +24,7 @@ export const topics: readonly Topic[] = [
   clampedSpansTopic,
   colourTopic,
   distanceTopic,
+  fibersTopic,
   guyTopic,
   lashingTopic,
   loadTopic,
