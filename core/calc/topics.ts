@@ -8,6 +8,7 @@ import { fibersTopic } from "./fibersTopic.ts";
 import { guyTopic } from "./guyTopic.ts";
 import { lashingTopic } from "./lashingTopic.ts";
 import { loadTopic } from "./loadTopic.ts";
+import { lossPortTopic } from "./lossPortTopic.ts";
 import { lossTopic } from "./lossTopic.ts";
 import { lowPointTopic } from "./lowPointTopic.ts";
 import { profileTopic } from "./profileTopic.ts";
@@ -16,6 +17,7 @@ import { rulingSpanTopic } from "./rulingSpanTopic.ts";
 import { sagTopic } from "./sagTopic.ts";
 import { separationTopic } from "./separationTopic.ts";
 import { stringingTopic } from "./stringingTopic.ts";
+import { tapChainTopic } from "./tapChainTopic.ts";
 import { tensionChangeTopic } from "./tensionChangeTopic.ts";
 import type { Topic } from "./topic.ts";
 import { windTopic } from "./windTopic.ts";
@@ -30,6 +32,7 @@ export const topics: readonly Topic[] = [
   guyTopic,
   lashingTopic,
   loadTopic,
+  lossPortTopic,
   lossTopic,
   lowPointTopic,
   profileTopic,
@@ -38,6 +41,7 @@ export const topics: readonly Topic[] = [
   sagTopic,
   separationTopic,
   stringingTopic,
+  tapChainTopic,
   tensionChangeTopic,
   windTopic,
 ];
