@@ -20,7 +20,7 @@ export type LightEvent = {
 };
 
 /** One line of a budget. */
-export type LightTerm = { readonly what: string; readonly least: BothWays; readonly most: BothWays };
+type LightTerm = { readonly what: string; readonly least: BothWays; readonly most: BothWays };
 
 export type LightBudget = {
   /** In the order given, segments first. */
