@@ -4,9 +4,10 @@ import { explainSheath, explainTerminalStation } from "./explainAlong.ts";
 import { explainClearance } from "./explainClearance.ts";
 import { explainDropCut, explainDropRun } from "./explainDrop.ts";
 import { explainLight } from "./explainLight.ts";
-import { explainSag, explainTension } from "./explainSag.ts";
+import { explainSag } from "./explainSag.ts";
 import { explainPoleSeparation, explainSpanSeparation } from "./explainSeparation.ts";
 import { explainSupportTension, explainTensionShare } from "./explainSupportTension.ts";
+import { explainTension } from "./explainTension.ts";
 import type { Explanation, FigureRef, NoExplanation } from "./explanation.ts";
 
 /** The reason of a figure as the route stands; null where its row is gone. */

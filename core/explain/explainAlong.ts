@@ -5,6 +5,9 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
 
+/** From here on an offset reads in feet and inches: 156 ft, not 1872 in. */
+const farM = 3.048;
+
 /** Distance of a terminal along the route from the feed end of its cable. */
 export function explainTerminalStation(
   plant: Plant,
@@ -26,7 +29,12 @@ export function explainTerminalStation(
     inputs: [
       lengthInput(["b", "spans of the cable before this one"], step.startM, [units, "span"], ["cable", cableId]),
       ...(step.reversed ? [lengthInput(["L", "span length"], step.lengthM, [units, "span"], ["span", spanId])] : []),
-      lengthInput(["x", "terminal from the span's first pole"], offsetM, [units, "offset"], ["terminal", terminalId]),
+      lengthInput(
+        ["x", "terminal from the span's first pole"],
+        offsetM,
+        [units, offsetM < farM ? "offset" : "height"],
+        ["terminal", terminalId],
+      ),
     ],
     result: { symbol: "station", value: stationM, unit: "m", text: formatLength(stationM, units, "span") },
     limit: null,

@@ -9,10 +9,9 @@ import { strandAtPole } from "../plant/strandHeight.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
+import { clearanceCaseWords } from "./clearanceCaseWords.ts";
 import type { ExplainedInput, Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
-
-const caseWords = { stringing: "at stringing", hot: "hot", iced: "under ice" } as const;
 
 /** Least height of the line over a crossing in one condition. */
 export function explainClearance(
@@ -22,7 +21,7 @@ export function explainClearance(
   units: UnitSystem,
 ): Explanation | NoExplanation {
   const crossing = plant.rowOf("crossing", crossingId);
-  const title = `Clearance ${caseWords[part]} over ${crossing.name || `the ${crossing.surface}`}, span ${spanName(plant, crossing.spanId)}`;
+  const title = `Clearance ${clearanceCaseWords[part]} over ${crossing.name || `the ${crossing.surface}`}, span ${spanName(plant, crossing.spanId)}`;
   const clearance = crossingClearance(plant, crossingId);
   const sag = spanSag(plant, crossing.spanId);
   if (clearance.kind === "unknown") return { kind: "unknown", title, why: clearance.why };
@@ -47,7 +46,7 @@ export function explainClearance(
       ),
       lengthInput(["L", "span length"], sag.lengthM, [units, "span"], span),
       lengthInput(
-        ["y", `sag of the strand there ${caseWords[part]}`],
+        ["y", `sag of the strand there ${clearanceCaseWords[part]}`],
         strandSagM(sag.lengthM, sag[part], offsetM),
         [units, "sag"],
         span,

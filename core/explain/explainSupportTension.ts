@@ -9,6 +9,7 @@ import { formatForce } from "../units/formatForce.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { saidInput } from "./inputs.ts";
+import { strungWords } from "./strungWords.ts";
 
 const conditionWords: Readonly<Record<StrengthCase, string>> = {
   stringing: "at stringing",
@@ -47,7 +48,7 @@ export function explainSupportTension(
         }
       : null,
     source,
-    assumed: ["Both supports are taken as level.", ...(limit ? [] : [noLimit])],
+    assumed: [...pull.held, ...(limit ? [] : [noLimit])],
   };
 }
 
@@ -85,10 +86,7 @@ export function explainTensionShare(
         }
       : null,
     source,
-    assumed: [
-      `Tension at the supports is ${formatForce(supportN, units)}; both are taken as level.`,
-      ...(limit ? [] : [noLimit]),
-    ],
+    assumed: [`Tension at the supports is ${formatForce(supportN, units)}.`, ...pull.held, ...(limit ? [] : [noLimit])],
   };
 }
 
@@ -102,6 +100,7 @@ function supportsOf(plant: Plant, spanId: string, part: StrengthCase, units: Uni
   const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
   return {
     supportN,
+    held: strungWords(plant, spanId, sag, units),
     breakingN: sag.tension.breakingN,
     strandTypeId: plant.rowOf("strandSection", strandSectionId).strandTypeId,
     inputs: [

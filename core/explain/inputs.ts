@@ -1,11 +1,23 @@
 import type { TableName } from "../model/tables.ts";
+import { metresPerFoot, newtonsPerPoundForce } from "../units/constants.ts";
 import { formatLength, type LengthStyle } from "../units/formatLength.ts";
 import { formatLossDb } from "../units/formatLossDb.ts";
+import { significantText } from "../units/significantText.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { ExplainedInput } from "./explanation.ts";
 
 /** Where an input is read from, as `pole P-12`. */
 type From = readonly [table: TableName, id: string] | null;
+
+/** A tape and a scale give no more digits. */
+const digitCount = 4;
+
+/** Units of the kernels that only explanations print, as US readers know them. */
+const usUnits = {
+  N·m: { perUnit: newtonsPerPoundForce * metresPerFoot, name: "lbf·ft" },
+  "N²": { perUnit: newtonsPerPoundForce ** 2, name: "lbf²" },
+  "/°C": { perUnit: 1.8, name: "/°F" },
+} as const;
 
 function input(
   [symbol, name]: readonly [symbol: string, name: string],
@@ -38,7 +50,19 @@ export function plainInput(
   unit: string,
   from: From,
 ): ExplainedInput {
-  return input(name, [value, unit], unit === "" ? String(value) : `${value} ${unit}`, from);
+  const text = Number.isInteger(value) ? String(value) : significantText(value, digitCount);
+  return input(name, [value, unit], unit === "" ? text : `${text} ${unit}`, from);
+}
+
+/** A quantity that only explanations print: a moment, a squared force, a growth by warmth. */
+export function derivedInput(
+  name: readonly [symbol: string, name: string],
+  [value, unit]: readonly [value: number, unit: keyof typeof usUnits],
+  system: UnitSystem,
+  from: From,
+): ExplainedInput {
+  const printed = system === "us" ? usUnits[unit] : { perUnit: 1, name: unit };
+  return input(name, [value, unit], `${significantText(value / printed.perUnit, digitCount)} ${printed.name}`, from);
 }
 
 /** A quantity whose text its own formatter has made. */

@@ -5,7 +5,7 @@ import type { Line } from "./lineTree.ts";
 
 /** Strand from dead end to dead end along each line, and our attachment on each pole that has none. */
 export function strandRows(plant: Plant, lines: readonly Line[], strandTypeId: string): RowChange[] {
-  const { stringingSagFrac, stringingDegC, strandHeightM, company } = plant.settings();
+  const { stringingSagFrac, stringingDegC, strandAtPoles: atPoles, strandHeightM, company } = plant.settings();
   const sections: RowChange[] = [];
   const spans: RowChange[] = [];
   const poleIds = new Set<string>();
@@ -14,7 +14,7 @@ export function strandRows(plant: Plant, lines: readonly Line[], strandTypeId: s
     do number += 1;
     while (plant.row("strandSection", `section-${number}`));
     const id = `section-${number}`;
-    const after = { id, name: line.name, strandTypeId, stringingSagFrac, stringingDegC };
+    const after = { id, name: line.name, strandTypeId, stringingSagFrac, stringingDegC, atPoles };
     sections.push({ table: "strandSection", id, before: null, after });
     for (const step of line.steps) {
       const before = plant.rowOf("span", step.spanId);

@@ -20,6 +20,12 @@ export const clearanceCases = ["stringing", "hot", "iced"] as const;
 /** Cases a strength is checked under: those of clearance, and the district's full load of ice and wind. */
 export const strengthCases = [...clearanceCases, "loaded"] as const;
 
+/**
+ * How strand is held at the poles between its dead ends. clamped: every span hangs by itself; slipping: it slides until all pull alike,
+ * as their ruling span does.
+ */
+export const strandAtPoles = z.enum(["clamped", "slipping"]);
+
 /** Steel strand as bought: what carries the route. */
 const strandType = z.strictObject({
   id,

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { lineSurfaces } from "./catalogueRows.ts";
+import { lineSurfaces, strandAtPoles } from "./catalogueRows.ts";
 import {
   amount,
   count,
@@ -133,6 +133,7 @@ const strandSection = z.strictObject({
   /** Midspan sag of the finished line over span length at the stringing temperature. */
   stringingSagFrac: fraction,
   stringingDegC: figure,
+  atPoles: strandAtPoles,
 });
 
 /** A fiber cable from its feed end outwards. */

@@ -1,18 +1,20 @@
-import type { LoadingDistrict, StrandSection, StrandType } from "../model/tables.ts";
-import { changeOfState } from "../strand/changeOfState.ts";
+import type { StrandSection } from "../model/tables.ts";
 import { shearSquaredN2M } from "../strand/equivalentBeam.ts";
-import { lineLoad } from "../strand/lineLoad.ts";
 import { type LoadedSpan, loadedSagM } from "../strand/loadedSpan.ts";
 import type { PointLoad } from "../strand/pointLoad.ts";
-import { stringingHorizontalN } from "../strand/stringing.ts";
 import { supportPulls } from "../strand/supportPulls.ts";
 import { spanName } from "./names.ts";
-import { defineQuery, type Plant } from "./plant.ts";
-import { type SpanBundle, spanBundle, spanPointLoads } from "./spanLoad.ts";
+import { defineQuery } from "./plant.ts";
+import { type SpanBundle, spanBundle } from "./spanLoad.ts";
+import { type HungStateName, type SpanState, spanStates } from "./spanStates.ts";
+import { type StrandRise, strandRise } from "./strandRise.ts";
+import { rowSpanIds, spanTensions } from "./strandRow.ts";
 
 /** How a span hangs in one condition. */
 export type HungState = {
-  /** Vertical load, for tension the load in the plane it hangs in, N/m. */
+  /** Vertical load along the strand, for tension the load in the plane it hangs in, N/m. */
+  readonly alongNPerM: number;
+  /** The same over the horizontal run: more on a slope, as the strand is longer than the span, N/m. */
   readonly loadNPerM: number;
   readonly temperatureDegC: number;
   readonly horizontalN: number;
@@ -20,7 +22,7 @@ export type HungState = {
   readonly sagM: number;
   /** Terminals and coils that hang in it. */
   readonly pointLoads: readonly PointLoad[];
-  /** Vertical pull on the pole it hangs heavier on, N; supports taken as level. */
+  /** Vertical pull on the pole it hangs heavier on, the upper one of a slope, N. */
   readonly supportDownN: number;
   /** Tension of the strand there, N: the largest in the span. */
   readonly supportN: number;
@@ -28,10 +30,14 @@ export type HungState = {
 
 /** How a span hangs in every condition asked about, or why nobody can tell. */
 export type SpanSag =
-  | {
+  | ({
       readonly kind: "known";
       readonly lengthM: number;
       readonly bundle: SpanBundle;
+      /** Whether the span is strung by itself or slips at its poles, sharing one tension with the row. */
+      readonly atPoles: StrandSection["atPoles"];
+      /** How many spans share its tension; 1 where it is clamped. */
+      readonly rowCount: number;
       /** The finished line at the stringing temperature, before terminals and coils hang on it. */
       readonly stringing: HungState;
       /** The temperature of the district's load, no ice, no wind: the least sag of all. */
@@ -42,109 +48,75 @@ export type SpanSag =
       readonly iced: HungState;
       /** The district's ice, wind and constant. */
       readonly tension: HungState & { readonly breakingN: number };
-    }
+    } & StrandRise)
   | { readonly kind: "unknown"; readonly why: string };
 
 /**
- * How a span hangs: stringing sag to tension, then by the parabolic change of state to each condition. Each span is
- * taken by itself, clamped at both poles; the strand carries all tension. Terminals and coils hang in every condition
+ * How a span hangs: stringing sag to tension, then by the parabolic change of state to each condition, on the slope of the span. A
+ * section whose strand is clamped at every pole is strung span by span; one whose strand slips shares one tension from dead end to dead
+ * end, strung so that its ruling span has the stringing sag. The strand carries all tension. Terminals and coils hang in every condition
  * but stringing; ice on them is not counted.
  */
 export const spanSag = defineQuery("span-sag", (plant, spanId): SpanSag => {
   const { lengthM, strandSectionId } = plant.rowOf("span", spanId);
   const bundle = spanBundle(plant, spanId);
-  if (strandSectionId === null || bundle === null)
+  const states = spanStates(plant, spanId);
+  if (strandSectionId === null || bundle === null || states === null)
     return unknown(`Span ${spanName(plant, spanId)} carries no strand of ours.`);
   const section = plant.rowOf("strandSection", strandSectionId);
   if (!(section.stringingSagFrac > 0)) return unknown(`Strand section ${section.name} has no stringing sag.`);
-  return settle(plant, {
-    lengthM,
-    bundle,
-    section,
-    strand: plant.rowOf("strandType", section.strandTypeId),
-    pointLoads: spanPointLoads(plant, spanId),
-  });
-});
-
-type Strung = {
-  readonly lengthM: number;
-  readonly bundle: SpanBundle;
-  readonly section: StrandSection;
-  readonly strand: StrandType;
-  readonly pointLoads: readonly PointLoad[];
-};
-
-function settle(plant: Plant, strung: Strung): SpanSag {
-  const { lengthM, bundle, section, strand } = strung;
-  const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
-  const iced = lineLoad({ ...weather(bundle, district), windPa: 0, constantNPerM: 0 });
-  const full = lineLoad(weather(bundle, district));
-  const coldState = hungAt(strung, bundle.weightNPerM, district.temperatureDegC);
-  const hotState = hungAt(strung, bundle.weightNPerM, district.hotDegC);
-  const icedState = hungAt(strung, iced.verticalNPerM, district.icedDegC);
-  const tensionState = hungAt(strung, full.totalNPerM, district.temperatureDegC);
-  if (!coldState || !hotState || !icedState || !tensionState)
-    return unknown(`The tension of strand section ${section.name} did not settle.`);
+  const tensions = spanTensions(plant, spanId, section);
+  if (!tensions) return unknown(`The tension of strand section ${section.name} did not settle.`);
+  const rise = strandRise(plant, spanId);
+  const hung = (name: HungStateName | "stringing", state: SpanState) =>
+    stateOf({ lengthM, riseM: rise.riseM, state, horizontalN: tensions[name] });
   return {
     kind: "known",
     lengthM,
     bundle,
-    stringing: {
-      ...stateOf(lengthM, {
-        loadNPerM: bundle.weightNPerM,
-        temperatureDegC: section.stringingDegC,
-        horizontalN: strungN(strung),
-        pointLoads: [],
-      }),
-      sagM: section.stringingSagFrac * lengthM,
+    ...rise,
+    atPoles: section.atPoles,
+    rowCount: rowSpanIds(plant, spanId, section).length,
+    stringing: hung("stringing", {
+      weightNPerM: bundle.weightNPerM,
+      temperatureDegC: section.stringingDegC,
+      pointLoads: [],
+    }),
+    cold: hung("cold", states.cold),
+    hot: hung("hot", states.hot),
+    iced: hung("iced", states.iced),
+    tension: {
+      ...hung("tension", states.tension),
+      breakingN: plant.rowOf("strandType", section.strandTypeId).breakingN,
     },
-    cold: coldState,
-    hot: hotState,
-    iced: icedState,
-    tension: { ...tensionState, breakingN: strand.breakingN },
   };
-}
+});
 
-function weather({ diameterM, weightNPerM }: SpanBundle, district: LoadingDistrict) {
-  const { iceM, iceDensityKgPerM3, windPa, constantNPerM } = district;
-  return { diameterM, weightNPerM, iceM, iceDensityKgPerM3, windPa, constantNPerM };
-}
+type Hanging = {
+  readonly lengthM: number;
+  readonly riseM: number;
+  readonly state: SpanState;
+  readonly horizontalN: number;
+};
 
-function strungN({ lengthM, bundle, section }: Strung): number {
-  return stringingHorizontalN(lengthM, bundle.weightNPerM, section.stringingSagFrac);
-}
-
-function hungAt(strung: Strung, loadNPerM: number, temperatureDegC: number): HungState | null {
-  const { lengthM, bundle, section, strand, pointLoads } = strung;
-  const state = changeOfState({
-    spanM: lengthM,
-    axialStiffnessN: strand.areaM2 * strand.modulusPa,
-    expansionPerDegC: strand.expansionPerC,
-    from: { weightNPerM: bundle.weightNPerM, temperatureDegC: section.stringingDegC, horizontalN: strungN(strung) },
-    to: { weightNPerM: loadNPerM, temperatureDegC, pointLoads },
-  });
-  if (!state.ok) return null;
-  const { horizontalN } = state.value;
-  return stateOf(lengthM, { loadNPerM, temperatureDegC, horizontalN, pointLoads });
-}
-
-function stateOf(
-  spanM: number,
-  loaded: Pick<HungState, "loadNPerM" | "temperatureDegC" | "horizontalN" | "pointLoads">,
-): HungState {
-  const { nearDownN, farDownN, nearTensionN, farTensionN } = supportPulls(hangingIn(spanM, loaded));
+function stateOf({ lengthM, riseM, state, horizontalN }: Hanging): HungState {
+  const { weightNPerM, temperatureDegC, pointLoads } = state;
+  const span = { spanM: lengthM, riseM, weightNPerM, horizontalN, pointLoads };
+  const { nearDownN, farDownN, nearTensionN, farTensionN } = supportPulls(span);
   return {
-    ...loaded,
-    sagM: loadedSagM(hangingIn(spanM, loaded), spanM / 2),
+    alongNPerM: weightNPerM,
+    loadNPerM: weightNPerM * (Math.hypot(lengthM, riseM) / lengthM),
+    temperatureDegC,
+    horizontalN,
+    pointLoads,
+    sagM: loadedSagM(span, lengthM / 2),
     supportDownN: Math.max(nearDownN, farDownN),
     supportN: Math.max(nearTensionN, farTensionN),
   };
 }
 
-function hangingIn(
-  spanM: number,
-  { loadNPerM, horizontalN, pointLoads }: Pick<HungState, "loadNPerM" | "horizontalN" | "pointLoads">,
-): LoadedSpan {
+/** The span as its loads bend it below its chord: over the run, so level. */
+function bentBy(spanM: number, { loadNPerM, horizontalN, pointLoads }: HungState): LoadedSpan {
   return { spanM, riseM: 0, weightNPerM: loadNPerM, horizontalN, pointLoads };
 }
 
@@ -156,7 +128,7 @@ export function pointLoadShearN2(lengthM: number, { loadNPerM, pointLoads }: Hun
 
 /** Sag of a span in one condition at an offset from its first pole, m below the chord. */
 export function strandSagM(lengthM: number, state: HungState, offsetM: number): number {
-  return loadedSagM(hangingIn(lengthM, state), Math.min(Math.max(offsetM, 0), lengthM));
+  return loadedSagM(bentBy(lengthM, state), Math.min(Math.max(offsetM, 0), lengthM));
 }
 
 function unknown(why: string): SpanSag {

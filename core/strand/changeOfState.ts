@@ -1,7 +1,8 @@
 import { requireFinite, requireNotNegative, requirePositive } from "../units/guard.ts";
 import { shearSquaredN2M } from "./equivalentBeam.ts";
 import { type PointLoad, requirePointLoads } from "./pointLoad.ts";
-import { type Settled, tensionNotSettled } from "./settled.ts";
+import type { Settled } from "./settled.ts";
+import { type NewState, solveStateCubic } from "./stateCubic.ts";
 
 /** What hangs in a span and how warm it is. */
 export type LoadState = {
@@ -25,12 +26,6 @@ export type ChangeOfState = {
   readonly from: LoadState & { readonly horizontalN: number };
   readonly to: LoadState;
 };
-
-/** The tension in the new state, N, > 0, and how many steps the search took. */
-export type NewState = { readonly horizontalN: number; readonly stepCount: number };
-
-const stepLimit = 100;
-const settledFrac = 1e-8;
 
 /**
  * Horizontal tension after the load, the temperature or both have changed.
@@ -66,31 +61,7 @@ export function changeOfState(change: ChangeOfState): Settled<NewState> {
       shearSquaredN2M({ spanM, runNPerM: weightNPerM / cosChord, pointLoads })) /
     (2 * spanM);
   const warmthN = cosChord * change.expansionPerDegC * (to.temperatureDegC - from.temperatureDegC) * axialStiffnessN;
-  return solveCubic(slackN3(from) / from.horizontalN ** 2 + warmthN - from.horizontalN, slackN3(to));
-}
-
-/**
- * The positive root of H^2 (H + shiftN) = targetN3 by Newton's method, function and slope both divided by H. From the root on the
- * function is convex and rises, so steps from above stay above; a step of a hundred-millionth leaves no error that shows.
- */
-function solveCubic(shiftN: number, targetN3: number): Settled<NewState> {
-  let horizontalN = aboveRootN(shiftN, targetN3);
-  for (let stepCount = 1; stepCount <= stepLimit; stepCount += 1) {
-    const excessN2 = horizontalN * (horizontalN + shiftN) - targetN3 / horizontalN;
-    const nextN = horizontalN - excessN2 / (3 * horizontalN + 2 * shiftN);
-    const isSettled = Math.abs(nextN - horizontalN) <= settledFrac * nextN;
-    if (isSettled && nextN > 0 && nextN < Number.POSITIVE_INFINITY) {
-      return { ok: true, value: { horizontalN: nextN, stepCount } };
-    }
-    horizontalN = nextN;
-  }
-  return tensionNotSettled(stepLimit);
-}
-
-/** A tension not far above the root: each bound leaves out what makes the other one wide. */
-function aboveRootN(shiftN: number, targetN3: number): number {
-  if (shiftN > 0) return Math.min(Math.cbrt(targetN3), Math.sqrt(targetN3 / shiftN));
-  return Math.min(Math.cbrt(targetN3), targetN3 / shiftN ** 2) - shiftN;
+  return solveStateCubic(slackN3(from) / from.horizontalN ** 2 + warmthN - from.horizontalN, slackN3(to));
 }
 
 function requireChange({ spanM, riseM, axialStiffnessN, expansionPerDegC, from, to }: ChangeOfState): void {

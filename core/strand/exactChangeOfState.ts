@@ -1,6 +1,7 @@
-import { type ChangeOfState, changeOfState, type NewState } from "./changeOfState.ts";
+import { type ChangeOfState, changeOfState } from "./changeOfState.ts";
 import { loadedCatenary } from "./loadedCatenary.ts";
 import { type Settled, tensionNotSettled } from "./settled.ts";
+import type { NewState } from "./stateCubic.ts";
 
 const stepLimit = 50;
 const settledFrac = 1e-10;

@@ -100,6 +100,10 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   opticalClassId: ["Optical class", "Limits of light the route is checked against."],
   stringingSagFrac: ["Stringing sag", "Sag over span length when the strand is strung."],
   stringingDegC: ["Stringing temperature", "At which the sag is set."],
+  strandAtPoles: [
+    "New strand at the poles",
+    "Clamped: every span hangs by itself. Slipping: the spans from dead end to dead end pull alike.",
+  ],
   otherWireSagFrac: ["Sag of others' wires", "Assumed over span length where nobody measured it."],
   spliceLossDb: ["Splice loss", "One fusion splice."],
   connectionLossDb: ["Connection loss", "One mated pair of connectors."],

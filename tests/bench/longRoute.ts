@@ -53,6 +53,7 @@ function addCable(add: Add, n: number): void {
     strandTypeId: "strand-6-6m",
     stringingSagFrac: 0.01,
     stringingDegC: 15.6,
+    atPoles: "clamped",
   });
   add("cable", {
     id: `cable-${n}`,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rulingSpanM } from "../../core/strand/rulingSpan.ts";
+import { rowStringingN, slippingSpans } from "../../core/strand/slippingSpans.ts";
 import { stringingTable } from "../../core/strand/stringingTable.ts";
 import {
   metresPerFoot,
@@ -62,5 +63,27 @@ describe(sourceTitle(row), () => {
       expectPrinted(cell.horizontalN / newtonsPerPoundForce, horizontalLbf);
       expectPrinted(cell.sagM / metresPerInch, sagsIn[i] ?? "");
     });
+  });
+
+  it.each([
+    [0, "592.2"],
+    [30, "481.2"],
+    [90, "328.9"],
+    [120, "282.2"],
+  ])("added up span by span it pulls the same at %d degF: %s lbf", (degF, horizontalLbf) => {
+    const load = { weightNPerM: 0.202 * nPerMPerPoundPerFoot };
+    const spans = feet.map((ft) => ({ spanM: ft * metresPerFoot, riseM: 0, from: load, to: load }));
+    const horizontalN = rowStringingN(spans, 0.01);
+    expectPrinted(horizontalN / newtonsPerPoundForce, "393.6");
+    const state = slippingSpans({
+      spans,
+      axialStiffnessN: 844800 * newtonsPerPoundForce,
+      expansionPerDegC: 6.4e-6 * 1.8,
+      horizontalN,
+      fromDegC: degCFromDegF(60),
+      toDegC: degCFromDegF(degF),
+    });
+    if (!state.ok) throw new Error(state.fault.what);
+    expectPrinted(state.value.horizontalN / newtonsPerPoundForce, horizontalLbf);
   });
 });

@@ -1,4 +1,4 @@
-import { computed, figures, reference, words } from "./builders.ts";
+import { choice, computed, figures, reference, words } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { forceMeasure, plainMeasure, runMeasure } from "./measures.ts";
 
@@ -8,6 +8,7 @@ export const strandColumns: readonly Column[] = [
   words({ table, column: "name" }, "Section", { mayBeEmpty: false }),
   reference({ table, column: "strandTypeId" }, "Strand", { table: "strandType", column: "name" }, { widthPx: 220 }),
   figures({ table, column: "stringingSagFrac" }, "Stringing sag", plainMeasure("%", 2, 0.01), { widthPx: 130 }),
+  choice({ table, column: "atPoles" }, "At the poles", { clamped: "clamped", slipping: "slipping" }),
   computed("spans", "Spans", plainMeasure("", 0), (plant, id) => plant.where("span", "strandSectionId", id).length, 80),
   computed("length", "Length", runMeasure, (plant, id) =>
     plant.where("span", "strandSectionId", id).reduce((sum, one) => sum + plant.rowOf("span", one).lengthM, 0),

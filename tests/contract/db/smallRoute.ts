@@ -47,6 +47,7 @@ const settings: Settings = {
   maxSpanM: 120,
   lashingNPerM: 0.2,
   billAllowanceFrac: 0.05,
+  strandAtPoles: "clamped",
 };
 
 const catalogue: Partial<Route> = {

@@ -61,6 +61,45 @@ describe("a formula worked out again from its inputs gives the figure", () => {
   });
 });
 
+describe("a figure of the steel", () => {
+  const sloping = changed(changed(route, "pole", "pole-3", { groundM: 104 }), "pole", "pole-4", { groundM: null });
+  const slipping = changed(changed(sloping, "strandSection", "section-1", { atPoles: "slipping" }), "span", "span-1", {
+    lengthM: 30,
+  });
+  const statics = figures.filter(({ figure }) => ["sag", "tension", "supportTension", "clearance"].includes(figure));
+
+  it.each(statics.map((ref) => [[ref.figure, "part" in ref ? ref.part : ""].join(" "), ref] as const))(
+    "on a slope, and where the strand slips at its poles: %s",
+    (_, ref) => {
+      for (const on of [sloping, slipping]) {
+        const { formula, inputs, result } = told(ref, on);
+        const again = worked(formula, inputs);
+        expect(Math.abs(again - result.value)).toBeLessThan(1e-7 * Math.max(1, Math.abs(result.value)));
+      }
+    },
+  );
+
+  it("says how the strand is held, and on what slope", () => {
+    const inclined = told({ figure: "tension", id: "span-2", part: "hot" }, sloping).assumed.join(" ");
+    expect(inclined).toContain("clamped at both poles");
+    expect(inclined).toContain("rises by 13 ft 1 in");
+    const row = told({ figure: "tension", id: "span-2", part: "stringing" }, slipping);
+    expect(row.inputs[0]?.name).toBe("weight of the ruling span 137 ft, of 3 spans");
+    expect(row.assumed.join(" ")).toContain("its 3 spans from dead end to dead end pull alike");
+    expect(told({ figure: "sag", id: "span-3", part: "hot" }, sloping).assumed.join(" ")).toContain("taken as level");
+  });
+
+  it("reads lengths in feet where inches are too many, and figures with the digits that count", () => {
+    const far = told(
+      { figure: "terminalStation", id: "terminal-1" },
+      changed(route, "terminal", "terminal-1", { offsetM: 40 }),
+    );
+    expect(far.inputs.find(({ symbol }) => symbol === "x")?.text).toBe("131 ft 3 in");
+    const { inputs } = told({ figure: "tension", id: "span-2", part: "hot" });
+    expect(inputs.find(({ symbol }) => symbol === "E")?.text).toMatch(/^\d\.\d{3} lbf²$/);
+  });
+});
+
 describe("an explanation", () => {
   it("gives the figure the plant gives, not one of its own", () => {
     const plant = openPlant(route);

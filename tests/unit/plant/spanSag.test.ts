@@ -80,6 +80,31 @@ describe("how a span hangs", () => {
     expect(sag.iced.sagM).toBeLessThan(sag.stringing.sagM);
   });
 
+  it("pulls harder on a slope, hardest at the upper pole, and hangs below its chord as it was strung", () => {
+    const hill = changed(smallRoute(), "pole", "pole-2", { groundM: 109 });
+    const [level, sloping] = [smallRoute(), hill].map((route) => spanSag(openPlant(route), "span-1"));
+    if (level?.kind !== "known" || sloping?.kind !== "known") throw new Error("the small route has no sag");
+    const chordFrac = Math.hypot(45, 9) / 45;
+    expect(sloping.stringing.sagM).toBeCloseTo(0.45, 12);
+    expect(sloping.stringing.horizontalN / level.stringing.horizontalN).toBeCloseTo(chordFrac, 12);
+    const { horizontalN, alongNPerM, supportN } = sloping.stringing;
+    const upperN = (alongNPerM * 45 * chordFrac) / 2 + horizontalN * (9 / 45);
+    expect(supportN).toBeCloseTo(Math.hypot(horizontalN, upperN), 6);
+  });
+
+  it("shares one tension from dead end to dead end where the strand slips, and sags as the square of the span", () => {
+    const slipping = changed(smallRoute(), "strandSection", "section-1", { atPoles: "slipping" });
+    const plant = openPlant(changed(slipping, "span", "span-1", { lengthM: 30 }));
+    const [short, long] = [spanSag(plant, "span-1"), spanSag(plant, "span-2")];
+    if (short.kind === "unknown" || long.kind === "unknown") throw new Error("the small route has no sag");
+    expect(short.rowCount).toBe(3);
+    for (const part of ["stringing", "hot", "iced", "tension"] as const)
+      expect(short[part].horizontalN).toBe(long[part].horizontalN);
+    expect(short.stringing.sagM / long.stringing.sagM).toBeCloseTo((30 / 45) ** 2, 12);
+    const rulingM = Math.sqrt((30 ** 3 + 2 * 45 ** 3) / 120);
+    expect(short.stringing.horizontalN).toBeCloseTo((short.stringing.loadNPerM * rulingM) / (8 * 0.01), 8);
+  });
+
   it("is unknown without strand, and says of which span", () => {
     const route = changed(smallRoute(), "span", "span-1", { strandSectionId: null });
     expect(spanSag(openPlant(route), "span-1")).toEqual({

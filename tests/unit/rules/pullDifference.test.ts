@@ -14,6 +14,11 @@ describe("pull-difference", () => {
     ]);
   });
 
+  it("a slack span whose strand slips at its poles is quiet", () => {
+    const slipping = changed(faultyRoute("pull-difference"), "strandSection", "section-1", { atPoles: "slipping" });
+    expect(findingsOf(slipping, "pull-difference")).toEqual([]);
+  });
+
   it("a slack span the strand dead-ends before is quiet", () => {
     expect(
       findingsOf(
