@@ -1,11 +1,14 @@
 import { z } from "zod";
 import type { Answer } from "./answer.ts";
+import { assignTopic } from "./assignTopic.ts";
 import { clampedSpansTopic } from "./clampedSpansTopic.ts";
 import { colourTopic } from "./colourTopic.ts";
 import { distanceTopic } from "./distanceTopic.ts";
+import { fibersTopic } from "./fibersTopic.ts";
 import { guyTopic } from "./guyTopic.ts";
 import { lashingTopic } from "./lashingTopic.ts";
 import { loadTopic } from "./loadTopic.ts";
+import { lossPortTopic } from "./lossPortTopic.ts";
 import { lossTopic } from "./lossTopic.ts";
 import { lowPointTopic } from "./lowPointTopic.ts";
 import { profileTopic } from "./profileTopic.ts";
@@ -14,18 +17,22 @@ import { rulingSpanTopic } from "./rulingSpanTopic.ts";
 import { sagTopic } from "./sagTopic.ts";
 import { separationTopic } from "./separationTopic.ts";
 import { stringingTopic } from "./stringingTopic.ts";
+import { tapChainTopic } from "./tapChainTopic.ts";
 import { tensionChangeTopic } from "./tensionChangeTopic.ts";
 import type { Topic } from "./topic.ts";
 import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
 export const topics: readonly Topic[] = [
+  assignTopic,
   clampedSpansTopic,
   colourTopic,
   distanceTopic,
+  fibersTopic,
   guyTopic,
   lashingTopic,
   loadTopic,
+  lossPortTopic,
   lossTopic,
   lowPointTopic,
   profileTopic,
@@ -34,6 +41,7 @@ export const topics: readonly Topic[] = [
   sagTopic,
   separationTopic,
   stringingTopic,
+  tapChainTopic,
   tensionChangeTopic,
   windTopic,
 ];

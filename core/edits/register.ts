@@ -16,6 +16,8 @@ import { dropCrossingAdd } from "./commands/dropCrossingAdd.ts";
 import { dropMove } from "./commands/dropMove.ts";
 import { dropPin } from "./commands/dropPin.ts";
 import { dropRemove } from "./commands/dropRemove.ts";
+import { dropsEven } from "./commands/dropsEven.ts";
+import { dropsMove } from "./commands/dropsMove.ts";
 import { feedAdd } from "./commands/feedAdd.ts";
 import { fiberFree } from "./commands/fiberFree.ts";
 import { fiberGive } from "./commands/fiberGive.ts";
@@ -74,6 +76,8 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(dropMove),
   sealed(dropPin),
   sealed(dropRemove),
+  sealed(dropsEven),
+  sealed(dropsMove),
   sealed(guyAdd),
   sealed(groundPointAdd),
   sealed(structureAdd),

@@ -1,8 +1,10 @@
+import { allocateFibers } from "../fiber/allocateFibers.ts";
+import { openFiberTaker } from "../fiber/fiberTaker.ts";
 import type { FiberUse } from "../model/tables.ts";
 import { stationM } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
+import { tubedCable } from "./cableFit.ts";
 import { lateralsOf } from "./cableOrder.ts";
-import { openFiberTaker } from "./fiberTaker.ts";
 import { groupBy } from "./groupBy.ts";
 
 /** A terminal that needs fibers: one for each of its splitters. */
@@ -97,9 +99,13 @@ export function assignFibers(
 
 /** Fibers of one cable to its openings in turn; keys of the terminals nearest the feed end that go without. */
 function giveAlong(plant: Plant, cableId: string, openings: readonly Opening[], fixed: readonly FiberUse[]) {
-  const { fiberCount, fibersPerTube } = plant.rowOf("cableType", plant.rowOf("cable", cableId).cableTypeId);
-  const taken = new Set(fixed.map((one) => one.fiber));
-  const taker = openFiberTaker(fiberCount, fibersPerTube, plant.settings().spareFiberPerTubeCount, taken);
+  const cable = tubedCable(plant, plant.rowOf("cable", cableId).cableTypeId, new Set(fixed.map((one) => one.fiber)));
+  const whole = allocateFibers(
+    cable,
+    openings.map((one) => one.fiberCount),
+  );
+  if (whole) return { given: openings.flatMap((one, index) => one.give(whole.groups[index] ?? [])), keys: [] };
+  const taker = openFiberTaker(cable);
   const given: GivenFiber[] = [];
   const keys: string[] = [];
   for (const opening of openings) {

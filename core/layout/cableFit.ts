@@ -1,6 +1,13 @@
+import { allocateFibers } from "../fiber/allocateFibers.ts";
+import type { TubedCable } from "../fiber/tubes.ts";
 import type { CableType } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
-import { openFiberTaker } from "./fiberTaker.ts";
+
+/** A cable type with the company's spares and the fibers in use, as fibers are given out of it. */
+export function tubedCable(plant: Plant, cableTypeId: string, taken: ReadonlySet<number>): TubedCable {
+  const { fiberCount, fibersPerTube } = plant.rowOf("cableType", cableTypeId);
+  return { fiberCount, fibersPerTube, spareCount: plant.settings().spareFiberPerTubeCount, taken };
+}
 
 /** Smallest catalogue cable whose tubes hold these openings in order, spares kept; null where none does. */
 export function smallestCableFor(
@@ -8,16 +15,11 @@ export function smallestCableFor(
   openings: readonly number[],
   taken: ReadonlySet<number> = new Set(),
 ): CableType | null {
-  const { spareFiberPerTubeCount } = plant.settings();
   const highest = Math.max(0, ...taken);
   const types = plant
     .all("cableType")
     .map((id) => plant.rowOf("cableType", id))
     .filter((one) => one.fiberCount >= highest)
     .sort((a, b) => a.fiberCount - b.fiberCount || a.costPerM - b.costPerM);
-  const fits = (type: CableType) => {
-    const taker = openFiberTaker(type.fiberCount, type.fibersPerTube, spareFiberPerTubeCount, taken);
-    return openings.every((count) => taker.take(count) !== null);
-  };
-  return types.find(fits) ?? null;
+  return types.find((type) => allocateFibers(tubedCable(plant, type.id, taken), openings) !== null) ?? null;
 }

@@ -60,9 +60,12 @@ export function dropRowsOf(plant: Plant, present: PresentLayout, terminals: read
   const fixedIds = new Set(present.fixedDrops.map((one) => one.id));
   const { dropTypeId } = plant.settings();
   return terminals.flatMap(({ placed, terminal }) => {
-    const taken = new Set((fixedAt.get(terminal.id) ?? []).map((one) => one.port));
+    const held = (fixedAt.get(terminal.id) ?? []).map(({ port, livingUnitId }) => ({
+      port,
+      unit: plant.rowOf("livingUnit", livingUnitId),
+    }));
     const bearingRad = spanBearingRad(plant, terminal.spanId);
-    const ports = assignPorts(plant, terminal.terminalModelId, placed.site, bearingRad, placed.units, taken);
+    const ports = assignPorts(plant, terminal.terminalModelId, placed.site, bearingRad, placed.units, held);
     return ports.map(({ livingUnitId, port }): Drop => {
       const present = [...(before.get(livingUnitId) ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1))[0];
       if (present) return { ...present, terminalId: terminal.id, port };

@@ -1,4 +1,5 @@
-import { type FiberSegment, type LossEvent, marginToMaxDb, marginToMinDb, pathLossDb } from "../fiber/lossBudget.ts";
+import { type BothWays, lightBudget } from "../fiber/lightBudget.ts";
+import { marginToMaxDb, marginToMinDb } from "../fiber/lossBudget.ts";
 import type { Drop } from "../model/tables.ts";
 import { dropCutM } from "./dropView.ts";
 import { type FiberTrace, fiberTrace } from "./fiberTrace.ts";
@@ -18,6 +19,10 @@ export type PortLight =
       readonly leastDb: number;
       /** Living units one hub output can be split to on this way: hub splitter times the terminal's. */
       readonly splitCount: number;
+      /** Smallest losses, by the splitter's typical loss, dB. */
+      readonly least: BothWays;
+      /** All fiber from the hub's output to the living unit, m. */
+      readonly lengthM: number;
       /** Fiber of the route and cable of the drop, m. */
       readonly fiberM: number;
       readonly dropM: number;
@@ -101,29 +106,37 @@ function lossOf(
   const dropType = plant.rowOf("dropType", drop.dropTypeId);
   const { spliceLossDb, connectionLossDb } = plant.settings();
   const dropM = dropCutM(plant, drop.id);
-  const events: readonly LossEvent[] = [
-    { kind: "upstream of the route", lossDb: feed.upstreamLossDb, count: 1 },
-    { kind: "splices", lossDb: spliceLossDb, count: trace.spliceCount },
-    { kind: "connections", lossDb: connectionLossDb, count: connectionCount },
-  ];
-  const loss = (dbPerKm: number, splitterDb: number): number => {
-    const segments: readonly FiberSegment[] = [
-      { lengthM: trace.fiberM, dbPerKm },
-      { lengthM: dropM, dbPerKm: dropType.attenuationDbPerKm },
-    ];
-    return pathLossDb(segments, [...events, { kind: "splitter", lossDb: splitterDb, count: 1 }], 0);
-  };
+  const { upDbPerKm, downDbPerKm } = light;
+  const ofDrop = dropType.attenuationDbPerKm;
+  const { least, most, lengthM } = lightBudget(
+    [
+      { what: "fiber of the route", lengthM: trace.fiberM, upDbPerKm, downDbPerKm },
+      { what: "drop", lengthM: dropM, upDbPerKm: ofDrop, downDbPerKm: ofDrop },
+    ],
+    [
+      { what: "upstream of the route", count: 1, ...exactly(feed.upstreamLossDb) },
+      { what: "splices", count: trace.spliceCount, ...exactly(spliceLossDb) },
+      { what: "connections", count: connectionCount, ...exactly(connectionLossDb) },
+      { what: `splitter ${splitter.name}`, count: 1, leastDb: splitter.typicalLossDb, mostDb: splitter.maxLossDb },
+    ],
+  );
   return {
     kind: "known",
     feedId: feed.id,
     opticalClassId: light.id,
-    upDb: loss(light.upDbPerKm, splitter.maxLossDb),
-    downDb: loss(light.downDbPerKm, splitter.maxLossDb),
-    leastDb: Math.min(loss(light.upDbPerKm, splitter.typicalLossDb), loss(light.downDbPerKm, splitter.typicalLossDb)),
+    upDb: most.upDb,
+    downDb: most.downDb,
+    leastDb: Math.min(least.upDb, least.downDb),
+    least,
+    lengthM: feed.upstreamM + lengthM,
     splitCount: feed.hubSplitCount * splitter.legCount,
     fiberM: trace.fiberM,
     dropM,
     spliceCount: trace.spliceCount,
     connectionCount,
   };
+}
+
+function exactly(lossDb: number): { readonly leastDb: number; readonly mostDb: number } {
+  return { leastDb: lossDb, mostDb: lossDb };
 }

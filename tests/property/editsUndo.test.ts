@@ -252,6 +252,17 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
   }),
   "drop.move": fc.record({ dropId: known("drop"), terminalId: known("terminal"), port: size }),
   "drop.remove": fc.record({ dropId: known("drop") }),
+  "drops.even": fc.record(
+    {
+      terminalIds: fc.uniqueArray(known("terminal"), { minLength: 2, maxLength: 3 }),
+      extraDropM: fc.constantFrom(0, 20, 500),
+    },
+    { requiredKeys: ["extraDropM"] },
+  ),
+  "drops.move": fc.record({
+    dropIds: fc.uniqueArray(known("drop"), { minLength: 1, maxLength: 2 }),
+    terminalId: known("terminal"),
+  }),
   "drop.pin": fc.record({ dropId: known("drop"), pinned: yes }),
   "fiber.give": fc.record({
     fiberUseId: fc.oneof(fresh, known("fiberUse")),

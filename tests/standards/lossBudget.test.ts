@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { lossPortTopic } from "../../core/calc/lossPortTopic.ts";
 import { marginToMaxDb, marginToMinDb, pathLossDb } from "../../core/fiber/lossBudget.ts";
 import { expectPrinted, type Source, sourceTitle } from "./source.ts";
 
@@ -70,5 +71,17 @@ describe(sourceTitle(twoStage), () => {
   it("from a hub of 1.5 to 5.0 dBm the unit receives -20.242 to -16.742 dBm", () => {
     expectPrinted(1.5 - lossAtDb(0.28), "-20.242");
     expectPrinted(5.0 - lossAtDb(0.28), "-16.742");
+  });
+
+  it("asked as the light of one port, the same figures stand in the reply", () => {
+    const most = { upDb: expect.closeTo(22.2775, 9), downDb: expect.closeTo(21.742, 9) };
+    expect(lossPortTopic.run(lossPortTopic.example)).toMatchObject({
+      value: {
+        most,
+        marginToMaxDb: expect.closeTo(5.7225, 9),
+        atUnitDbm: { leastDbm: expect.closeTo(-20.242, 9) },
+        unitHeadroomDb: expect.closeTo(6.758, 9),
+      },
+    });
   });
 });

@@ -1,5 +1,6 @@
 import { describe, it } from "vitest";
 import { idealSplitLossDb, splitLossLimitDb, tapLossDb } from "../../core/fiber/splitterLoss.ts";
+import { tapChain } from "../../core/fiber/tapChain.ts";
 import { expectPrinted, type Source, sourceTitle } from "./source.ts";
 
 const splitters: Source = {
@@ -38,5 +39,12 @@ describe(sourceTitle(taps), () => {
   ] as const)("a tap that keeps %s loses %s dB there and %s dB at the other leg", (legFrac, keptDb, tappedDb) => {
     expectPrinted(tapLossDb(legFrac, 0), keptDb);
     expectPrinted(tapLossDb(1 - legFrac, 0), tappedDb);
+  });
+
+  it("in a chain the through legs add up: 90/10 then 80/20 lose 10.00, 0.46 + 6.99 and 0.46 + 0.97 dB", () => {
+    const { lossesDb } = tapChain([0.1, 0.2], 0, [0, 0, 0]);
+    expectPrinted(lossesDb[0] ?? 0, "10.00");
+    expectPrinted(lossesDb[1] ?? 0, "7.45");
+    expectPrinted(lossesDb[2] ?? 0, "1.43");
   });
 });

@@ -35,6 +35,45 @@ describe("drops", () => {
   });
 });
 
+describe("drops together", () => {
+  test("move to another terminal in one edit, each to a free port", () => {
+    const route = granted(smallRoute(), "drops.move", { dropIds: ["drop-1", "drop-2"], terminalId: "terminal-2" });
+    const moved = ["drop-1", "drop-2"].map((id) => route.drop.get(id));
+    expect(moved).toMatchObject([{ terminalId: "terminal-2" }, { terminalId: "terminal-2" }]);
+    expect(new Set(moved.map((one) => one?.port)).size).toBe(2);
+  });
+
+  test("that would be more than a terminal has free ports are refused", () => {
+    const small = changed(smallRoute(), "terminalModel", "terminal-8", { portCount: 1 });
+    const input = { dropIds: ["drop-1", "drop-2"], terminalId: "terminal-2" };
+    expect(refusal(small, "drops.move", input)).toMatchObject({ code: "too-few-ports" });
+  });
+
+  test("are evened out over terminals in reach, pinned ones apart", () => {
+    const near = changed(smallRoute(), "settings", "settings", { dropReachM: 500, sparePortCount: 0 });
+    const pinned = changed(near, "drop", "drop-1", { pinned: true });
+    const counts = (route: typeof near) =>
+      ["terminal-1", "terminal-2"].map((id) => [...route.drop.values()].filter((one) => one.terminalId === id).length);
+    const crowded = granted(pinned, "drops.move", {
+      dropIds: [...pinned.drop.keys()].slice(1),
+      terminalId: "terminal-1",
+    });
+    const done = granted(crowded, "drops.even", { extraDropM: 1000 });
+    expect(done.drop.get("drop-1")).toEqual(crowded.drop.get("drop-1"));
+    const [a = 0, b = 0] = counts(done);
+    expect(Math.abs(a - b)).toBeLessThanOrEqual(1);
+  });
+
+  test("of a terminal that is gone are refused", () => {
+    expect(refusal(smallRoute(), "drops.even", { terminalIds: ["terminal-1", "gone"], extraDropM: 0 }).code).toBe(
+      "missing-row",
+    );
+    expect(refusal(smallRoute(), "drops.move", { dropIds: ["gone"], terminalId: "terminal-1" }).code).toBe(
+      "missing-row",
+    );
+  });
+});
+
 describe("fibers", () => {
   test("a fiber in use is not given twice", () => {
     const bare = granted(smallRoute(), "fiber.free", { fiberUseId: "use-1" });

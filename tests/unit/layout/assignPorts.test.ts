@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { assignPorts } from "../../../core/layout/assignPorts.ts";
+import { assignPorts, type HeldPort } from "../../../core/layout/assignPorts.ts";
 import type { LivingUnit } from "../../../core/model/tables.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
@@ -11,8 +11,8 @@ function unit(id: string, eastM: number, northM: number): LivingUnit {
   return { id, address: id, eastM, northM, kind: "home", building: "", attachHeightM: null, groundM: null, note: "" };
 }
 
-function ports(units: readonly LivingUnit[], taken: readonly number[] = [], bearingRad = 0): Record<string, number> {
-  const given = assignPorts(plant, "terminal-4", at, bearingRad, units, new Set(taken));
+function ports(units: readonly LivingUnit[], held: readonly HeldPort[] = [], bearingRad = 0): Record<string, number> {
+  const given = assignPorts(plant, "terminal-4", at, bearingRad, units, held);
   return Object.fromEntries(given.map((one) => [one.livingUnitId, one.port]));
 }
 
@@ -33,11 +33,28 @@ test("of two units at one angle the nearer comes first", () => {
 });
 
 test("ports of decided drops are passed over and spares stay at the end", () => {
-  expect(ports([unit("a", -10, 5), unit("b", 10, 5)], [1])).toEqual({ a: 2, b: 3 });
+  const held = [{ port: 1, unit: { eastM: -20, northM: 5 } }];
+  expect(ports([unit("a", -10, 5), unit("b", 10, 5)], held)).toEqual({ a: 2, b: 3 });
+});
+
+test("a unit ahead of a decided drop leaves the face ahead of it, and one behind it behind it", () => {
+  const held = [{ port: 2, unit: { eastM: 0, northM: 20 } }];
+  expect(ports([unit("ahead", 30, 10)], held)).toEqual({ ahead: 3 });
+  expect(ports([unit("ahead", 30, 10), unit("behind", -30, 10)], held)).toEqual({ behind: 1, ahead: 3 });
+});
+
+test("where crossing cannot be helped the lowest ports are used", () => {
+  const held = [{ port: 4, unit: { eastM: -30, northM: 1 } }];
+  expect(ports([unit("ahead", 30, 10)], held)).toEqual({ ahead: 1 });
+});
+
+test("units beyond the last free port get none", () => {
+  const units = [-40, -20, 0, 20, 40].map((eastM) => unit(`at ${eastM}`, eastM, 10));
+  expect(Object.values(ports(units))).toEqual([1, 2, 3, 4]);
 });
 
 test("a face of two ranks is filled along both ranks together", () => {
   const units = [-40, -20, 20, 40].map((eastM) => unit(`at ${eastM}`, eastM, 10));
-  const given = assignPorts(plant, "terminal-8", at, 0, [...units, unit("beside", 0, 10)], new Set());
+  const given = assignPorts(plant, "terminal-8", at, 0, [...units, unit("beside", 0, 10)], []);
   expect(given.map((one) => one.port)).toEqual([1, 5, 2, 3, 4]);
 });

@@ -1,3 +1,5 @@
+import { freeByTube, type TubedCable, tubeOfFiber } from "./tubes.ts";
+
 /** Fibers of one cable handed out in order. */
 export type FiberTaker = {
   /**
@@ -11,27 +13,10 @@ export type FiberTaker = {
   readonly leftCount: () => number;
 };
 
-/**
- * Fibers by next fit: the fewest tubes when nothing is skipped but the rest of a tube.
- *
- * @param fiberCount     fibers of the cable
- * @param fibersPerTube  fibers of a tube; the last one may have fewer
- * @param spareCount     last fibers of each tube that stay free
- * @param taken          fibers in use already
- */
-export function openFiberTaker(
-  fiberCount: number,
-  fibersPerTube: number,
-  spareCount: number,
-  taken: ReadonlySet<number>,
-): FiberTaker {
-  const tubes = Array.from({ length: Math.ceil(fiberCount / fibersPerTube) }, (_, index) => {
-    const first = index * fibersPerTube + 1;
-    const size = Math.min(fibersPerTube, fiberCount - first + 1) - spareCount;
-    return Array.from({ length: Math.max(0, size) }, (_unused, place) => first + place).filter(
-      (one) => !taken.has(one),
-    );
-  });
+/** Fibers by next fit: the fewest tubes when nothing is skipped but the rest of a tube. */
+export function openFiberTaker(cable: TubedCable): FiberTaker {
+  const { fibersPerTube, spareCount } = cable;
+  const tubes = freeByTube(cable);
   let open = 0;
   const leftCount = () => tubes.reduce((sum, tube) => sum + tube.length, 0);
   const split = (from: number, count: number): number[] => {
@@ -54,7 +39,7 @@ export function openFiberTaker(
       const fresh = tubes.findIndex((tube, index) => index >= open && tube.length >= fibersPerTube - spareCount);
       const enough = fresh !== -1 && tubes.slice(fresh).reduce((sum, tube) => sum + tube.length, 0) >= count;
       const fibers = split(enough ? fresh : 0, count);
-      open = Math.max(open, Math.ceil(Math.max(...fibers) / fibersPerTube) - 1);
+      open = Math.max(open, tubeOfFiber(Math.max(...fibers), fibersPerTube) - 1);
       return fibers;
     },
   };

@@ -1,0 +1,46 @@
+import { z } from "zod";
+import { portsAt } from "../../layout/portsAt.ts";
+import { rowDifferences } from "../../layout/rowSet.ts";
+import { id } from "../../model/fields.ts";
+import { fail, ok } from "../../model/result.ts";
+import { openPlant } from "../../plant/plant.ts";
+import type { Command } from "../command.ts";
+import { missing } from "../missing.ts";
+import { terminalTag, unitTag } from "../tags.ts";
+
+const input = z.strictObject({ dropIds: z.array(id).min(1), terminalId: id });
+
+/**
+ * Moves drops to a terminal, each to a free port so that they do not cross; drops that are there already keep their ports. A drop
+ * beyond reach moves too: the findings tell it.
+ */
+export const dropsMove: Command<z.infer<typeof input>> = {
+  id: "drops.move",
+  input,
+  label: ({ dropIds: [first = "", ...others], terminalId }, route) => {
+    const unit = unitTag(route, route.drop.get(first)?.livingUnitId ?? first);
+    const more = others.length === 0 ? "" : ` and ${others.length} more`;
+    return `Move ${unit}${more} to terminal ${terminalTag(route, terminalId)}`;
+  },
+  run(route, { dropIds, terminalId }) {
+    const gone = dropIds.find((one) => !route.drop.has(one));
+    if (gone !== undefined) return missing("drop", gone);
+    const terminal = route.terminal.get(terminalId);
+    if (!terminal) return missing("terminal", terminalId);
+    const plant = openPlant(route);
+    const there = plant.where("drop", "terminalId", terminalId).map((one) => plant.rowOf("drop", one));
+    const coming = [...new Set(dropIds)]
+      .map((one) => plant.rowOf("drop", one))
+      .filter((one) => one.terminalId !== terminalId);
+    const moved = portsAt(plant, terminalId, coming, there);
+    const { portCount } = plant.rowOf("terminalModel", terminal.terminalModelId);
+    if (moved.length < coming.length)
+      return fail(
+        "too-few-ports",
+        `Terminal ${terminal.name} has ${moved.length} of its ${portCount} ports free and ${coming.length} drops would come.`,
+        terminalId,
+        "Choose a larger terminal or move fewer.",
+      );
+    return ok(rowDifferences("drop", coming, moved));
+  },
+};

@@ -1,0 +1,112 @@
+import { type Choice, evenFill, type Place, unevenness } from "../assignment/evenFill.ts";
+import type { Drop } from "../model/tables.ts";
+import { planeDistanceM } from "../plant/geometry.ts";
+import type { Plant } from "../plant/plant.ts";
+import { terminalHang } from "../plant/terminalView.ts";
+import { groupBy } from "./groupBy.ts";
+import { openNearIndex } from "./nearIndex.ts";
+import { portsAt } from "./portsAt.ts";
+
+/** So many metres of drop for one unit of unevenness buy every gain: one drop moved is worth more than all drops are long. */
+const highestWeight = 1e4;
+/** Halvings of the weight's range, on a scale of powers. */
+const steps = 24;
+
+/**
+ * Drops moved between terminals so that all are filled as nearly alike as a limit on the length of drop allows.
+ *
+ * Pinned drops stay, no drop moves beyond reach, and no terminal is filled into its spare ports. Of the trade-offs that some price
+ * of a metre makes the best, the evenest within the limit is taken. A terminal that changes has its ports given anew.
+ *
+ * @param terminalIds  terminals to even out, pinned ones too: it is their drops that move
+ * @param extraDropM   all drops together may become longer by this, m, 0 or more
+ * @returns drops that change, with their new terminal and port; none where nothing gets evener
+ */
+export function evenDrops(plant: Plant, terminalIds: readonly string[], extraDropM: number): readonly Drop[] {
+  const desk = openDesk(plant, terminalIds);
+  const { drops, present, choices, places } = desk;
+  const runM = (placeOf: readonly number[]) =>
+    placeOf.reduce((sum, place, index) => sum + (choices[index]?.find((one) => one.place === place)?.cost ?? 0), 0);
+  const measure = (placeOf: readonly number[]) => unevenness(loadsOf(placeOf, places.length), places);
+  const limitM = runM(present) + extraDropM + 1e-6;
+  let best = present;
+  const tryWeight = (weight: number): boolean => {
+    const found = evenFill(present, choices, places, weight);
+    if (runM(found) > limitM) return false;
+    if (measure(found) < measure(best) - 1e-9) best = found;
+    return true;
+  };
+  if (!tryWeight(highestWeight)) {
+    let [low, high] = [-3, Math.log10(highestWeight)];
+    for (let step = 0; step < steps; step += 1) {
+      const middle = (low + high) / 2;
+      if (tryWeight(10 ** middle)) low = middle;
+      else high = middle;
+    }
+  }
+  return rowsOf(plant, terminalIds, drops, { present, best });
+}
+
+/** How many of the drops each place holds. */
+function loadsOf(placeOf: readonly number[], placeCount: number): readonly number[] {
+  const loads = Array.from({ length: placeCount }, () => 0);
+  for (const place of placeOf) loads[place] = (loads[place] ?? 0) + 1;
+  return loads;
+}
+
+type Desk = {
+  readonly drops: readonly Drop[];
+  /** For each drop its terminal, by place in the list. */
+  readonly present: readonly number[];
+  readonly choices: readonly (readonly Choice[])[];
+  readonly places: readonly Place[];
+};
+
+function openDesk(plant: Plant, terminalIds: readonly string[]): Desk {
+  const { dropReachM, sparePortCount } = plant.settings();
+  const hangs = terminalIds.map((id) => terminalHang(plant, id));
+  const index = openNearIndex(hangs, dropReachM);
+  const desk = { drops: [] as Drop[], present: [] as number[], choices: [] as Choice[][] };
+  const places = terminalIds.map((terminalId, place): Place => {
+    const own = dropsAt(plant, terminalId);
+    const moving = own.filter((one) => !one.pinned);
+    for (const drop of moving) {
+      const unit = plant.rowOf("livingUnit", drop.livingUnitId);
+      const near = index.near(unit).map((one) => ({ place: one.index, cost: one.distanceM }));
+      const hang = hangs[place];
+      const here = { place, cost: hang ? planeDistanceM(hang, unit) : 0 };
+      desk.drops.push(drop);
+      desk.present.push(place);
+      // A drop that is beyond reach already may stay where it is.
+      desk.choices.push([here, ...near.filter((one) => one.place !== place)]);
+    }
+    const { portCount } = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
+    const fixedCount = own.length - moving.length;
+    const capacity = Math.max(moving.length, portCount - sparePortCount - fixedCount);
+    return { capacity, fixedCount, size: portCount };
+  });
+  return { ...desk, places };
+}
+
+function rowsOf(
+  plant: Plant,
+  terminalIds: readonly string[],
+  drops: readonly Drop[],
+  { present, best }: { readonly present: readonly number[]; readonly best: readonly number[] },
+): readonly Drop[] {
+  const changed = new Set(best.flatMap((place, index) => (place === present[index] ? [] : [place, present[index]])));
+  const hungAt = groupBy(
+    drops.map((drop, index) => ({ drop, terminalId: terminalIds[best[index] ?? -1] ?? "" })),
+    (one) => one.terminalId,
+  );
+  return terminalIds.flatMap((terminalId, place) => {
+    if (!changed.has(place)) return [];
+    const hung = (hungAt.get(terminalId) ?? []).map((one) => one.drop);
+    const pinned = dropsAt(plant, terminalId).filter((one) => one.pinned);
+    return portsAt(plant, terminalId, hung, pinned);
+  });
+}
+
+function dropsAt(plant: Plant, terminalId: string): readonly Drop[] {
+  return plant.where("drop", "terminalId", terminalId).map((id) => plant.rowOf("drop", id));
+}
