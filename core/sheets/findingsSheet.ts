@@ -1,11 +1,11 @@
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
-import type { Basis } from "../rules/rule.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Draft, NumberedFinding } from "./book.ts";
 import { smallMm, words } from "./marks.ts";
 import { drawingBox } from "./paper.ts";
 import { figureText } from "./quantityText.ts";
+import { markWords, placeWords } from "./sourceWords.ts";
 import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
 
 const columns: readonly Column[] = [
@@ -17,13 +17,6 @@ const columns: readonly Column[] = [
   { heading: "Basis of the limit", share: 104, wraps: true },
   { heading: "Source", share: 32, wraps: true },
 ];
-
-const markWords: Readonly<Record<Basis["mark"], string>> = {
-  seen: "seen",
-  memory: "from memory, unverified",
-  practice: "practice",
-  computed: "computed",
-};
 
 const severityWords: Readonly<Record<Finding["severity"], string>> = {
   error: "◆ error",
@@ -98,7 +91,7 @@ function cellsOf(number: string, finding: Finding, message: string, system: Unit
     message,
     figureText(finding.measured, unit, system),
     figureText(finding.limit, unit, system),
-    [basis.document, basis.clause, basis.edition].filter((one) => one !== "").join("; "),
+    placeWords(basis),
     markWords[basis.mark],
   ];
 }

@@ -24,6 +24,12 @@ const wholeFrac = 0.5;
 const cellPadMm = 1.4;
 const headingMm = 9;
 const headingLineMm = 2.9;
+const lineRowMm = lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
+
+/** Height of a table whose rows are all of one line, headings included, mm. */
+export function tableMm(rowCount: number): number {
+  return headingMm + rowCount * lineRowMm;
+}
 
 /**
  * Cuts rows into pages that each fit a box. A group of up to half a page is not torn; of a longer one, the heading is repeated where
@@ -126,7 +132,7 @@ function linesOf(cell: Cell, text: string): readonly string[] {
 function rowMm(cells: readonly Cell[], row: TableRow): number {
   if ("group" in row) return groupMm;
   const counts = cells.map((cell, index) => linesOf(cell, row.cells[index] ?? "").length);
-  return Math.max(1, ...counts) * lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
+  return (Math.max(1, ...counts) - 1) * lineMm + lineRowMm;
 }
 
 function drawHeadings(cells: readonly Cell[], box: PaperBox): readonly Mark[] {
