@@ -18,7 +18,8 @@ import { profileRows } from "./profileRows.ts";
 import { profileDraft } from "./profileSheet.ts";
 import { scheduleDrafts } from "./scheduleSheet.ts";
 import { byName, byText } from "./sorting.ts";
-import { spanRuns } from "./spanRuns.ts";
+import { type SpanRun, spanRuns } from "./spanRuns.ts";
+import { stringingDrafts } from "./stringingSheet.ts";
 import { alongStep } from "./stripStep.ts";
 import { type Strip, strips } from "./strips.ts";
 import { terminalDraft } from "./terminalSheet.ts";
@@ -85,7 +86,8 @@ function allDrafts(
   findings: readonly Finding[],
   openFindings: readonly NumberedFinding[],
 ): readonly Draft[] {
-  const cut = strips(plant, stripBox);
+  const runs = spanRuns(plant);
+  const cut = strips(plant, runs, stripBox);
   const stripOfSpan = new Map(
     cut.flatMap((strip) => strip.steps.map((step) => [step.spanId, strip.key] as const)).reverse(),
   );
@@ -93,7 +95,11 @@ function allDrafts(
   return [
     coverDraft(plant, cut),
     ...planRows(cut, stripBox).map((rows) => planDraft(plant, rows, { byStrip, stripOfSpan })),
-    ...profileDrafts(plant, cut),
+    ...profileDrafts(plant, runs, cut),
+    ...stringingDrafts(
+      plant,
+      runs.flatMap((run) => run.steps),
+    ),
     ...terminalOrder(plant).map((id) => terminalDraft(plant, id)),
     ...scheduleDrafts(plant, terminalOrder(plant)),
     ...billDrafts(plant),
@@ -101,10 +107,10 @@ function allDrafts(
   ];
 }
 
-function profileDrafts(plant: Plant, cut: readonly Strip[]): readonly Draft[] {
+function profileDrafts(plant: Plant, runs: readonly SpanRun[], cut: readonly Strip[]): readonly Draft[] {
   const [first] = cut;
   if (!first) return [];
-  const cutRows = profileRows(plant, spanRuns(plant), rowPapers(plant, first.view.scale));
+  const cutRows = profileRows(plant, runs, rowPapers(plant, first.view.scale));
   return cutRows?.rows.map((row) => profileDraft(plant, row, cutRows.paper)) ?? [];
 }
 

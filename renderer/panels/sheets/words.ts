@@ -5,6 +5,7 @@ export const kindWords: Readonly<Record<SheetKind, string>> = {
   cover: "Cover",
   plan: "Strand plan",
   profile: "Profiles",
+  stringing: "Stringing tables",
   terminal: "Terminal sheets",
   schedule: "Schedules",
   bill: "Bill of materials",
