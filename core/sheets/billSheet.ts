@@ -2,9 +2,9 @@ import type { Plant } from "../plant/plant.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import type { Draft } from "./book.ts";
-import { drawingBox } from "./paper.ts";
 import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
-import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
+import type { Column, TableRow } from "./table.ts";
+import { tableDrafts } from "./tableSheets.ts";
 
 const columns: readonly Column[] = [
   { heading: "Item", share: 90 },
@@ -18,14 +18,7 @@ const columns: readonly Column[] = [
 /** Bill of materials: quantities from the drawing, with the company's allowance. */
 export function billDrafts(plant: Plant): readonly Draft[] {
   const system = plant.settings().unitSystem;
-  const pages = pageRows(columns, billRows(billOf(plant), system), drawingBox);
-  return pages.map((rows, index) => ({
-    key: `bill ${index + 1}`,
-    kind: "bill",
-    title: pages.length === 1 ? "Bill of materials" : `Bill of materials, ${index + 1} of ${pages.length}`,
-    scale: "none",
-    draw: () => ({ marks: drawTable(columns, rows, drawingBox).marks }),
-  }));
+  return tableDrafts({ kind: "bill", title: "Bill of materials", columns, rows: billRows(billOf(plant), system) });
 }
 
 function billRows(lines: readonly BillLine[], system: UnitSystem): readonly TableRow[] {

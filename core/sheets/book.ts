@@ -2,7 +2,16 @@ import type { Finding } from "../rules/finding.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
 
 /** Kinds of sheets, in the order they are bound. */
-export const sheetKinds = ["cover", "plan", "terminal", "schedule", "bill", "findings"] as const;
+export const sheetKinds = [
+  "cover",
+  "plan",
+  "profile",
+  "stringing",
+  "terminal",
+  "schedule",
+  "bill",
+  "findings",
+] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 
 /** What a composer draws inside the frame. */

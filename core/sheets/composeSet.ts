@@ -13,8 +13,13 @@ import { frame } from "./frame.ts";
 import { ansiB } from "./paper.ts";
 import { planRows } from "./planRows.ts";
 import { planDraft, stripBox } from "./planSheet.ts";
+import { rowPapers } from "./profilePaper.ts";
+import { profileRows } from "./profileRows.ts";
+import { profileDraft } from "./profileSheet.ts";
 import { scheduleDrafts } from "./scheduleSheet.ts";
 import { byName, byText } from "./sorting.ts";
+import { type SpanRun, spanRuns } from "./spanRuns.ts";
+import { stringingDrafts } from "./stringingSheet.ts";
 import { alongStep } from "./stripStep.ts";
 import { type Strip, strips } from "./strips.ts";
 import { terminalDraft } from "./terminalSheet.ts";
@@ -25,7 +30,7 @@ type SetOptions = {
 };
 
 /**
- * Composes a route's drawing set: cover, strand plan, a sheet for each terminal, schedules, bill and findings. The same route and
+ * Composes a route's drawing set: cover, strand plan, profiles, a sheet for each terminal, schedules, bill and findings. The same route and
  * findings give the same set.
  *
  * @param findings  of the same route, waived ones included, worst first
@@ -81,7 +86,8 @@ function allDrafts(
   findings: readonly Finding[],
   openFindings: readonly NumberedFinding[],
 ): readonly Draft[] {
-  const cut = strips(plant, stripBox);
+  const runs = spanRuns(plant);
+  const cut = strips(plant, runs, stripBox);
   const stripOfSpan = new Map(
     cut.flatMap((strip) => strip.steps.map((step) => [step.spanId, strip.key] as const)).reverse(),
   );
@@ -89,11 +95,23 @@ function allDrafts(
   return [
     coverDraft(plant, cut),
     ...planRows(cut, stripBox).map((rows) => planDraft(plant, rows, { byStrip, stripOfSpan })),
+    ...profileDrafts(plant, runs, cut),
+    ...stringingDrafts(
+      plant,
+      runs.flatMap((run) => run.steps),
+    ),
     ...terminalOrder(plant).map((id) => terminalDraft(plant, id)),
     ...scheduleDrafts(plant, terminalOrder(plant)),
     ...billDrafts(plant),
     ...findingDrafts(plant, findings, openFindings),
   ];
+}
+
+function profileDrafts(plant: Plant, runs: readonly SpanRun[], cut: readonly Strip[]): readonly Draft[] {
+  const [first] = cut;
+  if (!first) return [];
+  const cutRows = profileRows(plant, runs, rowPapers(plant, first.view.scale));
+  return cutRows?.rows.map((row) => profileDraft(plant, row, cutRows.paper)) ?? [];
 }
 
 function bookOf(drafts: readonly Draft[], openFindings: readonly NumberedFinding[]): Book {

@@ -1,12 +1,13 @@
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
-import type { Basis } from "../rules/rule.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Draft, NumberedFinding } from "./book.ts";
 import { smallMm, words } from "./marks.ts";
 import { drawingBox } from "./paper.ts";
 import { figureText } from "./quantityText.ts";
-import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
+import { markWords, placeWords } from "./sourceWords.ts";
+import type { Column, TableRow } from "./table.ts";
+import { tableDrafts } from "./tableSheets.ts";
 
 const columns: readonly Column[] = [
   { heading: "No.", share: 10, align: "right" },
@@ -17,13 +18,6 @@ const columns: readonly Column[] = [
   { heading: "Basis of the limit", share: 104, wraps: true },
   { heading: "Source", share: 32, wraps: true },
 ];
-
-const markWords: Readonly<Record<Basis["mark"], string>> = {
-  seen: "seen",
-  memory: "from memory, unverified",
-  practice: "practice",
-  computed: "computed",
-};
 
 const severityWords: Readonly<Record<Finding["severity"], string>> = {
   error: "◆ error",
@@ -42,23 +36,12 @@ export function findingDrafts(
   const system = plant.settings().unitSystem;
   const rows = [...openRows(open, system), ...waivedRows(plant, findings, system)];
   const box = { ...drawingBox, bottom: drawingBox.bottom + footMm };
-  const pages = pageRows(columns, rows, box);
-  return pages.map((page, index) => ({
-    key: `findings ${index + 1}`,
-    kind: "findings",
-    title: pages.length === 1 ? "Findings and waivers" : `Findings and waivers, ${index + 1} of ${pages.length}`,
-    scale: "none",
-    draw: () => ({
-      marks: [
-        ...drawTable(columns, page, box).marks,
-        words(
-          "A limit read from memory is unverified until someone has read it in the document named. What is not listed here passed the checks that could be made; it is not thereby proven.",
-          [drawingBox.left, drawingBox.bottom],
-          { heightMm: smallMm, grey: 0.2 },
-        ),
-      ],
-    }),
-  }));
+  const caution = words(
+    "A limit read from memory is unverified until someone has read it in the document named. What is not listed here passed the checks that could be made; it is not thereby proven.",
+    [drawingBox.left, drawingBox.bottom],
+    { heightMm: smallMm, grey: 0.2 },
+  );
+  return tableDrafts({ kind: "findings", title: "Findings and waivers", columns, rows, box, beside: [caution] });
 }
 
 function openRows(open: readonly NumberedFinding[], system: UnitSystem): readonly TableRow[] {
@@ -98,7 +81,7 @@ function cellsOf(number: string, finding: Finding, message: string, system: Unit
     message,
     figureText(finding.measured, unit, system),
     figureText(finding.limit, unit, system),
-    [basis.document, basis.clause, basis.edition].filter((one) => one !== "").join("; "),
+    placeWords(basis),
     markWords[basis.mark],
   ];
 }

@@ -82,13 +82,20 @@ export function slant([x, y]: PaperPoint, turnRad: number): Mark {
 }
 
 /** An arrow whose tip stands at a point and whose shaft comes from behind. */
-function arrow([x, y]: PaperPoint, turnRad: number): readonly Mark[] {
-  const at = (back: number, aside: number): PaperPoint => [
+function arrow(tip: PaperPoint, turnRad: number): readonly Mark[] {
+  const at = (back: number) => behind(tip, turnRad, back, 0);
+  return [stroke("dimensions", "thin", [at(1), at(outsideArrowMm)]), arrowHead(tip, turnRad)];
+}
+
+/** The head of an arrow that points in a direction. */
+export function arrowHead(tip: PaperPoint, turnRad: number): Mark {
+  const at = (back: number, aside: number) => behind(tip, turnRad, back, aside);
+  return area("dimensions", null, [at(0, 0), at(1.5, 0.42), at(1.5, -0.42)], { fill: 0 });
+}
+
+function behind([x, y]: PaperPoint, turnRad: number, back: number, aside: number): PaperPoint {
+  return [
     x - back * Math.cos(turnRad) - aside * Math.sin(turnRad),
     y - back * Math.sin(turnRad) + aside * Math.cos(turnRad),
-  ];
-  return [
-    stroke("dimensions", "thin", [at(1, 0), at(outsideArrowMm, 0)]),
-    area("dimensions", null, [at(0, 0), at(1.5, 0.42), at(1.5, -0.42)], { fill: 0 }),
   ];
 }

@@ -1,9 +1,9 @@
 import type { Plant } from "../plant/plant.ts";
-import type { Mark, PaperPoint } from "./displayList.ts";
-import { drawLabel, type LabelLine } from "./labels.ts";
+import type { PaperPoint } from "./displayList.ts";
+import { type LabelDesk, openLabelDesk } from "./labelDesk.ts";
 import { cornersOf } from "./orientedBox.ts";
 import type { PaperBox } from "./paper.ts";
-import { type Candidate, openPlacer, type Placer } from "./placer.ts";
+import type { Placer } from "./placer.ts";
 import { alongStep, type StripStep } from "./stripStep.ts";
 import type { Strip } from "./strips.ts";
 import { toPaper } from "./view.ts";
@@ -17,58 +17,23 @@ export type PaperStep = {
   readonly turnRad: number;
 };
 
-/** A strip being drawn: its paper, what is taken on it, and what is drawn so far. */
-export type PlanDesk = {
+/** A strip being drawn. */
+export type PlanDesk = LabelDesk & {
   readonly plant: Plant;
   readonly strip: Strip;
-  readonly box: PaperBox;
-  readonly placer: Placer;
   readonly steps: readonly PaperStep[];
   /** Where the drop on each port starts, by terminal and port; filled as terminals are drawn. */
   readonly ticks: Map<string, PaperPoint>;
-  readonly draw: (marks: readonly Mark[]) => void;
-  /** A label to be placed after all symbols; lower rank first. */
-  readonly label: (
-    rank: number,
-    lines: readonly LabelLine[],
-    anchor: PaperPoint,
-    candidates: readonly Candidate[],
-  ) => void;
-  readonly drawWaitingLabels: () => void;
-  readonly omittedCount: () => number;
-  readonly marks: () => readonly Mark[];
 };
 
 /** An empty sheet for a strip. */
 export function openPlanDesk(plant: Plant, strip: Strip, box: PaperBox): PlanDesk {
-  const drawn: Mark[] = [];
-  const placer = openPlacer([box.left, box.bottom, box.right, box.top]);
-  let waiting: { rank: number; lines: readonly LabelLine[]; anchor: PaperPoint; candidates: readonly Candidate[] }[] =
-    [];
-  let omitted = 0;
   return {
+    ...openLabelDesk(box),
     plant,
     strip,
-    box,
-    placer,
     steps: strip.steps.map((step) => paperStep(plant, strip, step)),
     ticks: new Map(),
-    draw: (marks) => {
-      drawn.push(...marks);
-    },
-    label: (rank, lines, anchor, candidates) => {
-      waiting.push({ rank, lines, anchor, candidates });
-    },
-    drawWaitingLabels() {
-      for (const { lines, anchor, candidates } of [...waiting].sort((a, b) => a.rank - b.rank)) {
-        const marks = drawLabel(placer, lines, anchor, candidates);
-        if (marks) drawn.push(...marks);
-        else omitted += 1;
-      }
-      waiting = [];
-    },
-    omittedCount: () => omitted,
-    marks: () => drawn,
   };
 }
 

@@ -1,4 +1,4 @@
-import { metresPerFoot } from "../units/constants.ts";
+import { metresPerFoot, metresPerInch, newtonsPerPoundForce } from "../units/constants.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
@@ -13,6 +13,26 @@ export function lengthUnit(system: UnitSystem): string {
 /** A long length as the bare number under such a heading: whole feet, or metres to one decimal. */
 export function lengthFigure(valueM: number, system: UnitSystem): string {
   return system === "us" ? grouped(Math.round(valueM / metresPerFoot)) : fixedText(valueM, 1);
+}
+
+/** Unit of forces, for a table's heading. */
+export function forceUnit(system: UnitSystem): string {
+  return system === "us" ? "lbf" : "kN";
+}
+
+/** A force as the bare number under such a heading. */
+export function forceFigure(valueN: number, system: UnitSystem): string {
+  return system === "us" ? grouped(Math.round(valueN / newtonsPerPoundForce)) : fixedText(valueN / 1000, 2);
+}
+
+/** Unit of sags, for a table's heading. */
+export function sagUnit(system: UnitSystem): string {
+  return system === "us" ? "in" : "mm";
+}
+
+/** A sag as the bare number under such a heading. */
+export function sagFigure(valueM: number, system: UnitSystem): string {
+  return system === "us" ? fixedText(valueM / metresPerInch, 1) : fixedText(valueM * 1000, 0);
 }
 
 /** A length to buy: rounded up to whole feet or metres. */

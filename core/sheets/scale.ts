@@ -6,6 +6,8 @@ export type Scale = { readonly denominator: number; readonly text: string };
 
 const usFeetPerInch = [20, 30, 40, 50, 60, 100, 200, 300, 400, 500, 600, 800, 1000, 1500, 2000, 4000] as const;
 const metricDenominators = [200, 250, 500, 1000, 2000, 5000, 10_000, 20_000] as const;
+const usFeetPerInchUp = [5, 10] as const;
+const metricDenominatorsUp = [50, 100] as const;
 const inchesPerFoot = 12;
 
 /**
@@ -17,6 +19,15 @@ export function planScales(system: UnitSystem): readonly Scale[] {
   return system === "us"
     ? usFeetPerInch.map((feet) => ({ denominator: feet * inchesPerFoot, text: `1 in = ${feet} ft` }))
     : metricDenominators.map((denominator) => ({ denominator, text: `1:${fixedText(denominator, 0)}` }));
+}
+
+/** The scales heights may be drawn at, largest drawing first. */
+export function heightScales(system: UnitSystem): readonly Scale[] {
+  const large =
+    system === "us"
+      ? usFeetPerInchUp.map((feet) => ({ denominator: feet * inchesPerFoot, text: `1 in = ${feet} ft` }))
+      : metricDenominatorsUp.map((denominator) => ({ denominator, text: `1:${denominator}` }));
+  return [...large, ...planScales(system)];
 }
 
 /** Ground length on paper, mm. */

@@ -2,7 +2,7 @@ import type { Plant } from "../plant/plant.ts";
 import { cutFrac } from "./cutFrac.ts";
 import { boundsOf } from "./orientedBox.ts";
 import type { PaperBox } from "./paper.ts";
-import { type SpanRun, spanRuns } from "./spanRuns.ts";
+import type { SpanRun } from "./spanRuns.ts";
 import { stripScale } from "./stripScale.ts";
 import { contentPoints, linePoints, type StripStep, unitsOn } from "./stripStep.ts";
 import { type StripGround, stripView } from "./stripView.ts";
@@ -39,8 +39,7 @@ const worthSpanCount = 2;
  * The whole route cut into strips, each turned so that its line runs across the paper. Where houses stand near enough to the line,
  * strips are cut for half the box, so that two share a sheet.
  */
-export function strips(plant: Plant, whole: PaperBox): readonly Strip[] {
-  const runs = spanRuns(plant);
+export function strips(plant: Plant, runs: readonly SpanRun[], whole: PaperBox): readonly Strip[] {
   const units = unitsBySpan(plant);
   const { scale, box, reachM } = stripScale(plant, runs, units, whole);
   const ground = { plant, units, scale, farthestM: reachM * outlierFactor };

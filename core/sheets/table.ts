@@ -14,7 +14,8 @@ export type Column = {
   readonly wraps?: boolean;
 };
 
-export type TableRow = { readonly cells: readonly string[] } | { readonly group: string };
+/** Figures in columns, a heading over the rows that follow, or a sentence across all columns. */
+export type TableRow = { readonly cells: readonly string[] } | { readonly group: string } | { readonly note: string };
 
 const lineMm = 3.85;
 const rowPadMm = 1.15;
@@ -24,6 +25,17 @@ const wholeFrac = 0.5;
 const cellPadMm = 1.4;
 const headingMm = 9;
 const headingLineMm = 2.9;
+const lineRowMm = lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
+
+/** Left edges of a table's columns and the right edge of its last, mm. */
+export function columnEdges(columns: readonly Column[], box: PaperBox): readonly number[] {
+  return [...cellsOf(columns, box).map((one) => one.left), box.right];
+}
+
+/** Height of a table whose rows are all of one line, headings included, mm. */
+export function tableMm(rowCount: number): number {
+  return headingMm + rowCount * lineRowMm;
+}
 
 /**
  * Cuts rows into pages that each fit a box. A group of up to half a page is not torn; of a longer one, the heading is repeated where
@@ -125,8 +137,9 @@ function linesOf(cell: Cell, text: string): readonly string[] {
 
 function rowMm(cells: readonly Cell[], row: TableRow): number {
   if ("group" in row) return groupMm;
+  if ("note" in row) return lineRowMm;
   const counts = cells.map((cell, index) => linesOf(cell, row.cells[index] ?? "").length);
-  return Math.max(1, ...counts) * lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
+  return (Math.max(1, ...counts) - 1) * lineMm + lineRowMm;
 }
 
 function drawHeadings(cells: readonly Cell[], box: PaperBox): readonly Mark[] {
@@ -161,11 +174,13 @@ function unitLine(cell: Cell) {
 }
 
 function drawRow(cells: readonly Cell[], row: TableRow, box: PaperBox, top: number): readonly Mark[] {
-  if ("group" in row) {
-    const text = shortenText(row.group, "plainBold", bodyMm, box.right - box.left - 2 * cellPadMm);
-    return [words(text, [box.left + cellPadMm, top - groupMm + 1.9], { face: "plainBold", layer: "tables" })];
-  }
   const base = top - rowPadMm - bodyMm - 0.2;
+  if (!("cells" in row)) {
+    const [text, face, y] =
+      "group" in row ? ([row.group, "plainBold", top - groupMm + 1.9] as const) : ([row.note, "plain", base] as const);
+    const fitted = shortenText(text, face, bodyMm, box.right - box.left - 2 * cellPadMm);
+    return [words(fitted, [box.left + cellPadMm, y], { face, layer: "tables" })];
+  }
   return cells.flatMap((cell, index) => {
     const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : cell.left + cellPadMm;
     return linesOf(cell, row.cells[index] ?? "")

@@ -1,4 +1,7 @@
-import type { Attachment, Crossing } from "../model/tables.ts";
+import type { Attachment, Crossing, Structure } from "../model/tables.ts";
+import type { ProfileCase } from "../plant/profileSpan.ts";
+import { formatLength } from "../units/formatLength.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
 
 /** What a crossing is called on a drawing. */
 const crossingWords: Readonly<Record<Crossing["surface"], string>> = {
@@ -20,6 +23,20 @@ export function crossingName(surface: Crossing["surface"], name: string): string
   return name.toLowerCase().startsWith(word.toLowerCase()) ? name : `${word}: ${name}`;
 }
 
+const structureWords: Readonly<Record<Structure["kind"], string>> = {
+  building: "Building",
+  walkedRoof: "Roof people walk on",
+  sign: "Sign",
+  litSign: "Lit sign",
+  walkedSign: "Sign people walk on",
+};
+
+/** A structure by its name, else by its kind, and how far beside the line it stands. */
+export function structureName({ kind, name, besideM, side }: Structure, system: UnitSystem): string {
+  const what = name === "" ? structureWords[kind] : name;
+  return besideM > 0 ? `${what}, ${formatLength(besideM, system, "height")} ${side}` : what;
+}
+
 /** What an attachment is called beside its owner's name; a communication line goes by its owner alone. */
 export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
   ourStrand: "strand",
@@ -30,4 +47,12 @@ export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
   equipment: "equipment",
   streetLight: "street light",
   riser: "riser",
+};
+
+/** What a case the line is shown in is called. */
+export const caseWords: Readonly<Record<ProfileCase, string>> = {
+  cold: "cold",
+  stringing: "strung",
+  hot: "hot",
+  iced: "iced",
 };

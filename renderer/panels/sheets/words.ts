@@ -4,6 +4,8 @@ import type { SheetKind } from "../../../core/sheets/book.ts";
 export const kindWords: Readonly<Record<SheetKind, string>> = {
   cover: "Cover",
   plan: "Strand plan",
+  profile: "Profiles",
+  stringing: "Stringing tables",
   terminal: "Terminal sheets",
   schedule: "Schedules",
   bill: "Bill of materials",

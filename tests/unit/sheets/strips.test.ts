@@ -9,7 +9,7 @@ import { smallRoute, without } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 
 const plant = openPlant(windingRoute());
-const cut = strips(plant, stripBox);
+const cut = strips(plant, spanRuns(plant), stripBox);
 
 describe("cutting a route into strips", () => {
   it("shows every metre of every span once", () => {

@@ -9,7 +9,8 @@ const columns: readonly Column[] = [
 const box = { left: 20, right: 140, bottom: 20, top: 80 };
 const rowsOf = (count: number): TableRow[] =>
   Array.from({ length: count }, (_, index) => ({ cells: [String(index + 1), "120", "12 Mill Street"] }));
-const texts = (page: readonly TableRow[]) => page.map((row) => ("group" in row ? row.group : row.cells[0]));
+const texts = (page: readonly TableRow[]) =>
+  page.map((row) => ("cells" in row ? row.cells[0] : "group" in row ? row.group : row.note));
 
 describe("tables", () => {
   it("keeps every row over the page breaks and every page inside its box", () => {

@@ -1,0 +1,134 @@
+import { type ProfileStep, stepStationM } from "../plant/profile.ts";
+import { elevationOn, type ProfileCase, type ProfileWire, profileCases } from "../plant/profileSpan.ts";
+import type { PaperPoint } from "./displayList.ts";
+import { type LabelLine, labelSizeMm } from "./labels.ts";
+import { area, circle, rectangle, smallMm, stroke } from "./marks.ts";
+import type { ProfileDesk } from "./profilePaper.ts";
+import { attachmentWords } from "./tradeWords.ts";
+
+/** Dashes of our line in each case; strung is the full line. */
+export const caseDashMm: Readonly<Record<ProfileCase, readonly number[]>> = {
+  cold: [0.3, 1.2],
+  stringing: [],
+  hot: [1, 0.8],
+  iced: [3, 1],
+};
+
+const wireDashMm: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
+  primary: [5, 1.2],
+  secondary: [4, 0.9, 0.9, 0.9],
+  neutral: [2, 1.2],
+  communication: [0.9, 1.2],
+  ourStrand: [],
+  equipment: [],
+  streetLight: [],
+  riser: [],
+};
+
+/** Wires of other parties, a dash a kind, each named once. */
+export function drawOtherWires(desk: ProfileDesk): void {
+  const named = new Set<string>();
+  for (const step of desk.row.steps) {
+    for (const wire of step.span.wires) {
+      const points = curve(desk, step, wire.elevationsM);
+      desk.draw([stroke("others", "thin", points, { dashMm: wireDashMm[wire.kind] })]);
+      keepOff(desk, points, 1);
+      const text = [wire.owner, attachmentWords[wire.kind]].filter((one) => one !== "").join(" ");
+      if (named.has(text)) continue;
+      const middle = points[Math.floor(points.length / 2)];
+      const lines: LabelLine[] = [{ text, face: "narrow", heightMm: smallMm }];
+      const { width, height } = labelSizeMm(lines);
+      const [first, last] = [points[0], points.at(-1)];
+      if (!(middle && first && last) || Math.abs(last[0] - first[0]) < width + 24) continue;
+      named.add(text);
+      const spots = points.slice(2, -2).flatMap(([x, y]) =>
+        [height / 2 + 0.6, -height / 2 - 0.6].map((mm, rank) => ({
+          centre: [x, y + mm] as const,
+          turnRad: 0,
+          cost: rank + Math.abs(x - middle[0]) / 8,
+        })),
+      );
+      desk.label(4, lines, middle, spots);
+    }
+  }
+}
+
+/** Our line: the band between its highest and lowest case, each case by its dash, strung as the full line. */
+export function drawOurLine(desk: ProfileDesk): void {
+  for (const step of desk.row.steps) {
+    const { line, offsetsM } = step.span;
+    if (!line) continue;
+    const extreme = (pick: (...values: number[]) => number) =>
+      offsetsM.map((_, index) => pick(...profileCases.map((one) => line[one][index] ?? 0)));
+    const [upper, lower] = [curve(desk, step, extreme(Math.max)), curve(desk, step, extreme(Math.min))];
+    desk.draw([area("cable", null, [...upper, ...lower.toReversed()], { fill: 0.86 })]);
+    for (const one of profileCases) {
+      const pen = one === "stringing" ? "bold" : "thin";
+      desk.draw([stroke("strand", pen, curve(desk, step, line[one]), { dashMm: caseDashMm[one] })]);
+    }
+    keepOff(desk, upper, 2);
+    keepOff(desk, lower, 2);
+    drawHung(desk, step, line.stringing);
+  }
+}
+
+const hungMm = { width: 3.4, height: 1.5, down: 1.1 } as const;
+
+/** Terminals as bars, coils as rings, closures as bars with a stroke, under the strung line at their places. */
+function drawHung(desk: ProfileDesk, step: ProfileStep, strungM: readonly number[]): void {
+  const { width, height, down } = hungMm;
+  for (const one of step.span.hung) {
+    const [x, y] = desk.at(stepStationM(step, one.offsetM), elevationOn(step.span, strungM, one.offsetM));
+    const top = y - down;
+    if (one.table === "slack") {
+      desk.draw([
+        stroke("slack", "thin", [
+          [x, y],
+          [x, top],
+        ]),
+        circle("slack", "thin", [x, top - 0.9], 0.9, 1),
+        circle("slack", "thin", [x, top - 0.9], 0.4),
+      ]);
+      continue;
+    }
+    const hangers = [-0.8, 0.8].map((mm) =>
+      stroke("terminals", "thin", [
+        [x + mm, y],
+        [x + mm, top],
+      ]),
+    );
+    const bar = rectangle("terminals", "medium", [x - width / 2, top - height], width, height, { fill: 1 });
+    const across: readonly PaperPoint[] = [
+      [x - 0.7, top - height - 0.5],
+      [x + 0.7, top + 0.5],
+    ];
+    desk.draw([...hangers, bar, ...(one.table === "closure" ? [stroke("terminals", "medium", across)] : [])]);
+    desk.placer.block(bar.pointsMm);
+    const lines: LabelLine[] = [
+      { text: desk.plant.rowOf(one.table, one.id).name, face: "narrowBold", heightMm: smallMm },
+    ];
+    const size = labelSizeMm(lines);
+    const beside = (width + size.width) / 2 + 0.8;
+    const spots = [
+      [0, -(height + size.height) / 2 - 0.8],
+      [beside, 0],
+      [-beside, 0],
+      [0, -(height + size.height) / 2 - 3],
+    ] as const;
+    const middle: PaperPoint = [x, top - height / 2];
+    desk.label(
+      2,
+      lines,
+      middle,
+      spots.map(([dx, dy], cost) => ({ centre: [middle[0] + dx, middle[1] + dy], turnRad: 0, cost })),
+    );
+  }
+}
+
+function curve({ at }: ProfileDesk, step: ProfileStep, elevationsM: readonly number[]): readonly PaperPoint[] {
+  return step.span.offsetsM.map((offsetM, index) => at(stepStationM(step, offsetM), elevationsM[index] ?? 0));
+}
+
+function keepOff({ placer }: ProfileDesk, points: readonly PaperPoint[], cost: number): void {
+  for (const [index, point] of points.slice(1).entries()) placer.line(points[index] ?? point, point, cost);
+}

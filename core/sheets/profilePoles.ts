@@ -1,0 +1,100 @@
+import type { StandingPole } from "../plant/profile.ts";
+import { formatLength } from "../units/formatLength.ts";
+import type { PaperPoint } from "./displayList.ts";
+import { type LabelLine, labelSizeMm } from "./labels.ts";
+import { circle, smallMm, stroke, words } from "./marks.ts";
+import { bandCount, bandMm, type ProfileDesk } from "./profilePaper.ts";
+import { topOf } from "./profileRows.ts";
+import { stationText } from "./quantityText.ts";
+import { attachmentWords } from "./tradeWords.ts";
+
+const dotMm = 0.75;
+
+/** Poles to their height with everybody's attachments, and what the bands under the chart tell of each. */
+export function drawProfilePoles(desk: ProfileDesk): void {
+  const system = desk.plant.settings().unitSystem;
+  for (const pole of desk.row.poles) {
+    const [foot, top] = [desk.at(pole.stationM, pole.footM), desk.at(pole.stationM, topOf(pole))];
+    desk.draw([stroke("poles", "thick", [foot, top], { dashMm: pole.aboveGroundM === null ? [2, 1.2] : [] })]);
+    desk.draw([
+      stroke("ground", "fine", [foot, [foot[0], desk.chart.bottom - bandCount * bandMm]], { dashMm: [0.3, 0.9] }),
+    ]);
+    desk.placer.block([
+      [foot[0] - 0.4, foot[1]],
+      [foot[0] + 0.4, foot[1]],
+      [top[0] + 0.4, top[1]],
+      [top[0] - 0.4, top[1]],
+    ]);
+    for (const one of pole.attachments) drawAttachment(desk, pole, one);
+    const ground = pole.groundM === null ? "not measured" : formatLength(pole.groundM, system, "height");
+    band(desk, 0, foot[0], { text: pole.tag, face: "narrowBold", heightMm: 2.2 });
+    band(desk, 1, foot[0], { text: stationText(pole.stationM, system), face: "narrow", heightMm: smallMm });
+    band(desk, 2, foot[0], { text: ground, face: "narrow", heightMm: smallMm });
+  }
+}
+
+const bandNames = ["Pole, span", "Station", "Ground"] as const;
+
+/** The bands under the chart: their rules and names. */
+export function drawBands(desk: ProfileDesk): void {
+  const { chart, row, plant, at, draw, placer } = desk;
+  const system = plant.settings().unitSystem;
+  for (let index = 0; index <= bandCount; index += 1) {
+    const y = chart.bottom - index * bandMm;
+    draw([
+      stroke("frame", index === 0 ? "bold" : "fine", [
+        [chart.left, y],
+        [chart.right, y],
+      ]),
+    ]);
+  }
+  bandNames.forEach((text, index) => {
+    const y = chart.bottom - (index + 0.5) * bandMm - smallMm / 2;
+    draw([words(text, [chart.left - 1.4, y], { face: "narrow", heightMm: smallMm, align: "right", grey: 0.3 })]);
+  });
+  placer.block([
+    [chart.left - 15, chart.bottom - bandCount * bandMm],
+    [chart.left, chart.bottom - bandCount * bandMm],
+    [chart.left, chart.bottom],
+    [chart.left - 15, chart.bottom],
+  ]);
+  for (const { startM, span } of row.steps) {
+    const [[from], [to]] = [at(startM, 0), at(startM + span.lengthM, 0)];
+    const text = formatLength(span.lengthM, system, "span");
+    if (to - from > 34 && from > chart.left)
+      band(desk, 0, (from + to) / 2, { text, face: "narrow", heightMm: smallMm });
+  }
+}
+
+/** Words in a band, under the place they tell of or beside it. */
+function band({ chart, label }: ProfileDesk, index: number, x: number, line: LabelLine): void {
+  const y = chart.bottom - (index + 0.5) * bandMm;
+  const { width } = labelSizeMm([line]);
+  const shifts = [0, width / 2, -width / 2, width, -width, 1.5 * width, -1.5 * width];
+  const candidates = shifts.map((mm) => ({ centre: [x + mm, y] as const, turnRad: 0, cost: Math.abs(mm) / 4 }));
+  label(-1, [line], [x, y], candidates);
+}
+
+function drawAttachment(
+  desk: ProfileDesk,
+  pole: StandingPole,
+  { kind, owner, heightM }: StandingPole["attachments"][number],
+): void {
+  const isOurs = kind === "ourStrand";
+  const at = desk.at(pole.stationM, pole.footM + heightM);
+  desk.draw([circle("poles", "thin", at, dotMm, isOurs ? 0 : 1)]);
+  const name = isOurs ? "ours" : attachmentWords[kind] || owner;
+  const text = `${name} ${formatLength(heightM, desk.plant.settings().unitSystem, "height")}`;
+  const lines: LabelLine[] = [{ text, face: isOurs ? "narrowBold" : "narrow", heightMm: smallMm }];
+  const { width, height } = labelSizeMm(lines);
+  const spot = (side: number, mm: number, cost: number) => {
+    const centre: PaperPoint = [at[0] + side * (width / 2 + 1.8), at[1] + mm];
+    return { centre, turnRad: 0, cost };
+  };
+  const up = height / 2 + 0.4;
+  const candidates = [up, 0, -up, 1.6 * up, -1.6 * up, 2.3 * up, -2.3 * up].flatMap((mm, rank) => [
+    spot(1, mm, rank * 0.8),
+    spot(-1, mm, rank * 0.8 + 0.4),
+  ]);
+  desk.label(isOurs ? 2 : 3, lines, at, candidates);
+}

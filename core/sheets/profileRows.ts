@@ -1,0 +1,136 @@
+import type { Plant } from "../plant/plant.ts";
+import { type ProfileStep, profileOf, type StandingPole } from "../plant/profile.ts";
+import { paperMm, type Scale } from "./scale.ts";
+import type { SpanRun } from "./spanRuns.ts";
+
+/** Spans of one cable that are shown from the side on one sheet. */
+export type ProfileRow = {
+  readonly key: string;
+  readonly cableId: string;
+  readonly startM: number;
+  readonly endM: number;
+  readonly steps: readonly ProfileStep[];
+  readonly poles: readonly StandingPole[];
+  /** Keys of the rows that go on at both ends; null at a run's end. */
+  readonly before: string | null;
+  readonly after: string | null;
+};
+
+/** How rows are scaled, and the paper one may take across and, for that many spans, up, mm. */
+export type RowPaper = {
+  readonly across: Scale;
+  readonly up: Scale;
+  readonly widthMm: number;
+  readonly heightMm: (spanCount: number) => number;
+};
+
+/** A pole whose height nobody knows is drawn this much over its highest attachment, m. */
+const overHighestM = 0.6;
+
+/** Elevation of a pole's top, m; over its highest attachment where nobody knows its height. */
+export function topOf({ footM, aboveGroundM, attachments }: StandingPole): number {
+  return footM + (aboveGroundM ?? Math.max(0, ...attachments.map((one) => one.heightM)) + overHighestM);
+}
+
+/** Lowest and highest elevation of what a row shows, m. */
+export function heightRange({ poles, steps }: Pick<ProfileRow, "poles" | "steps">): readonly [number, number] {
+  const tops = steps.flatMap(({ span }) => [...span.crossings, ...span.structures].flatMap((one) => one.topM ?? []));
+  const ground = steps.flatMap(({ span }) => (span.ground ?? []).map((one) => one.groundM));
+  const lines = steps.flatMap(({ span }) => span.line?.iced ?? []);
+  const all = [...poles.flatMap((one) => [one.footM, topOf(one)]), ...tops, ...ground, ...lines];
+  return [Math.min(...all), Math.max(...all)];
+}
+
+/** A run that a cable takes, from the side, not yet cut. */
+type Whole = Pick<ProfileRow, "cableId" | "steps" | "poles"> & {
+  readonly ranges: readonly (readonly [number, number])[];
+};
+
+/**
+ * Every span that a cable runs through once, from the side, cut at poles into rows that fit a sheet across and up. Of the papers
+ * offered the first that needs the fewest rows is taken.
+ */
+export function profileRows(
+  plant: Plant,
+  runs: readonly SpanRun[],
+  offered: readonly RowPaper[],
+): { readonly rows: readonly ProfileRow[]; readonly paper: RowPaper } | null {
+  const wholes = runs.flatMap((run) => wholeOf(plant, run));
+  const [best] = offered
+    .map((paper) => ({ paper, count: wholes.reduce((sum, one) => sum + cut(one, paper).length, 0) }))
+    .sort((a, b) => a.count - b.count);
+  if (!best) return null;
+  return { paper: best.paper, rows: wholes.flatMap((whole, index) => rowsOf(whole, index + 1, best.paper)) };
+}
+
+function wholeOf(plant: Plant, { cableId, startM, steps: taken }: SpanRun): readonly Whole[] {
+  if (cableId === null) return [];
+  const profile = profileOf(plant, cableId);
+  const first = profile.steps.findIndex((one) => one.startM === startM && one.span.spanId === taken[0]?.spanId);
+  const steps = profile.steps.slice(first, first + taken.length);
+  const poles = polesOf(profile.poles, steps);
+  const ranges = steps.map((step) => heightRange({ steps: [step], poles: polesOf(poles, [step]) }));
+  return [{ cableId, steps, poles, ranges }];
+}
+
+function polesOf(poles: readonly StandingPole[], steps: readonly ProfileStep[]): readonly StandingPole[] {
+  const [startM, endM] = [startOf(steps), endOf(steps)];
+  return poles.filter((one) => one.stationM >= startM - 1e-6 && one.stationM <= endM + 1e-6);
+}
+
+function rowsOf(whole: Whole, number: number, paper: RowPaper): readonly ProfileRow[] {
+  const pieces = evenly(whole, paper);
+  const keyOf = (at: number) => (at >= 0 && at < pieces.length ? `profile-${number}-${at + 1}` : null);
+  return pieces.map((steps, at) => ({
+    key: keyOf(at) ?? "",
+    cableId: whole.cableId,
+    steps,
+    poles: polesOf(whole.poles, steps),
+    startM: startOf(steps),
+    endM: endOf(steps),
+    before: keyOf(at - 1),
+    after: keyOf(at + 1),
+  }));
+}
+
+/** Parts of a sheet's width that rows are tried on, narrowest first. */
+const evenParts = [0.5, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95];
+
+/** As few rows as fit, and those as even as that many allow. */
+function evenly(whole: Whole, paper: RowPaper): readonly (readonly ProfileStep[])[] {
+  const fewest = cut(whole, paper);
+  const narrower = evenParts
+    .map((part) => cut(whole, { ...paper, widthMm: paper.widthMm * part }))
+    .find((pieces) => pieces.length === fewest.length);
+  return narrower ?? fewest;
+}
+
+function cut(
+  { steps, ranges }: Whole,
+  { across, up, widthMm, heightMm }: RowPaper,
+): readonly (readonly ProfileStep[])[] {
+  const pieces: ProfileStep[][] = [];
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  steps.forEach((step, index) => {
+    const [stepLow, stepHigh] = ranges[index] ?? [0, 0];
+    const piece = pieces.at(-1);
+    const [lowest, highest] = [Math.min(low, stepLow), Math.max(high, stepHigh)];
+    const fits =
+      piece !== undefined &&
+      paperMm(endOf([step]) - startOf(piece), across) <= widthMm &&
+      paperMm(highest - lowest, up) <= heightMm(piece.length + 1);
+    if (fits) piece.push(step);
+    else pieces.push([step]);
+    [low, high] = fits ? [lowest, highest] : [stepLow, stepHigh];
+  });
+  return pieces;
+}
+
+function startOf(steps: readonly ProfileStep[]): number {
+  return steps[0]?.startM ?? 0;
+}
+
+function endOf(steps: readonly ProfileStep[]): number {
+  const last = steps.at(-1);
+  return last ? last.startM + last.span.lengthM : 0;
+}

@@ -1,0 +1,81 @@
+import type { Plant } from "../plant/plant.ts";
+import type { ProfileStep } from "../plant/profile.ts";
+import { spanClearance } from "../plant/spanClearance.ts";
+import { spanSag } from "../plant/spanSag.ts";
+import { strandAtPole } from "../plant/strandHeight.ts";
+import { catalogueBasis } from "../rules/rule.ts";
+import { formatLength } from "../units/formatLength.ts";
+import type { Mark } from "./displayList.ts";
+import type { PaperBox } from "./paper.ts";
+import { clearanceText, overText, shortText } from "./profileWords.ts";
+import { forceFigure, forceUnit, lengthFigure, lengthUnit } from "./quantityText.ts";
+import { markWords, placeWords } from "./sourceWords.ts";
+import { type Column, drawTable } from "./table.ts";
+import { caseWords } from "./tradeWords.ts";
+
+/** The spans of a profile in figures: sag, tension and the clearance with the least to spare. */
+export function profileTable(plant: Plant, steps: readonly ProfileStep[], box: PaperBox): readonly Mark[] {
+  const rows = steps.map((step) => ({ cells: cellsOf(plant, step) }));
+  return drawTable(columnsOf(plant), rows, box).marks;
+}
+
+function columnsOf(plant: Plant): readonly Column[] {
+  const system = plant.settings().unitSystem;
+  const [length, force] = [lengthUnit(system), forceUnit(system)];
+  return [
+    { heading: "Span", share: 30 },
+    { heading: "Length", unit: length, share: 15, align: "right" },
+    { heading: "Strand at poles", share: 37 },
+    { heading: "Strung sag", share: 19, align: "right" },
+    { heading: "Hot sag", share: 18, align: "right" },
+    { heading: "Iced sag", share: 18, align: "right" },
+    { heading: "Strung tension", unit: force, share: 24, align: "right" },
+    { heading: "Loaded tension", unit: force, share: 24, align: "right" },
+    { heading: "Least to spare over", share: 52 },
+    { heading: "Clearance", share: 21, align: "right" },
+    { heading: "Case", share: 15 },
+    { heading: "Limit", share: 21, align: "right" },
+    { heading: "Short by", share: 17, align: "right" },
+    { heading: "Source of the limit", share: 82 },
+  ];
+}
+
+function cellsOf(plant: Plant, { span, inPoleId, outPoleId }: ProfileStep): readonly string[] {
+  const system = plant.settings().unitSystem;
+  const tag = (id: string) => plant.rowOf("pole", id).tag;
+  const height = (id: string) => formatLength(strandAtPole(plant, id).heightM, system, "height");
+  const known = spanSag(plant, span.spanId);
+  const sags =
+    known.kind === "unknown"
+      ? ["", "", "", "", ""]
+      : [
+          ...[known.stringing, known.hot, known.iced].map((one) => formatLength(one.sagM, system, "sag")),
+          ...[known.stringing, known.tension].map((one) => forceFigure(one.supportN, system)),
+        ];
+  return [
+    `${tag(inPoleId)} to ${tag(outPoleId)}`,
+    lengthFigure(span.lengthM, system),
+    `${height(inPoleId)}, ${height(outPoleId)}`,
+    ...sags,
+    ...clearanceCells(plant, span.spanId, span.why),
+  ];
+}
+
+function clearanceCells(plant: Plant, spanId: string, why: string | null): readonly string[] {
+  const system = plant.settings().unitSystem;
+  const clearance = spanClearance(plant, spanId);
+  if (!clearance) return [why ?? "not known", "not known", "", "", "", ""];
+  const basis = clearance.limit && catalogueBasis(clearance.limit);
+  const source = basis
+    ? `${placeWords({ ...basis, clause: basis.clause.split(":")[0] ?? "", edition: "" })}; ${markWords[basis.mark]}`
+    : "";
+  const short = shortText(clearance, system);
+  return [
+    overText(plant, clearance),
+    clearanceText(clearance.measuredM, system),
+    caseWords[clearance.condition],
+    clearance.limit ? clearanceText(clearance.limit.limitM, system) : "none",
+    short === "" ? "" : `◆ ${short}`,
+    source,
+  ];
+}

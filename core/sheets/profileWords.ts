@@ -1,0 +1,74 @@
+import type { Plant } from "../plant/plant.ts";
+import type { ProfileCase } from "../plant/profileSpan.ts";
+import type { SpanClearance } from "../plant/spanClearance.ts";
+import { catalogueBasis, isUnverified } from "../rules/rule.ts";
+import { isUnder } from "../rules/withinLimit.ts";
+import { metresPerInch } from "../units/constants.ts";
+import { fixedText } from "../units/fixedText.ts";
+import { formatLength } from "../units/formatLength.ts";
+import { formatTemperature } from "../units/formatTemperature.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+import type { LabelLine } from "./labels.ts";
+import { smallMm } from "./marks.ts";
+import { caseWords, crossingName, structureName } from "./tradeWords.ts";
+
+/** A least clearance as its dimension says it: figure and case, the limit and whether anybody read it, and what lacks. */
+export function clearanceLines(clearance: SpanClearance, system: UnitSystem): readonly LabelLine[] {
+  const { measuredM, condition, limit } = clearance;
+  const short = shortText(clearance, system);
+  return [
+    { text: `${clearanceText(measuredM, system)} ${caseWords[condition]}`, face: "narrowBold", heightMm: 2.2 },
+    {
+      text: limit ? `limit ${limitText(clearance, system)}` : "no limit in the clearance set",
+      face: "narrow",
+      heightMm: smallMm,
+    },
+    ...(short === "" ? [] : [{ text: `◆ ${short} short`, face: "narrowBold" as const, heightMm: smallMm }]),
+  ];
+}
+
+/** The limit of a clearance with its mark where nobody has read it; empty where there is none. */
+function limitText({ limit }: SpanClearance, system: UnitSystem): string {
+  if (!limit) return "";
+  const figure = clearanceText(limit.limitM, system);
+  return isUnverified(catalogueBasis(limit)) ? `${figure}, unverified` : figure;
+}
+
+/** By how much a clearance falls short of its limit, to the nearest; empty where it does not. */
+export function shortText({ measuredM, limit }: SpanClearance, system: UnitSystem): string {
+  return limit && isUnder(measuredM, limit.limitM) ? formatLength(limit.limitM - measuredM, system, "height") : "";
+}
+
+export function clearanceText(valueM: number, system: UnitSystem): string {
+  return formatLength(valueM, system, "clearance");
+}
+
+/** What a least clearance is over. */
+export function overText(plant: Plant, { over }: SpanClearance): string {
+  switch (over.table) {
+    case "crossing": {
+      const { surface, name } = plant.rowOf("crossing", over.id);
+      return crossingName(surface, name);
+    }
+    case "structure":
+      return structureName(plant.rowOf("structure", over.id), plant.settings().unitSystem);
+    case "span":
+      return `Ground: ${crossingName(plant.settings().groundSurface, "").toLowerCase()}`;
+  }
+}
+
+/** What the cases stand for, by the route's district, and where its figures come from. */
+export function caseNotes(plant: Plant): Readonly<Record<ProfileCase | "source", string>> {
+  const system = plant.settings().unitSystem;
+  const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
+  const degrees = (valueC: number) => formatTemperature(valueC, system);
+  const ice =
+    system === "us" ? `${fixedText(district.iceM / metresPerInch, 2)} in` : `${fixedText(district.iceM * 1000, 1)} mm`;
+  return {
+    cold: `cold ${degrees(district.temperatureDegC)}`,
+    stringing: "strung, nothing hung on it yet",
+    hot: `hot ${degrees(district.hotDegC)}`,
+    iced: `${ice} of ice at ${degrees(district.icedDegC)}`,
+    source: `Cases: ${district.name}${isUnverified(catalogueBasis(district)) ? ", unverified" : ""}.`,
+  };
+}

@@ -1,0 +1,121 @@
+import { spanName } from "../plant/names.ts";
+import type { Plant } from "../plant/plant.ts";
+import { catalogueBasis } from "../rules/rule.ts";
+import { fixedText } from "../units/fixedText.ts";
+import { formatTemperature } from "../units/formatTemperature.ts";
+import { degCFromDegF } from "../units/temperature.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+import type { Draft } from "./book.ts";
+import type { Mark } from "./displayList.ts";
+import { smallMm, stroke, words } from "./marks.ts";
+import { drawingBox, type PaperBox } from "./paper.ts";
+import { forceFigure, forceUnit, lengthFigure, lengthUnit, sagFigure, sagUnit } from "./quantityText.ts";
+import { markWords } from "./sourceWords.ts";
+import type { Step } from "./spanRuns.ts";
+import { type PulledSpan, returnCount, spanStringing } from "./spanStringing.ts";
+import { type Column, columnEdges, type TableRow } from "./table.ts";
+import { tableDrafts } from "./tableSheets.ts";
+
+const headMm = 7;
+const footMm = 12;
+
+/** Initial sag and tension of the bare strand, section by section, span by span, with the time of the wave on it. */
+export function stringingDrafts(plant: Plant, steps: readonly Step[]): readonly Draft[] {
+  const system = plant.settings().unitSystem;
+  const columns = columnsOf(system);
+  const box = { ...drawingBox, top: drawingBox.top - headMm, bottom: drawingBox.bottom + footMm };
+  const rows = plant.all("strandSection").flatMap((id) => sectionRows(plant, id, steps));
+  return tableDrafts({
+    kind: "stringing",
+    title: "Stringing tables",
+    columns,
+    rows,
+    box,
+    beside: [...blockHeads(columns, box), ...footNotes()],
+  });
+}
+
+/** Temperatures a crew may meet. */
+function temperatures(system: UnitSystem): readonly number[] {
+  return system === "us" ? [0, 20, 40, 60, 80, 100, 120].map(degCFromDegF) : [-20, -10, 0, 10, 20, 30, 40];
+}
+
+/** The three figures of a pulled strand, a block of columns each. */
+const blocks: readonly {
+  readonly title: string;
+  readonly unit: (system: UnitSystem) => string;
+  readonly text: (pulled: PulledSpan, system: UnitSystem) => string;
+}[] = [
+  { title: "Sag at midspan of the bare strand", unit: sagUnit, text: ({ sagM }, system) => sagFigure(sagM, system) },
+  { title: "Tension to pull to", unit: forceUnit, text: ({ horizontalN }, system) => forceFigure(horizontalN, system) },
+  {
+    title: `Time of ${returnCount} returns of a wave on the strand`,
+    unit: () => "s",
+    text: ({ returnsS }) => fixedText(returnsS, 1),
+  },
+];
+
+const fixedCount = 3;
+
+function columnsOf(system: UnitSystem): readonly Column[] {
+  const block = (unit: string) =>
+    temperatures(system).map(
+      (one): Column => ({ heading: formatTemperature(one, system), unit, share: 14.5, align: "right" }),
+    );
+  return [
+    { heading: "Span", share: 40 },
+    { heading: "Length", unit: lengthUnit(system), share: 18, align: "right" },
+    { heading: "Finished sag", unit: sagUnit(system), share: 22, align: "right" },
+    ...blocks.flatMap((one) => block(one.unit(system))),
+  ];
+}
+
+/** What each block of columns tells, over its headings. */
+function blockHeads(columns: readonly Column[], box: PaperBox): readonly Mark[] {
+  const edges = columnEdges(columns, box);
+  const perBlock = (columns.length - fixedCount) / blocks.length;
+  return blocks.flatMap((one, index) => {
+    const first = fixedCount + index * perBlock;
+    const [left, right] = [(edges[first] ?? box.left) + 4, edges[first + perBlock] ?? box.right];
+    return [
+      words(one.title, [(left + right) / 2, box.top + 3.2], { face: "plainBold", align: "middle" }),
+      stroke("tables", "thin", [
+        [left, box.top + 1.6],
+        [right, box.top + 1.6],
+      ]),
+    ];
+  });
+}
+
+function sectionRows(plant: Plant, sectionId: string, steps: readonly Step[]): readonly TableRow[] {
+  const spanIds = steps.map((one) => one.spanId).filter((id) => plant.rowOf("span", id).strandSectionId === sectionId);
+  if (spanIds.length === 0) return [];
+  const system = plant.settings().unitSystem;
+  const { name, strandTypeId, stringingSagFrac, stringingDegC } = plant.rowOf("strandSection", sectionId);
+  const strand = plant.rowOf("strandType", strandTypeId);
+  const sag = `finished sag ${fixedText(stringingSagFrac * 100, 1)} % of the span at ${formatTemperature(stringingDegC, system)}`;
+  const figures = `figures of the strand ${markWords[catalogueBasis(strand).mark]}`;
+  return [
+    { group: `Section ${name}: ${strand.name}, ${sag}; ${figures}` },
+    ...spanIds.map((id) => spanRow(plant, id, system)),
+  ];
+}
+
+function spanRow(plant: Plant, spanId: string, system: UnitSystem): TableRow {
+  const told = spanStringing(plant, spanId, temperatures(system));
+  const name = spanName(plant, spanId);
+  if (told.kind === "unknown") return { note: `${name}: ${told.why}` };
+  const figures = blocks.flatMap((block) => told.pulled.map((one) => block.text(one, system)));
+  const { lengthM } = plant.rowOf("span", spanId);
+  return { cells: [name, lengthFigure(lengthM, system), sagFigure(told.finishedSagM, system), ...figures] };
+}
+
+function footNotes(): readonly Mark[] {
+  const lines = [
+    "Pulled to these figures, the bare strand has the finished sag once its cables are lashed, before terminals and coils hang on it. Each span by itself, clamped at both poles; creep left out; tension is the level part.",
+    `Strike the strand at a pole and take the time of ${returnCount} returns: sag = g T² / (32 · ${returnCount}²), whatever the load; RUS Bulletin 1726C-115, 1998 [seen]. Nothing may hang on the span meanwhile.`,
+  ];
+  return lines.map((text, index) =>
+    words(text, [drawingBox.left, drawingBox.bottom + 3.6 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
+  );
+}

@@ -1,0 +1,82 @@
+import { describe, expect, it } from "vitest";
+import type { Route } from "../../../core/model/route.ts";
+import { openPlant } from "../../../core/plant/plant.ts";
+import { composeSet } from "../../../core/sheets/composeSet.ts";
+import { rowPapers } from "../../../core/sheets/profilePaper.ts";
+import { profileRows } from "../../../core/sheets/profileRows.ts";
+import { planScales } from "../../../core/sheets/scale.ts";
+import { spanRuns } from "../../../core/sheets/spanRuns.ts";
+import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
+
+const textsOf = (route: Route) =>
+  composeSet(openPlant(route), [], { kinds: ["profile"] }).sheets.flatMap(({ marks }) =>
+    marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])),
+  );
+
+const rowsOf = (route: Route) => {
+  const plant = openPlant(route);
+  const [scale] = planScales(plant.settings().unitSystem).filter((one) => one.denominator >= 480);
+  if (!scale) throw new Error("no scale");
+  const cut = profileRows(plant, spanRuns(plant), rowPapers(plant, scale));
+  if (!cut) throw new Error("no paper");
+  return cut;
+};
+
+describe("the profiles of a set", () => {
+  it("show every span that a cable runs through once, in rows that meet at a pole", () => {
+    const route = windingRoute();
+    const { rows } = rowsOf(route);
+    const spans = rows.flatMap((row) => row.steps.map((step) => step.span.spanId));
+    expect([...spans].sort()).toEqual([...new Set([...route.cableRun.values()].map((one) => one.spanId))].sort());
+    for (const row of rows) {
+      expect(row.poles[0]?.poleId).toBe(row.steps[0]?.inPoleId);
+      expect(row.poles.at(-1)?.poleId).toBe(row.steps.at(-1)?.outPoleId);
+      const next = rows.find((one) => one.key === row.after);
+      if (next) expect(next.startM).toBeCloseTo(row.endM, 6);
+    }
+  });
+
+  it("draw heights at least three times larger than lengths", () => {
+    for (const unitSystem of ["us", "metric"] as const) {
+      const { paper } = rowsOf(windingRoute({ unitSystem }));
+      expect(paper.across.denominator / paper.up.denominator).toBeGreaterThanOrEqual(3);
+    }
+  });
+
+  it("cut a line where it climbs out of the paper", () => {
+    const flat = windingRoute();
+    const poles = [...flat.pole.values()].map((pole): [string, typeof pole] => [
+      pole.id,
+      { ...pole, groundM: 100 + pole.order * 9 },
+    ]);
+    expect(rowsOf({ ...flat, pole: new Map(poles) }).rows.length).toBeGreaterThan(rowsOf(flat).rows.length);
+  });
+
+  it("dimension the least clearance of a span with its case and its limit, and say that nobody verified it", () => {
+    const route = windingRoute();
+    const limits = [...route.clearanceLimit].map(
+      ([id, row]) => [id, { ...row, basisDocument: "NESC", basisMark: "memory" as const }] as const,
+    );
+    const texts = textsOf({ ...route, clearanceLimit: new Map(limits) });
+    expect(texts.some((text) => /^\d+ ft \d+ in iced$/.test(text))).toBe(true);
+    expect(texts.some((text) => /^limit \d+ ft \d+ in, unverified$/.test(text))).toBe(true);
+    expect(texts).toContain("NESC; from memory, unverified");
+    expect(textsOf(route).some((text) => text.includes("unverified"))).toBe(false);
+  });
+
+  it("say by how much a line is too low", () => {
+    const low = changed(smallRoute(), "settings", "settings", { strandHeightM: 3 });
+    const withoutHeights = { ...low, attachment: new Map() };
+    expect(textsOf(withoutHeights).some((text) => /^◆ .+ short$/.test(text))).toBe(true);
+    expect(textsOf(smallRoute()).some((text) => text.startsWith("◆"))).toBe(false);
+  });
+
+  it("say why nothing is known where nobody measured the ground", () => {
+    const [pole] = [...smallRoute().pole.values()];
+    if (!pole) throw new Error("no pole");
+    const texts = textsOf(changed(smallRoute(), "pole", pole.id, { groundM: null }));
+    expect(texts).toContain(`Nobody measured the ground at pole ${pole.tag}.`);
+    expect(texts).toContain("not measured");
+  });
+});
