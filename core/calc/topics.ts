@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Answer } from "./answer.ts";
+import { attachmentRangeTopic } from "./attachmentRangeTopic.ts";
 import { clampedSpansTopic } from "./clampedSpansTopic.ts";
 import { colourTopic } from "./colourTopic.ts";
 import { distanceTopic } from "./distanceTopic.ts";
@@ -20,6 +21,7 @@ import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
 export const topics: readonly Topic[] = [
+  attachmentRangeTopic,
   clampedSpansTopic,
   colourTopic,
   distanceTopic,
