@@ -1,8 +1,11 @@
 import type { Plant } from "../plant/plant.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { explainSheath, explainTerminalStation } from "./explainAlong.ts";
-import { explainClearance } from "./explainClearance.ts";
+import { explainBeside } from "./explainBeside.ts";
+import { explainClearance, explainGroundClearance, explainStructureClearance } from "./explainClearance.ts";
 import { explainDropCut, explainDropRun } from "./explainDrop.ts";
+import { explainDropClearance } from "./explainDropClearance.ts";
+import { explainGuy } from "./explainGuy.ts";
 import { explainHeightBound } from "./explainHeightBound.ts";
 import { explainLight } from "./explainLight.ts";
 import { explainMakeReadyTotal } from "./explainMakeReadyTotal.ts";
@@ -26,6 +29,18 @@ export function explain(plant: Plant, ref: FigureRef, units: UnitSystem): Explan
       return explainSupportTension(plant, ref.id, ref.part, units);
     case "clearance":
       return explainClearance(plant, ref.id, ref.part, units);
+    case "groundClearance":
+      return explainGroundClearance(plant, ref.id, ref.part, units);
+    case "structureClearance":
+      return explainStructureClearance(plant, ref.id, ref.part, units);
+    case "structureBeside":
+      return explainBeside(plant, ref.id, units);
+    case "dropClearance":
+      return plant.row("dropCrossing", ref.dropCrossingId)
+        ? explainDropClearance(plant, [ref.id, ref.dropCrossingId], ref.part, units)
+        : null;
+    case "guyTension":
+      return explainGuy(plant, ref.id, units);
     case "poleSeparation":
       return explainPoleSeparation(plant, ref.id, units);
     case "spanSeparation":
@@ -56,7 +71,13 @@ function tableOf({ figure }: FigureRef) {
     case "tensionShare":
     case "supportTension":
     case "spanSeparation":
+    case "groundClearance":
       return "span";
+    case "structureClearance":
+    case "structureBeside":
+      return "structure";
+    case "guyTension":
+      return "guy";
     case "clearance":
       return "crossing";
     case "poleSeparation":
@@ -68,6 +89,7 @@ function tableOf({ figure }: FigureRef) {
     case "lightDown":
     case "dropRun":
     case "dropCut":
+    case "dropClearance":
       return "drop";
     case "terminalStation":
       return "terminal";

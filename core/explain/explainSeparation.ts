@@ -5,11 +5,11 @@ import type { Plant } from "../plant/plant.ts";
 import { poleSeparation, separationSurface, spanSeparations } from "../plant/separation.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
-import { catalogueBasis } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
+import { clearanceLimitTold } from "./limitWords.ts";
 
 /** Height of another party's attachment over our strand, at their pole. */
 export function explainPoleSeparation(
@@ -118,13 +118,5 @@ export function explainSpanSeparation(
 }
 
 function limitOf(plant: Plant, surface: ClearanceSurface, units: UnitSystem): Explanation["limit"] {
-  const limit = clearanceLimitFor(plant, surface);
-  return limit
-    ? {
-        words: "Least separation of the clearance set",
-        value: limit.limitM,
-        text: formatLength(limit.limitM, units, "height"),
-        basis: catalogueBasis(limit),
-      }
-    : null;
+  return clearanceLimitTold(clearanceLimitFor(plant, surface), units, "Least separation of the clearance set");
 }

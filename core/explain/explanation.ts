@@ -1,14 +1,33 @@
-import type { StrengthCase } from "../model/catalogueRows.ts";
+import type { ClearanceCase, StrengthCase } from "../model/catalogueRows.ts";
 import type { Basis, Subject } from "../rules/rule.ts";
 
 /** A figure by name: which one, of which row. What a button beside it carries. */
 export type FigureRef =
-  | { readonly figure: "sag" | "tension"; readonly id: string; readonly part: "stringing" | "hot" | "iced" }
-  | { readonly figure: "clearance"; readonly id: string; readonly part: "stringing" | "hot" | "iced" }
+  | { readonly figure: "sag" | "tension"; readonly id: string; readonly part: ClearanceCase }
+  /** `id` is the crossing, the span over whose ground, or the structure the line passes over. */
+  | {
+      readonly figure: "clearance" | "groundClearance" | "structureClearance";
+      readonly id: string;
+      readonly part: ClearanceCase;
+    }
+  /** `id` is the drop, `dropCrossingId` what it passes over. */
+  | {
+      readonly figure: "dropClearance";
+      readonly id: string;
+      readonly dropCrossingId: string;
+      readonly part: ClearanceCase;
+    }
   | { readonly figure: "tensionShare" | "supportTension"; readonly id: string; readonly part: StrengthCase }
   | { readonly figure: "lightUp" | "lightDown"; readonly id: string }
   | {
-      readonly figure: "dropRun" | "dropCut" | "terminalStation" | "poleSeparation" | "sheath";
+      readonly figure:
+        | "dropRun"
+        | "dropCut"
+        | "terminalStation"
+        | "poleSeparation"
+        | "sheath"
+        | "guyTension"
+        | "structureBeside";
       readonly id: string;
     }
   /** `id` is the pole, `bound` one bound of `explainRange` by its key. */

@@ -54,11 +54,16 @@ const guyLoads = defineQuery("guy-loads", (plant, poleId): ReadonlyMap<string, n
   return new Map(guys.map((guy, at) => [guy.id, shares[at] ?? 0]));
 });
 
+/** Level pull that a guy holds under the district's full load, N; null where a tension of the strand is unknown. */
+export function guyPullN(plant: Plant, guyId: string): number | null {
+  return guyLoads(plant, plant.rowOf("guy", guyId).poleId)?.get(guyId) ?? null;
+}
+
 /** Tension along a guy under the district's full load, N; null where a tension of the strand is unknown. */
 export const guyTensionN = defineQuery("guy-tension", (plant, guyId): number | null => {
   const { poleId, heightM, leadM } = plant.rowOf("guy", guyId);
-  const pullN = guyLoads(plant, poleId)?.get(guyId);
-  if (pullN === undefined) return null;
+  const pullN = guyPullN(plant, guyId);
+  if (pullN === null) return null;
   const pulls = [{ pullN, heightM: strandAtPole(plant, poleId).heightM }];
   return guyLoad({ pulls, guyHeightM: heightM, leadM }).guyN;
 });

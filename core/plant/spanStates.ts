@@ -9,6 +9,9 @@ export const hungStates = ["cold", "hot", "iced", "tension"] as const;
 
 export type HungStateName = (typeof hungStates)[number];
 
+/** Those, and the district's ice and wind without its constant: how far the strand is blown out. */
+export type SpanStateName = HungStateName | "blown";
+
 /** What hangs in a span in one state, and how warm it is. */
 export type SpanState = {
   /** Along the strand, N/m. */
@@ -23,7 +26,7 @@ export type SpanState = {
  */
 export const spanStates = defineQuery(
   "span-states",
-  (plant, spanId): Readonly<Record<HungStateName, SpanState>> | null => {
+  (plant, spanId): Readonly<Record<SpanStateName, SpanState>> | null => {
     const bundle = spanBundle(plant, spanId);
     if (bundle === null) return null;
     const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
@@ -36,12 +39,13 @@ export const spanStates = defineQuery(
       hot: state(bundle.weightNPerM, district.hotDegC),
       iced: state(iced.verticalNPerM, district.icedDegC),
       tension: state(full.totalNPerM, district.temperatureDegC),
+      blown: state(full.resultantNPerM, district.temperatureDegC),
     };
   },
 );
 
 /** A bundle in the weather of a district. */
-function weather({ diameterM, weightNPerM }: SpanBundle, district: LoadingDistrict) {
+export function weather({ diameterM, weightNPerM }: SpanBundle, district: LoadingDistrict) {
   const { iceM, iceDensityKgPerM3, windPa, constantNPerM } = district;
   return { diameterM, weightNPerM, iceM, iceDensityKgPerM3, windPa, constantNPerM };
 }

@@ -3,7 +3,7 @@ import { rulingSpanM } from "../strand/rulingSpan.ts";
 import { type RowSpan, rowMeans, rowStringingN, slippingSpans } from "../strand/slippingSpans.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { spanBundle } from "./spanLoad.ts";
-import { type HungStateName, hungStates, type SpanState, spanStates } from "./spanStates.ts";
+import { type HungStateName, hungStates, type SpanState, type SpanStateName, spanStates } from "./spanStates.ts";
 import { strandRise } from "./strandRise.ts";
 
 /** Horizontal tension of a row of spans in each state, N. */
@@ -29,7 +29,7 @@ const ownTensions = defineQuery("own-tensions", (plant, spanId): RowTensions | n
 });
 
 /** A span of a row from stringing, bare of terminals and coils, to a state. */
-function rowSpan(plant: Plant, spanId: string, state: HungStateName): readonly (RowSpan & { to: SpanState })[] {
+function rowSpan(plant: Plant, spanId: string, state: SpanStateName): readonly (RowSpan & { to: SpanState })[] {
   const bundle = spanBundle(plant, spanId);
   const states = spanStates(plant, spanId);
   if (bundle === null || states === null) return [];
@@ -44,23 +44,41 @@ export function rowTogether(plant: Plant, spanIds: readonly string[], state: Hun
   return spans.length === 0 ? null : { ...rowMeans(spans), rulingSpanM: rulingSpanM(spans.map((one) => one.spanM)) };
 }
 
+/** Horizontal tension of a span in one state, N; null without strand or where the search did not settle. */
+export function tensionInN(plant: Plant, spanId: string, name: SpanStateName): number | null {
+  const { strandSectionId } = plant.rowOf("span", spanId);
+  if (strandSectionId === null) return null;
+  const section = plant.rowOf("strandSection", strandSectionId);
+  return changedN(plant, section, [rowSpanIds(plant, spanId, section), name]);
+}
+
 function tensionsOf(plant: Plant, section: StrandSection, spanIds: readonly string[]): RowTensions | null {
+  const stringing = stringingN(plant, section, spanIds);
+  const [cold, hot, iced, tension] = hungStates.map((name) => changedN(plant, section, [spanIds, name]));
+  return cold && hot && iced && tension ? { stringing, cold, hot, iced, tension } : null;
+}
+
+function stringingN(plant: Plant, { stringingSagFrac }: StrandSection, spanIds: readonly string[]): number {
+  return rowStringingN(
+    spanIds.flatMap((id) => rowSpan(plant, id, "hot")),
+    stringingSagFrac,
+  );
+}
+
+function changedN(
+  plant: Plant,
+  section: StrandSection,
+  [spanIds, name]: readonly [spanIds: readonly string[], state: SpanStateName],
+): number | null {
   const strand = plant.rowOf("strandType", section.strandTypeId);
-  const rows = hungStates.map((state) => spanIds.flatMap((id) => rowSpan(plant, id, state)));
-  const stringing = rowStringingN(rows[0] ?? [], section.stringingSagFrac);
-  const found: number[] = [];
-  for (const spans of rows) {
-    const state = slippingSpans({
-      spans,
-      axialStiffnessN: strand.areaM2 * strand.modulusPa,
-      expansionPerDegC: strand.expansionPerC,
-      horizontalN: stringing,
-      fromDegC: section.stringingDegC,
-      toDegC: spans[0]?.to.temperatureDegC ?? section.stringingDegC,
-    });
-    if (!state.ok) return null;
-    found.push(state.value.horizontalN);
-  }
-  const [cold = 0, hot = 0, iced = 0, tension = 0] = found;
-  return { stringing, cold, hot, iced, tension };
+  const spans = spanIds.flatMap((id) => rowSpan(plant, id, name));
+  const state = slippingSpans({
+    spans,
+    axialStiffnessN: strand.areaM2 * strand.modulusPa,
+    expansionPerDegC: strand.expansionPerC,
+    horizontalN: stringingN(plant, section, spanIds),
+    fromDegC: section.stringingDegC,
+    toDegC: spans[0]?.to.temperatureDegC ?? section.stringingDegC,
+  });
+  return state.ok ? state.value.horizontalN : null;
 }

@@ -1,5 +1,5 @@
+import { weakestOfGuy } from "../plant/guyStrength.ts";
 import { guyTensionN } from "../plant/poleGuys.ts";
-import { strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";
 import { districtOf, leaningWords } from "./leaningWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
@@ -14,20 +14,11 @@ export const guyOverloaded: Rule = {
   basis: { ...routeItself, document: "strength set of the settings" },
   each: "guy",
   *check(plant, id) {
-    const { poleId, strandTypeId, anchorN } = plant.rowOf("guy", id);
+    const { poleId, strandTypeId } = plant.rowOf("guy", id);
     const measured = guyTensionN(plant, id);
-    if (measured === null) return;
+    const weakest = weakestOfGuy(plant, id);
+    if (measured === null || !weakest || !isOver(measured, weakest.mostN)) return;
     const strand = plant.rowOf("strandType", strandTypeId);
-    const parts = [
-      { words: "guy", limit: strengthLimitFor(plant, "guy", "loaded"), strengthN: strand.breakingN },
-      { words: "anchor of the guy", limit: strengthLimitFor(plant, "anchor", "loaded"), strengthN: anchorN },
-    ];
-    const [weakest] = parts
-      .flatMap(({ words, limit, strengthN }) =>
-        limit && strengthN !== null ? [{ words, limit, mostN: limit.limitFrac * strengthN }] : [],
-      )
-      .sort((a, b) => a.mostN - b.mostN);
-    if (!weakest || !isOver(measured, weakest.mostN)) return;
     yield {
       subjects: [
         { table: "guy", id },

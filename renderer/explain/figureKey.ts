@@ -7,6 +7,7 @@ export function figureKey(ref: FigureRef): string {
     ref.id,
     "part" in ref ? ref.part : "",
     "wireId" in ref ? ref.wireId : "",
+    "dropCrossingId" in ref ? ref.dropCrossingId : "",
     "bound" in ref ? ref.bound : "",
     "plan" in ref ? ref.plan : "",
   ].join(" ");

@@ -1,10 +1,23 @@
 import type { FigureRef } from "../../../core/explain/explanation.ts";
-import { type StrengthCase, strengthCases } from "../../../core/model/catalogueRows.ts";
-import { crossingClearance } from "../../../core/plant/clearance.ts";
+import {
+  type ClearanceCase,
+  type ClearanceSurface,
+  type StrengthCase,
+  strengthCases,
+} from "../../../core/model/catalogueRows.ts";
+import {
+  bindingCases,
+  type Clearance,
+  clearanceLimitFor,
+  crossingClearance,
+  groundClearance,
+} from "../../../core/plant/clearance.ts";
+import { dropClearance, dropSurface } from "../../../core/plant/dropClearance.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { portLight } from "../../../core/plant/portLight.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";
 import { stateIn, strengthLimitFor } from "../../../core/plant/strength.ts";
+import { structureClearance, structureSurfaces } from "../../../core/plant/structureClearance.ts";
 import type { WindowFinding } from "../../app/routeStore.ts";
 
 /** The figure a finding compares, where it has an explanation; null where the rule compares plain rows. */
@@ -12,9 +25,23 @@ export function figureOfFinding(plant: Plant, { ruleId, subjects }: WindowFindin
   const id = subjects[0]?.id ?? "";
   switch (ruleId) {
     case "crossing-clearance": {
-      const clearance = crossingClearance(plant, id);
-      return clearance.kind === "unknown" ? null : { figure: "clearance", id, part: clearance.worstCase };
+      const part = leastSpare(plant, plant.rowOf("crossing", id).surface, crossingClearance(plant, id));
+      return part && { figure: "clearance", id, part };
     }
+    case "ground-clearance": {
+      const part = leastSpare(plant, plant.settings().groundSurface, groundClearance(plant, id));
+      return part && { figure: "groundClearance", id, part };
+    }
+    case "structure-clearance":
+      return structureFigure(plant, id);
+    case "drop-clearance": {
+      const dropCrossingId = subjects[1]?.id ?? "";
+      const surface = dropSurface(plant, plant.rowOf("dropCrossing", dropCrossingId).surface);
+      const part = leastSpare(plant, surface, dropClearance(plant, id, dropCrossingId));
+      return part && { figure: "dropClearance", id, dropCrossingId, part };
+    }
+    case "guy-overloaded":
+      return { figure: "guyTension", id };
     case "strand-tension":
       return { figure: "tensionShare", id, part: tightestCase(plant, id) };
     case "drop-over-reach":
@@ -47,4 +74,18 @@ function tightestCase(plant: Plant, spanId: string): StrengthCase {
     stateIn(sag, condition).supportN /
     (strengthLimitFor(plant, "strand", condition)?.limitFrac ?? Number.POSITIVE_INFINITY);
   return strengthCases.toSorted((a, b) => usedFrac(b) - usedFrac(a))[0] ?? "loaded";
+}
+
+/** What the finding of a structure compares: its distance beside the line where that has a limit, else the line's height over it. */
+function structureFigure(plant: Plant, id: string): FigureRef | null {
+  const { besideM, kind } = plant.rowOf("structure", id);
+  if (besideM > 0 && clearanceLimitFor(plant, structureSurfaces(kind).beside)) return { figure: "structureBeside", id };
+  const part = leastSpare(plant, structureSurfaces(kind).over, structureClearance(plant, id));
+  return part && { figure: "structureClearance", id, part };
+}
+
+/** The case with the least to spare, which is what a finding measures; null where nobody can tell. */
+function leastSpare(plant: Plant, surface: ClearanceSurface, clearance: Clearance | null): ClearanceCase | null {
+  if (clearance?.kind !== "known") return null;
+  return bindingCases(plant, surface, clearance.byCase)[0]?.condition ?? clearance.worstCase;
 }

@@ -20,6 +20,7 @@ const caseWords: Readonly<Record<StrengthCase, string>> = {
   iced: "iced",
   loaded: "loaded",
 };
+const clearanceFigures = { crossing: "clearance", structure: "structureClearance", span: "groundClearance" } as const;
 const percent = plainMeasure("%", 1, 0.01);
 
 /** The steel of each span: tension at the supports, its share of the breaking strength, sag, and the least clearance. */
@@ -67,8 +68,7 @@ export const steelColumns: readonly Column[] = [
     ),
     (plant, id) => {
       const least = spanClearance(plant, id);
-      if (least?.over.table !== "crossing") return null;
-      return { figure: "clearance", id: least.over.id, part: least.condition };
+      return least && { figure: clearanceFigures[least.over.table], id: least.over.id, part: least.condition };
     },
   ),
   told("over", "Over", overWords),

@@ -2,13 +2,25 @@ import { describe, expect, it } from "vitest";
 import { explain } from "../../../core/explain/explain.ts";
 import type { FigureRef } from "../../../core/explain/explanation.ts";
 import { explanationText } from "../../../core/explain/explanationText.ts";
+import type { Route } from "../../../core/model/route.ts";
+import { blowOutM } from "../../../core/plant/blowOut.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { portLight } from "../../../core/plant/portLight.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";
-import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { formatLength } from "../../../core/units/formatLength.ts";
+import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
+import { faultyRoute, withStructure } from "../../fixtures/route/faultyRoutes.ts";
 import { worked } from "./worked.ts";
 
-const route = changed(smallRoute(), "crossing", "crossing-1", { surfaceM: 99.2 });
+const route = merged(changed(smallRoute(), "crossing", "crossing-1", { surfaceM: 99.2 }));
+
+/** With a barn beside span 1 and measured ground under it, and a road that the first drop passes over. */
+function merged(bare: Route): Route {
+  let full = changed(bare, "livingUnit", "unit-1", { groundM: 100 });
+  full = withRows(full, "structure", [...withStructure({ besideM: 0.5 }).structure.values()]);
+  full = withRows(full, "dropCrossing", [...faultyRoute("drop-clearance").dropCrossing.values()]);
+  return withRows(full, "groundPoint", [{ id: "ground-1", spanId: "span-1", offsetM: 9, groundM: 101 }]);
+}
 
 function told(ref: FigureRef, on = route) {
   const told = explain(openPlant(on), ref, "us");
@@ -29,6 +41,12 @@ const figures: readonly FigureRef[] = [
   { figure: "supportTension", id: "span-2", part: "iced" },
   { figure: "clearance", id: "crossing-1", part: "stringing" },
   { figure: "clearance", id: "crossing-1", part: "iced" },
+  { figure: "groundClearance", id: "span-2", part: "hot" },
+  { figure: "groundClearance", id: "span-1", part: "iced" },
+  { figure: "structureClearance", id: "structure-1", part: "hot" },
+  { figure: "structureBeside", id: "structure-1" },
+  { figure: "dropClearance", id: "drop-1", dropCrossingId: "before-1", part: "iced" },
+  { figure: "guyTension", id: "guy-1" },
   { figure: "poleSeparation", id: "neutral-2" },
   { figure: "spanSeparation", id: "span-2", wireId: "neutral-2" },
   { figure: "spanSeparation", id: "span-2", wireId: "telephone-2" },
@@ -66,7 +84,9 @@ describe("a figure of the steel", () => {
   const slipping = changed(changed(sloping, "strandSection", "section-1", { atPoles: "slipping" }), "span", "span-1", {
     lengthM: 30,
   });
-  const statics = figures.filter(({ figure }) => ["sag", "tension", "supportTension", "clearance"].includes(figure));
+  const statics = figures.filter(({ figure }) =>
+    ["sag", "tension", "supportTension", "clearance", "groundClearance", "structureClearance"].includes(figure),
+  );
 
   it.each(statics.map((ref) => [[ref.figure, "part" in ref ? ref.part : ""].join(" "), ref] as const))(
     "on a slope, and where the strand slips at its poles: %s",
@@ -136,5 +156,29 @@ describe("an explanation", () => {
     const text = explanationText(told({ figure: "dropCut", id: "drop-1" }));
     expect(text.split("\n")[0]).toMatch(/^Drop to cut for 1 Test Rd: \d+ ft$/);
     expect(text).toMatch(/cut = d \+ a\ncut = [\d.]+ \+ 6\.096 = [\d.]+ m/);
+  });
+});
+
+describe("an explanation of a clearance or a guy", () => {
+  it("tells beside a structure how far the wind swings the strand, which is held against nothing", () => {
+    const swingM = blowOutM(openPlant(route), "span-1", 22);
+    const beside = told({ figure: "structureBeside", id: "structure-1" });
+    expect(beside.result.value).toBe(0.5);
+    expect(beside.limit?.value).toBe(route.clearanceLimit.get("limit-buildingBeside")?.limitM);
+    expect(beside.assumed[0]).toContain(`swings out by ${formatLength(swingM ?? 0, "us", "height")} there`);
+  });
+
+  it("holds a guy against the weaker of its strand and its anchor, and says where the anchor is unknown", () => {
+    expect(told({ figure: "guyTension", id: "guy-1" }).limit?.value).toBeCloseTo(0.55 * 29580, 6);
+    const weak = told({ figure: "guyTension", id: "guy-1" }, changed(route, "guy", "guy-1", { anchorN: 10000 }));
+    expect(weak.limit?.words).toMatch(/^Largest pull on the anchor of the guy: 55 % of /);
+    const unknown = changed(route, "guy", "guy-1", { anchorN: null });
+    expect(told({ figure: "guyTension", id: "guy-1" }, unknown).assumed.join(" ")).toContain("what the anchor holds");
+  });
+
+  it("says why there is no ground to clear", () => {
+    const covered = changed(route, "crossing", "crossing-1", { widthM: 90 });
+    const none = explain(openPlant(covered), { figure: "groundClearance", id: "span-2", part: "hot" }, "us");
+    expect(none).toMatchObject({ kind: "unknown", why: "Crossings leave no open ground under this span." });
   });
 });

@@ -1,0 +1,82 @@
+import type { ClearanceCase } from "../model/catalogueRows.ts";
+import { clearanceLimitFor } from "../plant/clearance.ts";
+import { dropClearance, dropPassage, dropSurface } from "../plant/dropClearance.ts";
+import type { Plant } from "../plant/plant.ts";
+import { formatLength } from "../units/formatLength.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+import { clearanceCaseWords } from "./clearanceCaseWords.ts";
+import type { Explanation, NoExplanation } from "./explanation.ts";
+import { lengthInput } from "./inputs.ts";
+import { clearanceLimitTold } from "./limitWords.ts";
+
+/** Least height of a drop over something it passes, in one case of the line it hangs from. */
+export function explainDropClearance(
+  plant: Plant,
+  [dropId, dropCrossingId]: readonly [dropId: string, dropCrossingId: string],
+  part: ClearanceCase,
+  units: UnitSystem,
+): Explanation | NoExplanation {
+  const { livingUnitId, terminalId } = plant.rowOf("drop", dropId);
+  const { name, surface, surfaceM } = plant.rowOf("dropCrossing", dropCrossingId);
+  const { address } = plant.rowOf("livingUnit", livingUnitId);
+  const title = `Clearance ${clearanceCaseWords[part]} of the drop to ${address} over ${name || `the ${surface}`}`;
+  const passage = dropPassage(plant, dropId, dropCrossingId);
+  const clearance = dropClearance(plant, dropId, dropCrossingId);
+  if (passage.kind === "unknown") return { kind: "unknown", title, why: passage.why };
+  if (clearance.kind === "unknown") return { kind: "unknown", title, why: clearance.why };
+  const { runM, sagM, hung, over } = passage;
+  const atM = clearance.atByCaseM[part];
+  const limit = clearanceLimitFor(plant, dropSurface(plant, surface), part);
+  const atUnit = ["livingUnit", livingUnitId] as const;
+  return {
+    kind: "known",
+    title,
+    words:
+      "Height of the drop on the straight line from the building to the line's underside at the terminal, less the sag of the drop there, less the surface. Taken where it is least over the whole width.",
+    formula: "b + (e - b) · x / r - 4 · d · (x / r) · (1 - x / r) - s",
+    inputs: [
+      lengthInput(
+        ["b", "elevation where it is attached to the building"],
+        hung.undersideM(0, part),
+        [units, "height"],
+        atUnit,
+      ),
+      lengthInput(
+        ["e", `elevation of the line at the terminal ${clearanceCaseWords[part]}`],
+        hung.undersideM(runM, part),
+        [units, "height"],
+        ["terminal", terminalId],
+      ),
+      lengthInput(
+        ["x", "lowest point over it, from the building"],
+        atM,
+        [units, "height"],
+        ["dropCrossing", dropCrossingId],
+      ),
+      lengthInput(["r", "distance of the drop in plan"], runM, [units, "drop"], ["drop", dropId]),
+      lengthInput(["d", "midspan sag of the drop"], sagM, [units, "sag"], ["settings", plant.settings().id]),
+      lengthInput(
+        ["s", surfaceM === null ? "elevation of the ground there" : "elevation of the surface"],
+        over.heightAtM(atM),
+        [units, "height"],
+        ["dropCrossing", dropCrossingId],
+      ),
+    ],
+    result: {
+      symbol: "C",
+      value: clearance.byCase[part],
+      unit: "m",
+      text: formatLength(clearance.byCase[part], units, "clearance"),
+    },
+    limit: clearanceLimitTold(limit, units),
+    source: "a parabola on its chord; textbook statics",
+    assumed: [
+      "The drop hangs at the company's sag of a drop in every case; warmth and ice change the line it hangs from alone.",
+      ...(clearance.surfaceAssumed
+        ? ["The surface was taken as the straight line between the ground at both ends."]
+        : []),
+      ...(clearance.strandAssumed ? ["A pole lacks the height of our strand; the company's usual one was taken."] : []),
+      ...(limit ? [] : ["The clearance set has no limit for this surface in this case."]),
+    ],
+  };
+}
