@@ -1,4 +1,4 @@
-import type { ClearanceSurface } from "../model/catalogueRows.ts";
+import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
 import type { Attachment } from "../model/tables.ts";
 import { leastAlong } from "./leastAlong.ts";
 import { defineQuery, type Plant } from "./plant.ts";
@@ -64,6 +64,8 @@ type SpanSeparation = {
   readonly isSagAssumed: boolean;
   /** Sag of our strand where the two are nearest, in the case they are nearest in, m. */
   readonly ourSagM: number;
+  /** The case they are nearest in, as our strand hangs. */
+  readonly condition: ClearanceCase;
   /** True where our strand is the upper one. */
   readonly weAreAbove: boolean;
   /**
@@ -104,10 +106,10 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
         const chordsM = from.heightM - ours.fromM + (to.heightM - from.heightM - ours.toM + ours.fromM) * part;
         return chordsM - 4 * otherSagM * part * (1 - part) + strandSagM(lengthM, state, atM);
       };
-      const least = (weAreAbove ? [sag.stringing, sag.hot, sag.iced] : [sag.stringing])
-        .map((state) => ({
-          state,
-          ...leastAlong(stops, (atM) => (weAreAbove ? -aboveUsM(atM, state) : aboveUsM(atM, state))),
+      const least = (weAreAbove ? clearanceCases : (["stringing"] as const))
+        .map((condition) => ({
+          condition,
+          ...leastAlong(stops, (atM) => aboveUsM(atM, sag[condition]) * (weAreAbove ? -1 : 1)),
         }))
         .reduce((a, b) => (b.heightM < a.heightM ? b : a));
       return {
@@ -117,7 +119,8 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
         weAreAbove,
         otherSagM,
         isSagAssumed: other === undefined,
-        ourSagM: strandSagM(lengthM, least.state, least.offsetM),
+        ourSagM: strandSagM(lengthM, sag[least.condition], least.offsetM),
+        condition: least.condition,
         leastM: least.heightM,
         atOffsetM: least.offsetM,
       };

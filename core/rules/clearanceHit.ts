@@ -2,23 +2,28 @@ import { type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts
 import { bindingCases, type Clearance } from "../plant/clearance.ts";
 import type { Plant } from "../plant/plant.ts";
 import { caseWords } from "./caseWords.ts";
-import { districtOf, leaningWords } from "./leaningWords.ts";
+import { leaningWords, sagLeansOn } from "./leaningWords.ts";
 import { catalogueBasis, type Hit, type Subject } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
+
+type About = {
+  /** "Over Test Rd in span P2 to P3". */
+  readonly place: string;
+  /** The span that hangs there, or that the drop hangs from. */
+  readonly spanId: string;
+  readonly subjects: readonly Subject[];
+  readonly what?: "line" | "drop";
+};
 
 /**
  * What is wrong where the line is too low over something in any case that binds: the case with the most lacking is measured,
  * all that lack are named. Null where none lacks, or nobody can tell.
- *
- * @param place  "Over Test Rd in span P2 to P3"
  */
 export function clearanceHit(
   plant: Plant,
   surface: ClearanceSurface,
   clearance: Clearance,
-  place: string,
-  subjects: readonly Subject[],
-  what: "line" | "drop" = "line",
+  { place, spanId, subjects, what = "line" }: About,
 ): Hit | null {
   if (clearance.kind === "unknown") return null;
   const low = bindingCases(plant, surface, clearance.byCase).filter(({ measuredM, limit }) =>
@@ -37,7 +42,7 @@ export function clearanceHit(
   const cases = low.length === clearanceCases.length ? `in every case, most ${named[0]}` : named.join(" and ");
   return {
     subjects,
-    message: `${place} the ${what} is too low ${cases}${assumed.map((one) => `, ${one}`).join("")}${leaningWords(districtOf(plant, conditions))}.`,
+    message: `${place} the ${what} is too low ${cases}${assumed.map((one) => `, ${one}`).join("")}${leaningWords(sagLeansOn(plant, spanId, conditions))}.`,
     measured: worst.measuredM,
     limit: worst.limit.limitM,
     unit: "m",

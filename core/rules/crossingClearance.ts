@@ -14,16 +14,14 @@ export const crossingClearance: Rule = {
   each: "crossing",
   *check(plant, id) {
     const { name, surface, spanId } = plant.rowOf("crossing", id);
-    const hit = clearanceHit(
-      plant,
-      surface,
-      clearanceOf(plant, id),
-      `Over ${name || `the ${surface}`} in span ${spanName(plant, spanId)}`,
-      [
+    const hit = clearanceHit(plant, surface, clearanceOf(plant, id), {
+      place: `Over ${name || `the ${surface}`} in span ${spanName(plant, spanId)}`,
+      spanId,
+      subjects: [
         { table: "crossing", id },
         { table: "span", id: spanId },
       ],
-    );
+    });
     if (hit) yield { ...hit, fixes: moveEndIntoRangeFixes(plant, spanId) };
   },
 };

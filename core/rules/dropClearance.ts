@@ -14,20 +14,19 @@ export const dropClearance: Rule = {
   each: "drop",
   *check(plant, id) {
     const { livingUnitId, terminalId } = plant.rowOf("drop", id);
+    const { spanId } = plant.rowOf("terminal", terminalId);
     for (const crossingId of plant.where("dropCrossing", "livingUnitId", livingUnitId)) {
       const { name, surface } = plant.rowOf("dropCrossing", crossingId);
-      const hit = clearanceHit(
-        plant,
-        dropSurface(plant, surface),
-        clearanceOf(plant, id, crossingId),
-        `Over ${name || `the ${surface}`} ${dropWords(plant, id)}`,
-        [
+      const hit = clearanceHit(plant, dropSurface(plant, surface), clearanceOf(plant, id, crossingId), {
+        place: `Over ${name || `the ${surface}`} ${dropWords(plant, id)}`,
+        spanId,
+        subjects: [
           { table: "drop", id },
           { table: "dropCrossing", id: crossingId },
         ],
-        "drop",
-      );
-      if (hit) yield { ...hit, fixes: moveEndIntoRangeFixes(plant, plant.rowOf("terminal", terminalId).spanId) };
+        what: "drop",
+      });
+      if (hit) yield { ...hit, fixes: moveEndIntoRangeFixes(plant, spanId) };
     }
   },
 };

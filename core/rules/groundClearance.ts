@@ -16,13 +16,11 @@ export const groundClearance: Rule = {
     if (plant.rowOf("span", id).strandSectionId === null) return;
     const clearance = clearanceOf(plant, id);
     if (clearance === null) return;
-    const hit = clearanceHit(
-      plant,
-      plant.settings().groundSurface,
-      clearance,
-      `Over the ground in span ${spanName(plant, id)}`,
-      [{ table: "span", id }],
-    );
+    const hit = clearanceHit(plant, plant.settings().groundSurface, clearance, {
+      place: `Over the ground in span ${spanName(plant, id)}`,
+      spanId: id,
+      subjects: [{ table: "span", id }],
+    });
     if (hit) yield { ...hit, fixes: moveEndIntoRangeFixes(plant, id) };
   },
 };

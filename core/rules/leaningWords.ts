@@ -18,3 +18,15 @@ export function districtOf(plant: Plant, conditions: readonly StrengthCase[]): r
     ? []
     : [plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId)];
 }
+
+/** What the sag of a span leans on: nothing at stringing, where the crew sets it; else the district and the strand, which stretches. */
+export function sagLeansOn(
+  plant: Plant,
+  spanId: string,
+  conditions: readonly StrengthCase[],
+): readonly (LoadingDistrict | StrandType)[] {
+  const { strandSectionId } = plant.rowOf("span", spanId);
+  const district = districtOf(plant, conditions);
+  if (strandSectionId === null || district.length === 0) return district;
+  return [...district, plant.rowOf("strandType", plant.rowOf("strandSection", strandSectionId).strandTypeId)];
+}

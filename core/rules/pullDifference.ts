@@ -1,10 +1,12 @@
 import { strengthCases } from "../model/catalogueRows.ts";
+import type { StrandType } from "../model/tables.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { strungSpans } from "../plant/poleGuys.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { stateIn, strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";
+import { districtOf, leaningWords } from "./leaningWords.ts";
 import { catalogueBasis, type Hit, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
@@ -36,6 +38,7 @@ function differenceHits(plant: Plant, poleId: string, [a, b]: readonly [string, 
     const difference = stateIn(sagA, condition).horizontalN - stateIn(sagB, condition).horizontalN;
     const limit = (row?.limitFrac ?? 0) * Math.min(sagA.tension.breakingN, sagB.tension.breakingN);
     if (!row || !isOver(Math.abs(difference), limit)) return [];
+    const leaning = [...districtOf(plant, [condition]), ...strandsOf(plant, [a, b])];
     const [slack, tight] = difference < 0 ? [a, b] : [b, a];
     return [
       {
@@ -44,7 +47,7 @@ function differenceHits(plant: Plant, poleId: string, [a, b]: readonly [string, 
           { table: "span", id: slack },
           { table: "span", id: tight },
         ],
-        message: `At pole ${plant.rowOf("pole", poleId).tag} slack span ${spanName(plant, slack)} hangs beside tight span ${spanName(plant, tight)} ${caseWords(plant, condition)}.`,
+        message: `At pole ${plant.rowOf("pole", poleId).tag} slack span ${spanName(plant, slack)} hangs beside tight span ${spanName(plant, tight)} ${caseWords(plant, condition)}${leaningWords(leaning)}.`,
         measured: Math.abs(difference),
         limit,
         unit: "N",
@@ -52,5 +55,14 @@ function differenceHits(plant: Plant, poleId: string, [a, b]: readonly [string, 
         basis: catalogueBasis(row),
       },
     ];
+  });
+}
+
+/** The strand of some spans: what may be pulled leans on what it breaks at. */
+function strandsOf(plant: Plant, spanIds: readonly string[]): StrandType[] {
+  return spanIds.flatMap((id) => {
+    const { strandSectionId } = plant.rowOf("span", id);
+    if (strandSectionId === null) return [];
+    return [plant.rowOf("strandType", plant.rowOf("strandSection", strandSectionId).strandTypeId)];
   });
 }

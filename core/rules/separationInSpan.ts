@@ -3,6 +3,7 @@ import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { type OtherParty, separationSurface, spanSeparations } from "../plant/separation.ts";
 import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
+import { leaningWords, sagLeansOn } from "./leaningWords.ts";
 import { catalogueBasis, type Hit } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
 
@@ -21,7 +22,7 @@ export function* separationHits(plant: Plant, spanId: string, parties: readonly 
         { table: "attachment", id: wire.fromAttachmentId },
         { table: "attachment", id: wire.toAttachmentId },
       ],
-      message: `In span ${spanName(plant, spanId)} our strand comes too close to the ${kind} of ${owner || "an unknown owner"}, the ${wire.weAreAbove ? "strand at its largest sag" : wire.isSagAssumed ? "other wire at its assumed sag" : "other wire at its measured sag"}.`,
+      message: `In span ${spanName(plant, spanId)} our strand comes too close to the ${kind} of ${owner || "an unknown owner"}, the ${wire.weAreAbove ? "strand at its largest sag" : wire.isSagAssumed ? "other wire at its assumed sag" : "other wire at its measured sag"}${leaningWords(sagLeansOn(plant, spanId, [wire.condition]))}.`,
       measured: wire.leastM,
       limit: limit.limitM,
       unit: "m",

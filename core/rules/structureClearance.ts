@@ -21,16 +21,14 @@ export const structureClearance: Rule = {
     const beside = clearanceLimitFor(plant, surfaces.beside);
     if (beside && besideM > 0 && !isUnder(besideM, beside.limitM)) return;
     const what = name || "a structure";
-    const over = clearanceHit(
-      plant,
-      surfaces.over,
-      clearanceOf(plant, id),
-      `Over ${what} in span ${spanName(plant, spanId)}`,
-      [
+    const over = clearanceHit(plant, surfaces.over, clearanceOf(plant, id), {
+      place: `Over ${what} in span ${spanName(plant, spanId)}`,
+      spanId,
+      subjects: [
         { table: "structure", id },
         { table: "span", id: spanId },
       ],
-    );
+    });
     if (!over) return;
     const fixes = moveEndIntoRangeFixes(plant, spanId);
     if (besideM === 0 || !beside) yield { ...over, fixes };

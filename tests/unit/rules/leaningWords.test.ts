@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../../fixtures/route/checkRoute.ts";
+import { faultyRoute } from "../../fixtures/route/faultyRoutes.ts";
 
 describe("a finding worked out from figures nobody has read in their document", () => {
   it("says so of the loading district and the strand", () => {
@@ -11,7 +12,13 @@ describe("a finding worked out from figures nobody has read in their document", 
     );
     expect(
       findingsOf(changed(route, "crossing", "crossing-1", { surfaceM: 100.8 }), "crossing-clearance")[0]?.message,
-    ).toBe("Over Test Rd in span P2 to P3 the line is too low under ice, worked out from unverified figures of Heavy.");
+    ).toBe(
+      "Over Test Rd in span P2 to P3 the line is too low under ice, worked out from unverified figures of Heavy and Quarter inch.",
+    );
+    const slack = changed(faultyRoute("pull-difference"), "strandType", "strand-quarter", { basisMark: "memory" });
+    expect(findingsOf(slack, "pull-difference")[0]?.message).toBe(
+      "At pole P2 slack span P1 to P2 hangs beside tight span P2 to P3 at the stringing temperature, worked out from unverified figures of Quarter inch.",
+    );
   });
 
   it("does not say so where only the stringing temperature binds", () => {
