@@ -2,6 +2,25 @@ import type { z } from "zod";
 import type { Answer } from "./answer.ts";
 import { requestFault } from "./requestFault.ts";
 
+/** A loading district that a request may name. */
+export type CalcDistrict = {
+  readonly name: string;
+  readonly iceM: number;
+  readonly iceDensityKgPerM3: number;
+  readonly windPa: number;
+  readonly constantNPerM: number;
+  readonly temperatureDegC: number;
+  readonly basisDocument: string;
+  readonly basisClause: string;
+  readonly basisEdition: string;
+  readonly basisMark: string;
+};
+
+/** What a request may name instead of giving its figures. */
+export type CalcCatalogue = { readonly districts: readonly CalcDistrict[] };
+
+const noCatalogue: CalcCatalogue = { districts: [] };
+
 /** One formula of the program that can be run by itself. */
 export type Topic = {
   readonly id: string;
@@ -11,7 +30,7 @@ export type Topic = {
   /** a request that is answered */
   readonly example: unknown;
   /** never throws for a bad request */
-  readonly run: (input: unknown) => Answer<unknown>;
+  readonly run: (input: unknown, catalogue?: CalcCatalogue) => Answer<unknown>;
 };
 
 /** What a topic's file says of it; the types of `answer` follow from the two schemas. */
@@ -21,7 +40,7 @@ type TopicDefinition<Request extends z.ZodType, Reply extends z.ZodType, Answere
   readonly request: Request;
   readonly reply: Reply;
   readonly example: z.input<Request>;
-  readonly answer: (request: z.output<Request>) => Answered;
+  readonly answer: (request: z.output<Request>, catalogue: CalcCatalogue) => Answered;
 };
 
 /** Makes a topic that checks its request before the kernel sees it. */
@@ -30,7 +49,7 @@ export function defineTopic<Request extends z.ZodType, Reply extends z.ZodType>(
 ): Topic {
   return defineSearchTopic({
     ...definition,
-    answer: (request: z.output<Request>) => ({ ok: true, value: definition.answer(request) }),
+    answer: (request: z.output<Request>, catalogue) => ({ ok: true, value: definition.answer(request, catalogue) }),
   });
 }
 
@@ -45,12 +64,17 @@ export function defineSearchTopic<Request extends z.ZodType, Reply extends z.Zod
     request,
     reply,
     example,
-    run(input) {
+    run(input, catalogue = noCatalogue) {
       const parsed = request.safeParse(input, { reportInput: true });
       if (!parsed.success) return { ok: false, fault: requestFault(id, parsed.error) };
       try {
-        const answer = definition.answer(parsed.data);
-        return answer.ok ? answer : { ok: false, fault: { ...answer.fault, where: id } };
+        const answer = definition.answer(parsed.data, catalogue);
+        return answer.ok
+          ? answer
+          : {
+              ok: false,
+              fault: { ...answer.fault, where: answer.fault.where.startsWith(`${id}.`) ? answer.fault.where : id },
+            };
       } catch (error) {
         // A kernel's RangeError is a program error elsewhere. Here the numbers came from outside, and some limits depend on several of
         // them at once, so that no schema can hold them.

@@ -20,7 +20,7 @@ import { separationTopic } from "./separationTopic.ts";
 import { stringingTopic } from "./stringingTopic.ts";
 import { tapChainTopic } from "./tapChainTopic.ts";
 import { tensionChangeTopic } from "./tensionChangeTopic.ts";
-import type { Topic } from "./topic.ts";
+import type { CalcCatalogue, Topic } from "./topic.ts";
 import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
@@ -62,11 +62,12 @@ type TopicDescription = {
  *
  * @param topicId id in the register
  * @param input   what was read; checked here
+ * @param catalogue what the request may name
  * @returns the reply, or a fault with code unknown-topic, missing-field, unknown-field, bad-field or out-of-range
  */
-export function runTopic(topicId: string, input: unknown): Answer<unknown> {
+export function runTopic(topicId: string, input: unknown, catalogue?: CalcCatalogue): Answer<unknown> {
   const topic = topics.find(({ id }) => id === topicId);
-  if (topic !== undefined) return topic.run(input);
+  if (topic !== undefined) return topic.run(input, catalogue);
   return {
     ok: false,
     fault: {

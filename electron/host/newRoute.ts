@@ -4,7 +4,7 @@ import { z } from "zod";
 import { catalogueTables } from "../../core/model/catalogueRows.ts";
 import { mark, words } from "../../core/model/fields.ts";
 import { emptyRoute, type Route, settingsId } from "../../core/model/route.ts";
-import { type SettingBasis, type Settings, tables } from "../../core/model/tables.ts";
+import { type LoadingDistrict, type SettingBasis, type Settings, tables } from "../../core/model/tables.ts";
 
 const basis = z.strictObject({ document: words, clause: words, edition: words, mark });
 const catalogueNames = Object.keys(catalogueTables);
@@ -39,6 +39,15 @@ export function newRoute(assetsFolder: string, values: Pick<Settings, "routeName
     settings: new Map([[settingsId, settings]]),
     settingBasis,
   };
+}
+
+/**
+ * The loading districts of the catalogue.
+ *
+ * @throws Error when the asset is missing or breaks its schema
+ */
+export function shippedDistricts(assetsFolder: string): readonly LoadingDistrict[] {
+  return z.array(tables.loadingDistrict).parse(readJson(join(assetsFolder, "catalogue", "loadingDistrict.json")));
 }
 
 function readJson(path: string): unknown {

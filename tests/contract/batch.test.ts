@@ -121,6 +121,11 @@ test("a formula runs by itself: the thirteenth fiber of a cable with tubes of tw
     ok: true,
     value: { json: { tube: 2, tubeColour: "orange", fiberInTube: 1, fiberColour: "blue" } },
   });
+  const heavy = '{"diameterM": 0.017272, "weightNPerM": 2.948, "district": "NESC heavy"}';
+  expect(await run(["calc", "load"], heavy)).toMatchObject({
+    ok: true,
+    value: { json: { totalNPerM: expect.closeTo(20.293, 2), district: { mark: "memory" } } },
+  });
   expect(await run(["calc", "colour"], "{")).toMatchObject({ ok: false, fault: { code: "not-json" } });
   expect(await run(["calc", "colour"], '{"fiber": 0, "fibersPerTube": 12}')).toMatchObject({ ok: false });
   expect(await run(["calc", "--list"])).toMatchObject({

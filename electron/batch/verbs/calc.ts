@@ -1,5 +1,6 @@
 import { describeTopics, runTopic } from "../../../core/calc/topics.ts";
 import { fail, ok, type Result, refused } from "../../../core/model/result.ts";
+import { shippedDistricts } from "../../host/newRoute.ts";
 import { type Outcome, readArguments, type Verb } from "../verb.ts";
 
 const shape = { name: "calc", usage: "TOPIC | --list" };
@@ -17,7 +18,9 @@ export const calcVerb: Verb = {
     if (!read.ok) return read;
     const input = parseJson(await desk.readInput());
     if (!input.ok) return input;
-    const answer = runTopic(read.value.positionals[0] ?? "", input.value);
+    const answer = runTopic(read.value.positionals[0] ?? "", input.value, {
+      districts: shippedDistricts(desk.assetsFolder),
+    });
     return answer.ok ? ok(asJson(answer.value)) : refused(answer.fault);
   },
 };

@@ -66,7 +66,7 @@ describe("the register of topics", () => {
         ["distance", ["from", "to"], ["distanceM"]],
         [
           "load",
-          ["diameterM", "weightNPerM", "iceM", "windPa", "constantNPerM"],
+          ["diameterM", "weightNPerM"],
           ["iceNPerM", "verticalNPerM", "windNPerM", "resultantNPerM", "totalNPerM", "swingRad"],
         ],
         ["loss", ["segments", "events"], ["lossDb"]],
