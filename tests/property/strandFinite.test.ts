@@ -19,6 +19,7 @@ import { returnWaveS, sagByReturnWaveM } from "../../core/strand/returnWave.ts";
 import { rulingSpanM } from "../../core/strand/rulingSpan.ts";
 import { sagAtM } from "../../core/strand/sagAt.ts";
 import { leastSeparation } from "../../core/strand/separation.ts";
+import { rowStringingN, slippingSpans } from "../../core/strand/slippingSpans.ts";
 import { stringingHorizontalN } from "../../core/strand/stringing.ts";
 import { stringingTable } from "../../core/strand/stringingTable.ts";
 import { supportPulls } from "../../core/strand/supportPulls.ts";
@@ -175,6 +176,22 @@ describe("no kernel hands out NaN or infinity, whatever it is given", () => {
 
   it("ruling span", () => {
     expectFinite(fc.array(wild, { maxLength: 4 }), rulingSpanM);
+  });
+
+  it("a row that slips at its poles", () => {
+    expectFinite(
+      fc.tuple(figures, figures, fc.array(span, { maxLength: 4 })),
+      ([[axialStiffnessN, expansionPerDegC, horizontalN, fromDegC, toDegC], [weightNPerM], hung]) => {
+        const spans = hung.map(({ spanM, riseM, ...to }) => ({ spanM, riseM, from: { weightNPerM }, to }));
+        return slippingSpans({ spans, axialStiffnessN, expansionPerDegC, horizontalN, fromDegC, toDegC });
+      },
+    );
+    expectFinite(fc.tuple(figures, fc.array(span, { maxLength: 4 })), ([[weightNPerM, sagFrac], hung]) =>
+      rowStringingN(
+        hung.map(({ spanM, riseM }) => ({ spanM, riseM, from: { weightNPerM } })),
+        sagFrac,
+      ),
+    );
   });
 
   it("load, wind and strength", () => {

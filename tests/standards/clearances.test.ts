@@ -42,6 +42,7 @@ describe(sourceTitle(structures), () => {
     ["nesc-buildingOver", "3.0"],
     ["nesc-walkedRoofOver", "10.5"],
     ["nesc-signBeside", "3.0"],
+    ["nesc-litSignBeside", "3.0"],
     ["nesc-signOver", "3.0"],
     ["nesc-walkedSignOver", "10.5"],
   ])("%s asks for %s ft", (id, printedFt) => {
@@ -80,6 +81,24 @@ const california: Source = {
   mark: "seen",
   tolerance: "half the last digit",
 };
+
+const californiaDrops: Source = {
+  document:
+    "California PUC General Orders 95 and 64-A: service drops over a road and a driveway, a line along a country road, ft",
+  edition: "54.8-B1 web text; 84.8-A2, 84.4-A3 historical",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(californiaDrops), () => {
+  it.each([
+    ["go95-dropRoad", "18.0"],
+    ["go95-dropDriveway", "10.0"],
+    ["go95-roadside", "13.0"],
+  ])("%s asks for %s ft", (id, printedFt) => {
+    expectPrinted(limitM(id) / metresPerFoot, printedFt);
+  });
+});
 
 describe(sourceTitle(california), () => {
   it.each([

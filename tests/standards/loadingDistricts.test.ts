@@ -1,4 +1,5 @@
-import { describe, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import { lineLoad } from "../../core/strand/lineLoad.ts";
 import { metresPerInch, nPerMPerPoundPerFoot, pascalsPerPsf } from "../../core/units/constants.ts";
 import { degFFromDegC } from "../../core/units/temperature.ts";
 import { catalogueFigure } from "./catalogueFigure.ts";
@@ -44,9 +45,27 @@ function expectDistrict(...[id, ice, wind, degF, constant, hotDegF]: District): 
 }
 
 describe(sourceTitle(nesc), () => {
+  it.each(nescRows)("%s: the iced clearance is checked at 32 degF", (id) => {
+    expectPrinted(degFFromDegC(catalogueFigure("loadingDistrict", id, "icedDegC")), "32.0");
+  });
+
   it.each(nescRows)("%s: %s in of ice, %s psf, %s degF, %s lb/ft, hottest %s degF", expectDistrict);
 });
 
 describe(sourceTitle(california), () => {
   it.each(californiaRows)("%s: %s in of ice, %s psf, %s degF, %s lb/ft, hottest %s degF", expectDistrict);
+});
+
+describe("every district of the catalogue", () => {
+  it("adds its constant to the pull alone: the load its clearance is checked under is weight and ice", () => {
+    for (const [id] of [...nescRows, ...californiaRows]) {
+      const figure = (column: string) => catalogueFigure("loadingDistrict", id, column);
+      const bundle = { diameterM: 0.68 * metresPerInch, weightNPerM: 0.202 * nPerMPerPoundPerFoot };
+      const [iceM, iceDensityKgPerM3] = [figure("iceM"), figure("iceDensityKgPerM3")];
+      const [windPa, constantNPerM] = [figure("windPa"), figure("constantNPerM")];
+      const load = lineLoad({ ...bundle, iceM, iceDensityKgPerM3, windPa, constantNPerM });
+      expect(load.totalNPerM - load.resultantNPerM).toBeCloseTo(constantNPerM, 12);
+      expect(load.verticalNPerM).toBeCloseTo(bundle.weightNPerM + load.iceNPerM, 12);
+    }
+  });
 });

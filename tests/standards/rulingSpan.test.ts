@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { loadedCatenary } from "../../core/strand/loadedCatenary.ts";
 import { rulingSpanM } from "../../core/strand/rulingSpan.ts";
 import { rowStringingN, slippingSpans } from "../../core/strand/slippingSpans.ts";
 import { stringingTable } from "../../core/strand/stringingTable.ts";
@@ -85,5 +86,50 @@ describe(sourceTitle(row), () => {
     });
     if (!state.ok) throw new Error(state.fault.what);
     expectPrinted(state.value.horizontalN / newtonsPerPoundForce, horizontalLbf);
+  });
+});
+
+const exactRow: Source = {
+  document: "a row on slopes with terminals in it, by pieces of catenaries that stretch along the arc",
+  edition: "the strand of the whole row, its stretch taken off, is as long as before but for its warmth",
+  mark: "computed",
+  tolerance: "0.5 % of the tension, what the parabola is off by on such slopes",
+};
+
+describe(sourceTitle(exactRow), () => {
+  const axialStiffnessN = 844800 * newtonsPerPoundForce;
+  const expansionPerDegC = 6.4e-6 * 1.8;
+  const from = { weightNPerM: 0.202 * nPerMPerPoundPerFoot };
+  const spans = [
+    { spanM: 36, riseM: 4, from, to: { weightNPerM: 13.66, pointLoads: [{ atM: 0.9144, weightN: 66 }] } },
+    { spanM: 54, riseM: -7, from, to: { weightNPerM: 13.66, pointLoads: [{ atM: 52, weightN: 66 }] } },
+    { spanM: 45, riseM: 0, from, to: { weightNPerM: 13.66 } },
+  ];
+  const strungN = rowStringingN(spans, 0.01);
+
+  /** Length of the whole strand without its stretch, m. */
+  function restM(loads: "from" | "to", horizontalN: number): number {
+    return spans.reduce((sum, one) => {
+      const hung = loadedCatenary({ spanM: one.spanM, riseM: one.riseM, ...one[loads], horizontalN });
+      if (!hung.ok) throw new Error(hung.fault.what);
+      return sum + hung.value.lengthM - hung.value.tensionAlongNxM / axialStiffnessN;
+    }, 0);
+  }
+
+  it.each([
+    [0, -17.8],
+    [15.6, 0],
+    [15.6, 48.9],
+  ])("from %d to %d degC, ice coming on, the one tension of the row is met", (fromDegC, toDegC) => {
+    const state = slippingSpans({ spans, axialStiffnessN, expansionPerDegC, horizontalN: strungN, fromDegC, toDegC });
+    if (!state.ok) throw new Error(state.fault.what);
+    const wantedM = restM("from", strungN) * (1 + expansionPerDegC * (toDegC - fromDegC));
+    let [lowN, highN] = [strungN / 10, strungN * 10];
+    for (let turn = 0; turn < 80; turn += 1) {
+      const middleN = (lowN + highN) / 2;
+      if (restM("to", middleN) > wantedM) lowN = middleN;
+      else highN = middleN;
+    }
+    expect(Math.abs(state.value.horizontalN / lowN - 1)).toBeLessThan(0.005);
   });
 });

@@ -54,6 +54,20 @@ describe(sourceTitle(limit), () => {
   });
 });
 
+const californiaStrength: Source = {
+  document:
+    "California PUC General Order 95, Rules 44 and 49.7-B: messenger and its guys at half of their breaking strength",
+  edition: "49.7-B read; the factor 2.0 of Rule 44 from memory",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(californiaStrength), () => {
+  it.each(["go95-strand-loaded", "go95-guy-loaded"])("%s is one over the factor 2.0", (id) => {
+    expectPrinted(1 / catalogueFigure("strengthLimit", id, "limitFrac"), "2.0");
+  });
+});
+
 const lashing: Source = {
   document: "0.045 in steel wire of 0.284 lb/in3 lashed round strand and cable",
   edition: "0.0054 lb/ft of wire, 0.006 lb/ft of span",
