@@ -1,16 +1,21 @@
 import type { Finding } from "../rules/finding.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
 
-/** Kinds of sheets, in the order they are bound. */
+/** Kinds of sheets, in the order they are bound; worksheets are drawn by themselves. */
 export const sheetKinds = [
   "cover",
   "plan",
   "profile",
   "stringing",
+  "guy",
+  "permit",
   "terminal",
+  "fiber",
+  "reel",
   "schedule",
   "bill",
   "findings",
+  "worksheet",
 ] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 

@@ -6,10 +6,15 @@ export const kindWords: Readonly<Record<SheetKind, string>> = {
   plan: "Strand plan",
   profile: "Profiles",
   stringing: "Stringing tables",
+  guy: "Guy schedule",
+  permit: "Pole permit list",
   terminal: "Terminal sheets",
+  fiber: "Fiber charts",
+  reel: "Cables and reels",
   schedule: "Schedules",
   bill: "Bill of materials",
   findings: "Findings",
+  worksheet: "Worksheets",
 };
 
 export const words = {

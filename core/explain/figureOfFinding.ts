@@ -1,27 +1,25 @@
-import type { FigureRef } from "../../../core/explain/explanation.ts";
-import {
-  type ClearanceCase,
-  type ClearanceSurface,
-  type StrengthCase,
-  strengthCases,
-} from "../../../core/model/catalogueRows.ts";
+import { type ClearanceCase, type ClearanceSurface, type StrengthCase, strengthCases } from "../model/catalogueRows.ts";
 import {
   bindingCases,
   type Clearance,
   clearanceLimitFor,
   crossingClearance,
   groundClearance,
-} from "../../../core/plant/clearance.ts";
-import { dropClearance, dropSurface } from "../../../core/plant/dropClearance.ts";
-import type { Plant } from "../../../core/plant/plant.ts";
-import { portLight } from "../../../core/plant/portLight.ts";
-import { spanSag } from "../../../core/plant/spanSag.ts";
-import { stateIn, strengthLimitFor } from "../../../core/plant/strength.ts";
-import { structureClearance, structureSurfaces } from "../../../core/plant/structureClearance.ts";
-import type { WindowFinding } from "../../app/routeStore.ts";
+} from "../plant/clearance.ts";
+import { dropClearance, dropSurface } from "../plant/dropClearance.ts";
+import type { Plant } from "../plant/plant.ts";
+import { portLight } from "../plant/portLight.ts";
+import { spanSag } from "../plant/spanSag.ts";
+import { stateIn, strengthLimitFor } from "../plant/strength.ts";
+import { structureClearance, structureSurfaces } from "../plant/structureClearance.ts";
+import type { Finding } from "../rules/finding.ts";
+import type { FigureRef } from "./explanation.ts";
 
 /** The figure a finding compares, where it has an explanation; null where the rule compares plain rows. */
-export function figureOfFinding(plant: Plant, { ruleId, subjects }: WindowFinding): FigureRef | null {
+export function figureOfFinding(
+  plant: Plant,
+  { ruleId, subjects }: Pick<Finding, "ruleId" | "subjects">,
+): FigureRef | null {
   const id = subjects[0]?.id ?? "";
   switch (ruleId) {
     case "crossing-clearance": {
