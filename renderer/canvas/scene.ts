@@ -12,6 +12,14 @@ import {
 } from "./hungMarks.ts";
 import { type DrawnAs, type Places, placesOf } from "./places.ts";
 import { type PoleMarks, poleMarks } from "./poleMarks.ts";
+import {
+  type GroundMark,
+  type GuyMark,
+  groundMarks,
+  guyMarks,
+  type StructureMark,
+  structureMarks,
+} from "./siteMarks.ts";
 import { type SpanMarks, spanMarks } from "./spanMarks.ts";
 import { type DropMarks, dropMarks, type HouseMarks, houseMarks } from "./unitMarks.ts";
 import type { Box } from "./viewport.ts";
@@ -24,6 +32,9 @@ export type Scene = {
   readonly terminals: HungMarks<TerminalMark>;
   readonly coils: HungMarks<CoilMark>;
   readonly closures: HungMarks<ClosureMark>;
+  readonly guys: HungMarks<GuyMark>;
+  readonly structures: HungMarks<StructureMark>;
+  readonly groundPoints: HungMarks<GroundMark>;
   readonly houses: HouseMarks;
   readonly drops: DropMarks;
   readonly places: Places;
@@ -42,6 +53,9 @@ export function openSceneMaker(plant: Plant): SceneMaker {
   const terminals = kept((spanPart: SpanMarks) => terminalMarks(plant, spanPart));
   const coils = kept((spanPart: SpanMarks) => coilMarks(plant, spanPart));
   const closures = kept((spanPart: SpanMarks) => closureMarks(plant, spanPart));
+  const guys = kept((places: Places) => guyMarks(plant, places));
+  const structures = kept((spanPart: SpanMarks) => structureMarks(plant, spanPart));
+  const groundPoints = kept((spanPart: SpanMarks) => groundMarks(plant, spanPart));
   const houses = kept((places: Places) => houseMarks(plant, places));
   let formerDrops: DropMarks | null = null;
   const drops = kept((t: HungMarks<TerminalMark>, h: HouseMarks) => {
@@ -62,6 +76,9 @@ export function openSceneMaker(plant: Plant): SceneMaker {
       terminals: terminalPart,
       coils: coils([r.slack, spanPart], spanPart),
       closures: closures([r.closure, spanPart], spanPart),
+      guys: guys([r.guy, r.pole, r.span, places], places),
+      structures: structures([r.structure, spanPart], spanPart),
+      groundPoints: groundPoints([r.groundPoint, spanPart], spanPart),
       houses: housePart,
       drops: drops([r.drop, terminalPart, housePart], terminalPart, housePart),
       places,

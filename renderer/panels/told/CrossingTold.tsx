@@ -10,9 +10,8 @@ import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
+import { conditionWords } from "../words.ts";
 import type { Told } from "./told.ts";
-
-const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
 
 /** A crossing: what lies under the span, and how high the line hangs over it against the limit. */
 export function CrossingTold({ plant, id, units }: Told) {
@@ -43,7 +42,7 @@ export function CrossingTold({ plant, id, units }: Told) {
             <tbody>
               {clearanceCases.map((name) => (
                 <tr key={name} className={name === clearance.worstCase ? "is-worst" : ""}>
-                  <th scope="row">{caseWords[name]}</th>
+                  <th scope="row">{conditionWords[name]}</th>
                   <td className="figure">
                     <Figure of={{ figure: "clearance", id, part: name }}>
                       {formatLength(clearance.byCase[name], units, "clearance")}
