@@ -62,7 +62,7 @@ function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
 
 function otherCells(plant: Plant, { id, owner, kind, heightM }: Attachment, ready: MakeReady): readonly string[] {
   const height = (valueM: number) => formatLength(valueM, plant.settings().unitSystem, "height");
-  const move = ready.kind === "moves" ? ready.moves.find((one) => one.attachmentId === id) : undefined;
+  const move = ready.kind === "moves" ? ready.best.moves.find((one) => one.attachmentId === id) : undefined;
   const name = [owner === "" ? "unknown" : owner, attachmentWords[kind] || "communication"];
   if (!move) return [...name, height(heightM), "stays", ""];
   const way = `${move.toM < move.fromM ? "Lower" : "Raise"} by ${height(Math.abs(move.toM - move.fromM))}`;
@@ -76,13 +76,18 @@ function ownCells(
   ready: MakeReady,
 ): readonly string[] {
   const height = (valueM: number) => formatLength(valueM, plant.settings().unitSystem, "height");
-  const proposedM = ready.kind === "oursAlone" || ready.kind === "moves" ? ready.ourHeightM : heightM;
+  const proposedM = proposedHeightM(ready) ?? heightM;
   const isMoved = height(proposedM) !== height(heightM);
   const notes = [
     ...(isMoved ? [`◆ drawn at ${height(heightM)}`] : []),
     ...(attachmentId === null ? ["usual height, assumed"] : []),
   ];
   return [plant.settings().company || "ours", "strand, new", "", height(proposedM), notes.join("; ")];
+}
+
+function proposedHeightM(ready: MakeReady): number | null {
+  if (ready.kind === "oursAlone") return ready.ourHeightM;
+  return ready.kind === "moves" ? ready.best.ourHeightM : null;
 }
 
 function footNotes(plant: Plant): readonly Mark[] {

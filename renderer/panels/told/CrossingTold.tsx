@@ -10,8 +10,9 @@ import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
+import { conditionWords } from "../words.ts";
 import type { Told } from "./told.ts";
-import { caseWords, crossingWords as words } from "./words.ts";
+import { crossingWords as words } from "./words.ts";
 
 /** A crossing: what lies under the span, and how high the line hangs over it against the limit. */
 export function CrossingTold({ plant, id, units }: Told) {
@@ -42,7 +43,7 @@ export function CrossingTold({ plant, id, units }: Told) {
             <tbody>
               {clearanceCases.map((name) => (
                 <tr key={name} className={name === clearance.worstCase ? "is-worst" : ""}>
-                  <th scope="row">{caseWords[name]}</th>
+                  <th scope="row">{conditionWords[name]}</th>
                   <td className="figure">
                     <Figure of={{ figure: "clearance", id, part: name }}>
                       {formatLength(clearance.byCase[name], units, "clearance")}

@@ -10,9 +10,9 @@ import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
-import { offsetWords, titleOf } from "../words.ts";
+import { conditionWords, offsetWords, titleOf } from "../words.ts";
 import type { Told } from "./told.ts";
-import { caseWords, spanWords as words } from "./words.ts";
+import { spanWords as words } from "./words.ts";
 
 /** A span: how long, what is strung, how it sags, what hangs in it and lies under it. */
 export function SpanTold({ plant, id, units }: Told) {
@@ -86,7 +86,7 @@ function Sag({ plant, id, units }: Told) {
         <tbody>
           {clearanceCases.map((name) => (
             <tr key={name}>
-              <td>{caseWords[name]}</td>
+              <td>{conditionWords[name]}</td>
               <td className="figure">{formatTemperature(sag[name].temperatureDegC, units)}</td>
               <td className="figure">
                 <Figure of={{ figure: "tension", id, part: name }}>{formatForce(sag[name].horizontalN, units)}</Figure>

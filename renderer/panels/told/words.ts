@@ -1,8 +1,5 @@
 /** What the side panel tells of each kind of row; one place to translate. */
 
-/** Conditions a clearance is checked in. */
-export const caseWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
-
 /** The route as a whole. */
 export const routeWords = {
   project: "Project",
