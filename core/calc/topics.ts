@@ -7,6 +7,7 @@ import { distanceTopic } from "./distanceTopic.ts";
 import { fibersTopic } from "./fibersTopic.ts";
 import { guyTopic } from "./guyTopic.ts";
 import { lashingTopic } from "./lashingTopic.ts";
+import { layoutTopic } from "./layoutTopic.ts";
 import { loadTopic } from "./loadTopic.ts";
 import { lossPortTopic } from "./lossPortTopic.ts";
 import { lossTopic } from "./lossTopic.ts";
@@ -19,7 +20,7 @@ import { separationTopic } from "./separationTopic.ts";
 import { stringingTopic } from "./stringingTopic.ts";
 import { tapChainTopic } from "./tapChainTopic.ts";
 import { tensionChangeTopic } from "./tensionChangeTopic.ts";
-import type { Topic } from "./topic.ts";
+import type { Clock, Topic } from "./topic.ts";
 import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
@@ -30,6 +31,7 @@ export const topics: readonly Topic[] = [
   distanceTopic,
   fibersTopic,
   guyTopic,
+  layoutTopic,
   lashingTopic,
   loadTopic,
   lossPortTopic,
@@ -60,11 +62,12 @@ type TopicDescription = {
  *
  * @param topicId id in the register
  * @param input   what was read; checked here
+ * @param clock   ends a search at its time limit; without one it goes on to its end
  * @returns the reply, or a fault with code unknown-topic, missing-field, unknown-field, bad-field or out-of-range
  */
-export function runTopic(topicId: string, input: unknown): Answer<unknown> {
+export function runTopic(topicId: string, input: unknown, clock?: Clock): Answer<unknown> {
   const topic = topics.find(({ id }) => id === topicId);
-  if (topic !== undefined) return topic.run(input);
+  if (topic !== undefined) return topic.run(input, clock);
   return {
     ok: false,
     fault: {
