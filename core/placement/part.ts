@@ -2,6 +2,7 @@ import type { Problem } from "./problem.ts";
 
 /** Some points and units of a problem as a problem of their own, and which of the whole they are. */
 export type Part = {
+  readonly whole: Problem;
   readonly problem: Problem;
   /** by number in the part: the number in the whole */
   readonly points: Int32Array;
@@ -36,5 +37,5 @@ export function partOf(whole: Problem, points: Int32Array, units: Int32Array): P
     arcPoint: Int32Array.from(arcPoint),
     arcCost: Float64Array.from(arcCost),
   };
-  return { problem, points, units };
+  return { whole, problem, points, units };
 }

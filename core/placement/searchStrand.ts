@@ -4,6 +4,7 @@ import { partOf } from "./part.ts";
 import { raisePrices } from "./prices.ts";
 import type { Placement, Problem } from "./problem.ts";
 import { climb, openPyramid } from "./pyramid.ts";
+import { seatLeftOut } from "./seatLeftOut.ts";
 import { slack, strandProgram } from "./strandProgram.ts";
 import { sweepOrder } from "./sweep.ts";
 import { unitOrderOf } from "./unitOrder.ts";
@@ -49,7 +50,7 @@ export function* searchStrand(problem: Problem, stopped: () => boolean): Generat
   };
   yield prove(0);
 
-  const first = raisePrices(field, cost, null, firstPriceRounds, stopped);
+  const first = raisePrices(field, mildCost(field, pointOf), null, firstPriceRounds, stopped);
   yield prove(first.bound);
 
   const beam = { price: first.price, upper: cost, width: beamWidth, gains: [], stopped };
@@ -57,7 +58,7 @@ export function* searchStrand(problem: Problem, stopped: () => boolean): Generat
   take(searched.pointOf);
   yield prove(searched.bound);
 
-  const prices = raisePrices(field, cost, first.price, furtherPriceRounds, stopped);
+  const prices = raisePrices(field, mildCost(field, pointOf), first.price, furtherPriceRounds, stopped);
   yield prove(prices.bound);
 
   const pyramid = openPyramid(field, prices.price, unitsPerBlock);
@@ -68,10 +69,25 @@ export function* searchStrand(problem: Problem, stopped: () => boolean): Generat
     }
 }
 
-/** The contiguous program over the units as they are numbered and as their drops say, whichever is cheaper. */
+/** The contiguous program over the units as they are numbered and as their drops say, whichever is cheaper; none left out for want of a move. */
 function firstLayout(field: Field): Int32Array {
   const asNumbered = Int32Array.from({ length: field.unitCount }, (_, unit) => unit);
   const numbered = contiguousProgram(field, asNumbered);
   const along = contiguousProgram(field, unitOrderOf(field.problem));
+  seatLeftOut(field, numbered);
+  seatLeftOut(field, along);
   return costOf(field, numbered) < costOf(field, along) ? numbered : along;
+}
+
+/** The cost of a layout, units left out at the dearest module and drop there is: what a good layout of all may cost, not a penalty. */
+function mildCost(field: Field, pointOf: Int32Array): number {
+  let dearest = 0;
+  for (const cost of field.loadCost) dearest = Math.max(dearest, cost);
+  let dearestArc = 0;
+  for (const cost of field.problem.arcCost) dearestArc = Math.max(dearestArc, cost);
+  let cost = costOf(field, pointOf);
+  pointOf.forEach((point, unit) => {
+    if (point === -1) cost += dearest + dearestArc - field.leaveOutCost[unit];
+  });
+  return cost;
 }

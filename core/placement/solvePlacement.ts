@@ -4,7 +4,7 @@ import { type Part, partOf } from "./part.ts";
 import type { Placement, Problem, Watch } from "./problem.ts";
 import { searchStrand } from "./searchStrand.ts";
 import { slack } from "./strandProgram.ts";
-import { hopelessUnits, type Unserved, whyLeftOut } from "./unserved.ts";
+import { hopelessUnits, type Unserved, unitsByPoint, whyLeftOut } from "./unserved.ts";
 
 /** A layout with its bound, and the units it cannot serve: both costs are those of the others. */
 export type Solution = Placement & {
@@ -22,7 +22,11 @@ export type Solution = Placement & {
  */
 export function solvePlacement(problem: Problem, watch: Watch, options: { readonly gap: number }): Solution {
   const hopeless = hopelessUnits(problem);
-  const searches = openSearches(problem, new Set(hopeless.map(({ unit }) => unit)), watch.stopped);
+  const without = new Set(hopeless.map(({ unit }) => unit));
+  const searches = componentsOf(problem).flatMap(({ points, units }) => {
+    const servable = units.filter((unit) => !without.has(unit));
+    return openSearch(partOf(problem, points, servable), watch.stopped) ?? [];
+  });
   let open = searches;
   while (open.length > 0) {
     open = open.filter((search) => advance(search, options.gap));
@@ -30,8 +34,10 @@ export function solvePlacement(problem: Problem, watch: Watch, options: { readon
     if (watch.stopped()) break;
   }
   const { pointOf, cost, bound } = together(problem, searches);
-  const leftOut = searches.flatMap((search) => leftOutOf(search));
-  const unserved = [...hopeless, ...leftOut].sort((a, b) => a.unit - b.unit);
+  const leftOut = searches.flatMap((search) => [...search.surplus, ...leftOutOf(search.part, search.now)]);
+  const unserved = [...hopeless, ...leftOut]
+    .map(({ unit, reason }) => ({ unit, reason }))
+    .sort((a, b) => a.unit - b.unit);
   if (unserved.length > 0) return { pointOf, cost, bound, status: "infeasible", unserved };
   return { pointOf, cost, bound, status: bound >= cost - slack(cost) ? "optimal" : "bounded", unserved };
 }
@@ -39,21 +45,26 @@ export function solvePlacement(problem: Problem, watch: Watch, options: { readon
 /** The search of one part: how far it is, and how it goes on. */
 type Search = {
   readonly part: Part;
+  /** units that are more than the part can hold; the search is for the others */
+  readonly surplus: readonly Unserved[];
   readonly leaveOutCost: number;
   readonly steps: Generator<Placement>;
   now: Placement;
 };
 
-function openSearches(problem: Problem, without: ReadonlySet<number>, stopped: () => boolean): Search[] {
-  return componentsOf(problem).flatMap(({ points, units }) => {
-    const servable = units.filter((unit) => !without.has(unit));
-    if (servable.length === 0) return [];
-    const part = partOf(problem, points, servable);
-    const steps = searchStrand(part.problem, stopped);
-    const first = steps.next();
-    if (first.done) return [];
-    return [{ part, steps, now: first.value, leaveOutCost: openField(part.problem).leaveOutCost[0] ?? 0 }];
-  });
+/** Takes the first step. Where the points in reach are full, the units left over are set aside: the search is for the others. */
+function openSearch(part: Part, stopped: () => boolean): Search | null {
+  if (part.units.length === 0) return null;
+  const steps = searchStrand(part.problem, stopped);
+  const first = steps.next();
+  if (first.done) return null;
+  const now = first.value;
+  const leftOut = leftOutOf(part, now);
+  if (leftOut.length === 0 || !leftOut.every((one) => one.isFull))
+    return { part, surplus: [], steps, now, leaveOutCost: openField(part.problem).leaveOutCost[0] ?? 0 };
+  const rest = part.units.filter((_, number) => now.pointOf[number] !== -1);
+  const search = openSearch(partOf(part.whole, part.points, rest), stopped);
+  return search === null ? null : { ...search, surplus: [...leftOut, ...search.surplus] };
 }
 
 /** @returns false where the search has come to its end */
@@ -89,10 +100,9 @@ function together(problem: Problem, searches: readonly Search[]): Placement {
   return { pointOf, cost, bound };
 }
 
-function leftOutOf({ part, now }: Search): Unserved[] {
-  return Array.from(now.pointOf).flatMap((point, number) => {
-    if (point !== -1) return [];
-    const { reason } = whyLeftOut(part.problem, now.pointOf, number);
-    return [{ unit: part.units[number], reason }];
-  });
+function leftOutOf({ problem, units }: Part, { pointOf }: Placement) {
+  const onPoint = unitsByPoint(pointOf);
+  return Array.from(units).flatMap((unit, number) =>
+    pointOf[number] === -1 ? [{ unit, ...whyLeftOut(problem, onPoint, number) }] : [],
+  );
 }

@@ -23,15 +23,21 @@ export function hopelessUnits(problem: Problem): Unserved[] {
  * From the unit over its points to the units on them, over their points, and so on: a set of units all of whose points are within the
  * set of points. Where the units ask for more than the points hold, no layout serves them all.
  *
+ * @param onPoint  the units on each point
+ * @returns isFull: whether the points hold too little and have no room left for the unit, so that some unit must stay out
  * @source marriage theorem, Hall 1935, with capacities
  */
-export function whyLeftOut(problem: Problem, pointOf: Int32Array, unit: number): Unserved {
+export function whyLeftOut(
+  problem: Problem,
+  onPoint: ReadonlyMap<number, readonly number[]>,
+  unit: number,
+): { readonly reason: string; readonly isFull: boolean } {
   const { firstArc, arcPoint, demand } = problem;
-  const onPoint = unitsByPoint(pointOf);
   const units = new Set([unit]);
   const points = new Set<number>();
   for (const one of units)
     for (let arc = firstArc[one]; arc < firstArc[one + 1]; arc += 1) {
+      if (points.has(arcPoint[arc])) continue;
       points.add(arcPoint[arc]);
       for (const other of onPoint.get(arcPoint[arc]) ?? []) units.add(other);
     }
@@ -39,11 +45,12 @@ export function whyLeftOut(problem: Problem, pointOf: Int32Array, unit: number):
   for (const one of units) asked += demand[one];
   let held = 0;
   for (const point of points) held += mostAt(problem, point);
-  if (asked <= held) return { unit, reason: unservedWords.doesNotFit() };
-  return { unit, reason: unservedWords.noCapacity(units.size, asked, points.size, held) };
+  if (asked <= held) return { reason: unservedWords.doesNotFit(), isFull: false };
+  return { reason: unservedWords.noCapacity(units.size, asked, points.size, held), isFull: true };
 }
 
-function unitsByPoint(pointOf: Int32Array): ReadonlyMap<number, readonly number[]> {
+/** The units on each point of a layout. */
+export function unitsByPoint(pointOf: Int32Array): ReadonlyMap<number, readonly number[]> {
   const onPoint = new Map<number, number[]>();
   pointOf.forEach((point, unit) => {
     if (point === -1) return;
