@@ -36,7 +36,7 @@ export const loadTopic = defineSearchTopic({
       .optional(),
   }),
   example: { diameterM: 0.017272, weightNPerM: 2.948, iceM: 0.0127, windPa: 191.5, constantNPerM: 4.378 },
-  answer({ diameterM, weightNPerM, district, ...given }, catalogue) {
+  answer({ diameterM, weightNPerM, district, ...given }, { catalogue }) {
     const weather = district === undefined ? weatherGiven(given) : weatherNamed(district, given, catalogue);
     if (!weather.ok) return weather;
     const { named, ...acting } = weather.value;

@@ -19,7 +19,13 @@ export type CalcDistrict = {
 /** What a request may name instead of giving its figures. */
 export type CalcCatalogue = { readonly districts: readonly CalcDistrict[] };
 
-const noCatalogue: CalcCatalogue = { districts: [] };
+/** Seconds since some moment. Handed in: a search that may take long ends by it, and nothing but its end depends on it. */
+export type Clock = () => number;
+
+/** What a topic may look at besides its request. */
+export type CalcAround = { readonly catalogue: CalcCatalogue; readonly clock: Clock };
+
+const nothingAround: CalcAround = { catalogue: { districts: [] }, clock: () => 0 };
 
 /** One formula of the program that can be run by itself. */
 export type Topic = {
@@ -29,8 +35,8 @@ export type Topic = {
   readonly reply: z.ZodType;
   /** a request that is answered */
   readonly example: unknown;
-  /** never throws for a bad request */
-  readonly run: (input: unknown, catalogue?: CalcCatalogue) => Answer<unknown>;
+  /** never throws for a bad request; without a clock a search goes on to its end */
+  readonly run: (input: unknown, around?: Partial<CalcAround>) => Answer<unknown>;
 };
 
 /** What a topic's file says of it; the types of `answer` follow from the two schemas. */
@@ -40,7 +46,7 @@ type TopicDefinition<Request extends z.ZodType, Reply extends z.ZodType, Answere
   readonly request: Request;
   readonly reply: Reply;
   readonly example: z.input<Request>;
-  readonly answer: (request: z.output<Request>, catalogue: CalcCatalogue) => Answered;
+  readonly answer: (request: z.output<Request>, around: CalcAround) => Answered;
 };
 
 /** Makes a topic that checks its request before the kernel sees it. */
@@ -49,7 +55,7 @@ export function defineTopic<Request extends z.ZodType, Reply extends z.ZodType>(
 ): Topic {
   return defineSearchTopic({
     ...definition,
-    answer: (request: z.output<Request>, catalogue) => ({ ok: true, value: definition.answer(request, catalogue) }),
+    answer: (request: z.output<Request>, around) => ({ ok: true, value: definition.answer(request, around) }),
   });
 }
 
@@ -64,11 +70,11 @@ export function defineSearchTopic<Request extends z.ZodType, Reply extends z.Zod
     request,
     reply,
     example,
-    run(input, catalogue = noCatalogue) {
+    run(input, around) {
       const parsed = request.safeParse(input, { reportInput: true });
       if (!parsed.success) return { ok: false, fault: requestFault(id, parsed.error) };
       try {
-        const answer = definition.answer(parsed.data, catalogue);
+        const answer = definition.answer(parsed.data, { ...nothingAround, ...around });
         return answer.ok
           ? answer
           : {

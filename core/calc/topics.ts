@@ -8,6 +8,7 @@ import { distanceTopic } from "./distanceTopic.ts";
 import { fibersTopic } from "./fibersTopic.ts";
 import { guyTopic } from "./guyTopic.ts";
 import { lashingTopic } from "./lashingTopic.ts";
+import { layoutTopic } from "./layoutTopic.ts";
 import { loadTopic } from "./loadTopic.ts";
 import { lossPortTopic } from "./lossPortTopic.ts";
 import { lossTopic } from "./lossTopic.ts";
@@ -20,7 +21,7 @@ import { separationTopic } from "./separationTopic.ts";
 import { stringingTopic } from "./stringingTopic.ts";
 import { tapChainTopic } from "./tapChainTopic.ts";
 import { tensionChangeTopic } from "./tensionChangeTopic.ts";
-import type { CalcCatalogue, Topic } from "./topic.ts";
+import type { CalcAround, Topic } from "./topic.ts";
 import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
@@ -32,6 +33,7 @@ export const topics: readonly Topic[] = [
   distanceTopic,
   fibersTopic,
   guyTopic,
+  layoutTopic,
   lashingTopic,
   loadTopic,
   lossPortTopic,
@@ -62,12 +64,12 @@ type TopicDescription = {
  *
  * @param topicId id in the register
  * @param input   what was read; checked here
- * @param catalogue what the request may name
+ * @param around  what the request may name, and the clock that ends a search at its time limit
  * @returns the reply, or a fault with code unknown-topic, missing-field, unknown-field, bad-field or out-of-range
  */
-export function runTopic(topicId: string, input: unknown, catalogue?: CalcCatalogue): Answer<unknown> {
+export function runTopic(topicId: string, input: unknown, around?: CalcAround): Answer<unknown> {
   const topic = topics.find(({ id }) => id === topicId);
-  if (topic !== undefined) return topic.run(input, catalogue);
+  if (topic !== undefined) return topic.run(input, around);
   return {
     ok: false,
     fault: {

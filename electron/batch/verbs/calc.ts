@@ -19,7 +19,8 @@ export const calcVerb: Verb = {
     const input = parseJson(await desk.readInput());
     if (!input.ok) return input;
     const answer = runTopic(read.value.positionals[0] ?? "", input.value, {
-      districts: shippedDistricts(desk.assetsFolder),
+      catalogue: { districts: shippedDistricts(desk.assetsFolder) },
+      clock: () => performance.now() / 1000,
     });
     return answer.ok ? ok(asJson(answer.value)) : refused(answer.fault);
   },

@@ -5,6 +5,7 @@ import { shippedDistricts } from "../../../electron/host/newRoute.ts";
 
 const bundle = { diameterM: 0.017272, weightNPerM: 2.948 };
 const catalogue = { districts: shippedDistricts("assets") };
+const around = { catalogue };
 
 it("load answers what the program's own kernel computes", () => {
   const iced = { ...bundle, iceM: 0.0127, windPa: 191.5, constantNPerM: 4.378 };
@@ -13,7 +14,7 @@ it("load answers what the program's own kernel computes", () => {
 
 it("load takes ice, wind and constant from a district by its name, and says where they are from and that they are unverified", () => {
   for (const district of catalogue.districts) {
-    const answer = loadTopic.run({ ...bundle, district: district.name.toUpperCase() }, catalogue);
+    const answer = loadTopic.run({ ...bundle, district: district.name.toUpperCase() }, around);
     expect(answer).toEqual({
       ok: true,
       value: {
@@ -30,7 +31,7 @@ it("load takes ice, wind and constant from a district by its name, and says wher
 });
 
 it("load refuses a district nobody knows and names those there are, a district beside figures, and neither", () => {
-  expect(loadTopic.run({ ...bundle, district: "Polar" }, catalogue)).toMatchObject({
+  expect(loadTopic.run({ ...bundle, district: "Polar" }, around)).toMatchObject({
     ok: false,
     fault: {
       code: "bad-field",
@@ -39,10 +40,10 @@ it("load refuses a district nobody knows and names those there are, a district b
       mend: expect.stringContaining("NESC heavy; NESC medium"),
     },
   });
-  expect(loadTopic.run({ ...bundle, district: "NESC heavy", iceM: 0.01 }, catalogue)).toMatchObject({
+  expect(loadTopic.run({ ...bundle, district: "NESC heavy", iceM: 0.01 }, around)).toMatchObject({
     fault: { code: "bad-field", what: "iceM is given beside a loading district." },
   });
-  expect(loadTopic.run({ ...bundle, iceM: 0.01 }, catalogue)).toMatchObject({
+  expect(loadTopic.run({ ...bundle, iceM: 0.01 }, around)).toMatchObject({
     fault: { code: "missing-field", where: "load.windPa", what: "windPa is missing." },
   });
 });
