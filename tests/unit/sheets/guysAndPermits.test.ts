@@ -91,7 +91,7 @@ describe("the pole permit list", () => {
   });
 
   it("gives the moves of others that make room, existing and proposed", () => {
-    const high = changed(bare, "attachment", "phone-pole-M002", { heightM: 7 });
+    const high = changed(bare, "attachment", "phone-pole-M002", { heightM: 7.2 });
     const crowded = changed(high, "settings", "settings", { usableFromM: 6.9 });
     const ready = makeReady(openPlant(crowded), "pole-M002");
     if (ready.kind !== "moves") throw new Error(`nothing to move: ${ready.kind}`);
