@@ -20,10 +20,19 @@ const standards = tables.settings.omit({
   datum: true,
 });
 
+/** What templates written before these columns were there stand at. */
+const standardsRead = standards.extend({ strandAtPoles: standards.shape.strandAtPoles.default("clamped") });
+const limitRead = tables.clearanceLimit
+  .extend({
+    coversV: tables.clearanceLimit.shape.coversV.optional(),
+    moreMPerV: tables.clearanceLimit.shape.moreMPerV.default(0),
+  })
+  .transform((row) => ({ ...row, coversV: row.coversV ?? (row.surface.startsWith("supply") ? 8700 : 0) }));
+
 const templateSchema = z.strictObject({
   kind: z.literal("strandwright template"),
   version: z.literal(2),
-  standards,
+  standards: standardsRead,
   /** Where values of the standards were read. */
   standardBases: z.array(tables.settingBasis),
   catalogues: z.strictObject({
@@ -33,7 +42,7 @@ const templateSchema = z.strictObject({
     terminalModel: z.array(tables.terminalModel),
     dropType: z.array(tables.dropType),
     clearanceSet: z.array(tables.clearanceSet),
-    clearanceLimit: z.array(tables.clearanceLimit),
+    clearanceLimit: z.array(limitRead),
     strengthSet: z.array(tables.strengthSet),
     strengthLimit: z.array(tables.strengthLimit),
     loadingDistrict: z.array(tables.loadingDistrict),

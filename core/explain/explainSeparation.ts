@@ -1,11 +1,10 @@
-import type { ClearanceSurface } from "../model/catalogueRows.ts";
-import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { poleSeparation, separationSurface, spanSeparations } from "../plant/separation.ts";
+import { type OtherParty, poleSeparation, separationLimitFor, spanSeparations } from "../plant/separation.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { significantText } from "../units/significantText.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
@@ -43,7 +42,7 @@ export function explainPoleSeparation(
       ),
     ],
     result: { symbol: "S", value: aboveM, unit: "m", text: formatLength(aboveM, units, "clearance") },
-    limit: limitOf(plant, separationSurface(party, "AtPole"), units),
+    limit: limitOf(plant, [party, "AtPole", other.voltageV], units),
     source: "difference of two heights on one pole",
     assumed: [
       ...(ourAttachmentId === null
@@ -111,12 +110,19 @@ export function explainSpanSeparation(
       lengthInput(["y", "sag of our strand there"], wire.ourSagM, [units, "sag"], ["span", spanId]),
     ],
     result: { symbol: "S", value: wire.leastM, unit: "m", text: formatLength(wire.leastM, units, "clearance") },
-    limit: limitOf(plant, separationSurface(wire.party, "InSpan"), units),
+    limit: limitOf(plant, [wire.party, "InSpan", wire.voltageV], units),
     source: "two parabolas on their chords; textbook statics",
     assumed: ["Attachments of one owner and kind at both poles are taken as one wire, the lowest with the lowest."],
   };
 }
 
-function limitOf(plant: Plant, surface: ClearanceSurface, units: UnitSystem): Explanation["limit"] {
-  return clearanceLimitTold(clearanceLimitFor(plant, surface), units, "Least separation of the clearance set");
+type Held = readonly [party: OtherParty, where: "AtPole" | "InSpan", voltageV: number];
+
+function limitOf(plant: Plant, [party, where, voltageV]: Held, units: UnitSystem): Explanation["limit"] {
+  const limit = separationLimitFor(plant, party, where, voltageV);
+  const isRaised = limit !== undefined && party === "supply" && voltageV > limit.coversV && limit.moreMPerV > 0;
+  const words = isRaised
+    ? `Least separation of the clearance set, with what it asks more for ${significantText(voltageV / 1000, 4)} kV to ground beyond ${significantText(limit.coversV / 1000, 4)} kV`
+    : "Least separation of the clearance set";
+  return clearanceLimitTold(limit, units, words);
 }

@@ -1,6 +1,6 @@
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import type { Plant } from "../plant/plant.ts";
-import { separationSurface } from "../plant/separation.ts";
+import { separationLimitFor } from "../plant/separation.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { leastGap } from "./barredByWires.ts";
 import { leastPerShare } from "./leastPerShare.ts";
@@ -18,8 +18,9 @@ import { type SpanAtPole, spansAt } from "./spanAtPole.ts";
 export function apartM(plant: Plant, poleId: string, upper: PoleWire, lower: PoleWire): number {
   if (!isCommunication(lower)) return betweenSupplyM(plant, upper, lower);
   const party = isCommunication(upper) ? "communication" : upper.party === "neutral" ? "neutral" : "supply";
-  const atPole = clearanceLimitFor(plant, separationSurface(party, "AtPole"));
-  const inSpan = clearanceLimitFor(plant, separationSurface(party, "InSpan"));
+  const voltageV = upper.attachment?.voltageV ?? 0;
+  const atPole = separationLimitFor(plant, party, "AtPole", voltageV);
+  const inSpan = separationLimitFor(plant, party, "InSpan", voltageV);
   const spansM = spansAt(plant, poleId).map((span) =>
     inSpan ? apartInSpanM(plant, span, [upper, lower], inSpan.limitM) : 0,
   );

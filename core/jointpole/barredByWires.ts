@@ -1,6 +1,5 @@
-import { clearanceLimitFor } from "../plant/clearance.ts";
 import type { Plant } from "../plant/plant.ts";
-import { partyOf, separationSurface, spanSeparations } from "../plant/separation.ts";
+import { partyOf, separationLimitFor, spanSeparations } from "../plant/separation.ts";
 import { type HungState, spanSag, strandSagM } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import type { Barred, Cause } from "./barred.ts";
@@ -15,7 +14,7 @@ export function barredAtPole(plant: Plant, poleId: string): readonly Barred[] {
   return plant.where("attachment", "poleId", poleId).flatMap((id): Barred[] => {
     const { heightM, ...other } = plant.rowOf("attachment", id);
     const party = partyOf({ heightM, ...other });
-    const limit = party && clearanceLimitFor(plant, separationSurface(party, "AtPole"));
+    const limit = party && separationLimitFor(plant, party, "AtPole", other.voltageV);
     if (!limit) return [];
     const isCommunication = party === "communication";
     return [
@@ -42,8 +41,8 @@ export function barredInSpans(plant: Plant, poleId: string): readonly Barred[] {
     const sag = spanSag(plant, span.spanId);
     if (separations.kind === "unknown" || sag.kind === "unknown") return [];
     const ourFarM = strandAtPole(plant, span.farPoleId).heightM;
-    return separations.wires.flatMap(({ party, fromAttachmentId, toAttachmentId, otherSagM }): Barred[] => {
-      const limit = clearanceLimitFor(plant, separationSurface(party, "InSpan"));
+    return separations.wires.flatMap(({ party, fromAttachmentId, toAttachmentId, otherSagM, voltageV }): Barred[] => {
+      const limit = separationLimitFor(plant, party, "InSpan", voltageV);
       const ends = [fromAttachmentId, toAttachmentId].map((id) => plant.rowOf("attachment", id));
       const here = ends.find((one) => one.poleId === poleId);
       const there = ends.find((one) => one.poleId === span.farPoleId);

@@ -130,6 +130,10 @@ const clearanceLimit = z.strictObject({
   condition: z.enum(["any", ...clearanceCases]),
   limitM: positive,
   ...basisFields,
+  /** Voltage to ground of supply up to which it holds as it stands, V; 0 where voltage does not matter. */
+  coversV: amount,
+  /** How much more is asked for each volt beyond that, m; 0 where the document does not say. */
+  moreMPerV: amount,
 });
 
 /** A set of strength limits under one document. */

@@ -1,5 +1,6 @@
 import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
-import type { Attachment } from "../model/tables.ts";
+import type { Attachment, ClearanceLimit } from "../model/tables.ts";
+import { clearanceLimitFor } from "./clearance.ts";
 import { leastAlong } from "./leastAlong.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { type HungState, spanSag, strandSagM } from "./spanSag.ts";
@@ -28,8 +29,25 @@ export function partyOf({ kind, voltageV }: Attachment): OtherParty | null {
 }
 
 /** The clearance surface of a party at the pole or in the span. */
-export function separationSurface(party: OtherParty, where: "AtPole" | "InSpan"): ClearanceSurface {
+function separationSurface(party: OtherParty, where: "AtPole" | "InSpan"): ClearanceSurface {
   return `${party}${where}`;
+}
+
+/**
+ * What the clearance set asks between our strand and another party's wire: its strictest row, with what it asks more for a voltage
+ * beyond the one it covers; undefined where the set has none.
+ *
+ * @param voltageV  to ground of the other wire, V; 0 for what is not supply
+ */
+export function separationLimitFor(
+  plant: Plant,
+  party: OtherParty,
+  where: "AtPole" | "InSpan",
+  voltageV: number,
+): ClearanceLimit | undefined {
+  const limit = clearanceLimitFor(plant, separationSurface(party, where));
+  if (!limit || party !== "supply") return limit;
+  return { ...limit, limitM: limit.limitM + Math.max(0, voltageV - limit.coversV) * limit.moreMPerV };
 }
 
 /** Our strand against one attachment of another party, at their pole. */
@@ -58,6 +76,8 @@ type SpanSeparation = {
   readonly party: OtherParty;
   readonly fromAttachmentId: string;
   readonly toAttachmentId: string;
+  /** Voltage to ground of the other wire, V: the higher of its two ends. */
+  readonly voltageV: number;
   /** Midspan sag of the other wire, m. */
   readonly otherSagM: number;
   /** True where nobody measured that sag. */
@@ -116,6 +136,7 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
         party,
         fromAttachmentId: from.id,
         toAttachmentId: to.id,
+        voltageV: Math.max(from.voltageV, to.voltageV),
         weAreAbove,
         otherSagM,
         isSagAssumed: other === undefined,

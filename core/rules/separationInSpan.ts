@@ -1,7 +1,6 @@
-import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { type OtherParty, separationSurface, spanSeparations } from "../plant/separation.ts";
+import { type OtherParty, separationLimitFor, spanSeparations } from "../plant/separation.ts";
 import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { leaningWords, sagLeansOn } from "./leaningWords.ts";
 import { catalogueBasis, type Hit } from "./rule.ts";
@@ -13,7 +12,7 @@ export function* separationHits(plant: Plant, spanId: string, parties: readonly 
   if (separations.kind === "unknown") return;
   for (const wire of separations.wires) {
     if (!parties.includes(wire.party)) continue;
-    const limit = clearanceLimitFor(plant, separationSurface(wire.party, "InSpan"));
+    const limit = separationLimitFor(plant, wire.party, "InSpan", wire.voltageV);
     if (!limit || !isUnder(wire.leastM, limit.limitM)) continue;
     const { owner, kind } = plant.rowOf("attachment", wire.fromAttachmentId);
     yield {

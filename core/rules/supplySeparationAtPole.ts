@@ -1,5 +1,4 @@
-import { clearanceLimitFor } from "../plant/clearance.ts";
-import { poleSeparation, separationSurface } from "../plant/separation.ts";
+import { poleSeparation, separationLimitFor } from "../plant/separation.ts";
 import { moveIntoRangeFix } from "./attachmentFix.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
@@ -14,9 +13,9 @@ export const supplySeparationAtPole: Rule = {
   *check(plant, id) {
     const separation = poleSeparation(plant, id);
     if (!separation || separation.party === "communication") return;
-    const limit = clearanceLimitFor(plant, separationSurface(separation.party, "AtPole"));
+    const { poleId, owner, kind, voltageV } = plant.rowOf("attachment", id);
+    const limit = separationLimitFor(plant, separation.party, "AtPole", voltageV);
     if (!limit || !isUnder(separation.aboveM, limit.limitM)) return;
-    const { poleId, owner, kind } = plant.rowOf("attachment", id);
     const assumed = separation.ourAttachmentId === null ? ", our height assumed" : "";
     yield {
       subjects: [

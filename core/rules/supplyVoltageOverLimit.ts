@@ -1,25 +1,22 @@
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { poleSeparation } from "../plant/separation.ts";
-import type { Rule } from "./rule.ts";
-
-/**
- * Voltage to ground up to which the separation limits of a clearance set hold as they stand.
- *
- * @source NESC T235-5, T238-1, from memory: 40 in up to 8.7 kV, above that 0.4 in more for each kV
- */
-const coveredV = 8700;
+import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 
 export const supplyVoltageOverLimit: Rule = {
   id: "supply-voltage-over-limit",
   title: "The supply limits cover the voltage on the pole",
-  compares: "The voltage of a supply wire on a pole, against the 8.7 kV up to which the limits hold as they stand.",
+  compares:
+    "The voltage of a supply wire on a pole, against the voltage a supply limit covers where it does not say how much more is asked beyond.",
   severity: "warning",
-  basis: { document: "NESC (IEEE C2)", clause: "T235-5, T238-1", edition: "2017/2023 numbering", mark: "memory" },
+  basis: { ...routeItself, document: "clearance set of the settings" },
   each: "attachment",
   *check(plant, id) {
     const { voltageV, poleId, kind } = plant.rowOf("attachment", id);
-    if (voltageV <= coveredV || poleSeparation(plant, id)?.party !== "supply") return;
-    if (!clearanceLimitFor(plant, "supplyAtPole")) return;
+    if (voltageV === 0 || poleSeparation(plant, id)?.party !== "supply") return;
+    const [short] = [clearanceLimitFor(plant, "supplyAtPole"), clearanceLimitFor(plant, "supplyInSpan")].flatMap(
+      (limit) => (limit && limit.coversV > 0 && voltageV > limit.coversV && limit.moreMPerV === 0 ? [limit] : []),
+    );
+    if (!short) return;
     yield {
       subjects: [
         { table: "attachment", id },
@@ -27,9 +24,10 @@ export const supplyVoltageOverLimit: Rule = {
       ],
       message: `The ${kind} at pole ${plant.rowOf("pole", poleId).tag} has a higher voltage than the supply limits are for: it needs more than they say.`,
       measured: voltageV,
-      limit: coveredV,
+      limit: short.coversV,
       unit: "V",
       fixes: [],
+      basis: catalogueBasis(short),
     };
   },
 };

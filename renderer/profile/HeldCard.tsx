@@ -1,8 +1,7 @@
-import { clearanceLimitFor } from "../../core/plant/clearance.ts";
 import { spansAtPole } from "../../core/plant/geometry.ts";
 import { spanName } from "../../core/plant/names.ts";
 import type { Plant } from "../../core/plant/plant.ts";
-import { poleSeparation, separationSurface } from "../../core/plant/separation.ts";
+import { poleSeparation, separationLimitFor } from "../../core/plant/separation.ts";
 import { spanClearance } from "../../core/plant/spanClearance.ts";
 import { formatLength } from "../../core/units/formatLength.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
@@ -69,7 +68,7 @@ function heldLines(plant: Plant, attachmentId: string, units: UnitSystem): reado
       const apart = poleSeparation(plant, id);
       if (!apart) return [];
       const gapM = Math.abs(apart.aboveM);
-      const limitM = clearanceLimitFor(plant, separationSurface(apart.party, "AtPole"))?.limitM;
+      const limitM = separationLimitFor(plant, apart.party, "AtPole", plant.rowOf("attachment", id).voltageV)?.limitM;
       const other = kind === "ourStrand" ? attachmentName(plant.rowOf("attachment", id)) : "our strand";
       return [
         {

@@ -27,6 +27,8 @@ export type QuantityKind =
   | "temperature"
   | "angle"
   | "part"
+  | "lengthPerVolt"
+  | "voltage"
   | "loss"
   | "lossPerKm"
   | "wavelength"
@@ -52,6 +54,11 @@ const units: Readonly<Record<Exclude<QuantityKind, "temperature">, Readonly<Reco
   moneyPerLength: { us: { unit: "per ft", si: 1 / metresPerFoot }, metric: { unit: "per m", si: 1 } },
   angle: same("°", Math.PI / 180),
   part: same("%", 0.01),
+  lengthPerVolt: {
+    us: { unit: "in/kV", si: metresPerInch / 1000 },
+    metric: { unit: "mm/kV", si: 1e-6 },
+  },
+  voltage: same("kV", 1000),
   loss: same("dB", 1),
   lossPerKm: same("dB/km", 1),
   wavelength: same("nm", 1),
@@ -83,6 +90,7 @@ const specialKinds: ReadonlyMap<string, QuantityKind> = new Map<string, Quantity
   ["iceM", "thickness"],
   ["lengthM", "thickness"],
   ["costPerM", "moneyPerLength"],
+  ["coversV", "voltage"],
   ["rankCount", "count"],
   ["quantity", "plain"],
 ]);
@@ -92,6 +100,7 @@ const endings: readonly (readonly [string, QuantityKind])[] = [
   ["KgPerM3", "density"],
   ["DbPerKm", "lossPerKm"],
   ["PerC", "expansion"],
+  ["MPerV", "lengthPerVolt"],
   ["NPerM", "line"],
   ["DegC", "temperature"],
   ["modulusPa", "modulus"],

@@ -149,6 +149,8 @@ const columnWords: Readonly<Record<string, string>> = {
   part: "What is pulled",
   limitFrac: "Part of the breaking strength",
   limitM: "Distance that must remain",
+  coversV: "Covers supply up to, to ground",
+  moreMPerV: "More beyond that",
   iceM: "Ice",
   iceDensityKgPerM3: "Ice density",
   windPa: "Wind",

@@ -17,6 +17,8 @@ export const jointPole: fc.Arbitrary<Route> = fc
     midGroundM: between(98, 101.5),
     ourFarM: fc.tuple(between(6, 6.8), between(6, 6.8)),
     neutralM: fc.tuple(between(7.9, 9.2), between(7.6, 9.2), between(7.9, 9.2)),
+    /** A supply wire of a voltage over what the limits cover, in the neutral's place. */
+    isSupply: fc.boolean(),
     telephoneM: between(4.6, 7.6),
     telephoneRiseM: fc.tuple(between(-0.4, 0.4), between(-0.4, 0.4)),
     telephoneSagM: between(0.05, 0.9),
@@ -28,7 +30,10 @@ export const jointPole: fc.Arbitrary<Route> = fc
     otherWireSagFrac: between(0.005, 0.03),
   })
   .map((drawn) => {
-    let route = smallRoute({ settings: { usableFromM: drawn.usableFromM, otherWireSagFrac: drawn.otherWireSagFrac } });
+    let route = ["limit-supplyAtPole", "limit-supplyInSpan"].reduce(
+      (one, id) => changed(one, "clearanceLimit", id, { moreMPerV: 0.00001016 }),
+      smallRoute({ settings: { usableFromM: drawn.usableFromM, otherWireSagFrac: drawn.otherWireSagFrac } }),
+    );
     for (const [index, groundM] of drawn.groundsM.entries())
       route = changed(route, "pole", `pole-${index + 1}`, { groundM });
     route = changed(route, "pole", "pole-2", { aboveGroundM: drawn.aboveGroundM });
@@ -37,7 +42,10 @@ export const jointPole: fc.Arbitrary<Route> = fc
     route = changed(route, "attachment", "strand-1", { heightM: drawn.ourFarM[0] });
     route = changed(route, "attachment", "strand-3", { heightM: drawn.ourFarM[1] });
     for (const index of [0, 1, 2]) {
-      route = changed(route, "attachment", `neutral-${index + 1}`, { heightM: drawn.neutralM[index] ?? 8 });
+      route = changed(route, "attachment", `neutral-${index + 1}`, {
+        heightM: drawn.neutralM[index] ?? 8,
+        ...(drawn.isSupply ? { kind: "secondary", voltageV: 14_400 } : {}),
+      });
       route = changed(route, "attachment", `telephone-${index + 1}`, {
         heightM: drawn.telephoneM + (index === 1 ? 0 : drawn.telephoneRiseM[index === 0 ? 0 : 1]),
       });

@@ -69,6 +69,17 @@ describe(sourceTitle(separations), () => {
     expectPrinted(limitM(id) / metresPerInch, printedIn);
   });
 
+  it("above 8.7 kV to ground supply asks for 0.4 in more for each kV at the pole, three quarters of it in the span", () => {
+    for (const [id, printedIn] of [
+      ["nesc-supplyAtPole", "0.40"],
+      ["nesc-supplyInSpan", "0.30"],
+    ] as const) {
+      const figure = (column: string) => catalogueFigure("clearanceLimit", id, column);
+      expectPrinted((figure("moreMPerV") * 1000) / metresPerInch, printedIn);
+      expectPrinted(figure("coversV") / 1000, "8.70");
+    }
+  });
+
   it("in the span three quarters of the distance at the pole are kept from supply and neutral", () => {
     expect(limitM("nesc-supplyInSpan") / limitM("nesc-supplyAtPole")).toBeCloseTo(0.75, 12);
     expect(limitM("nesc-neutralInSpan") / limitM("nesc-neutralAtPole")).toBeCloseTo(0.75, 12);

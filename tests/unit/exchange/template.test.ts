@@ -25,6 +25,14 @@ test("a template of the same route changes nothing", () => {
   expect(planTemplate(smallRoute(), writeTemplate(smallRoute()))).toMatchObject({ ok: true, value: { rows: [] } });
 });
 
+test("a template written before strand could slip and limits told their voltage is read as it was meant then", () => {
+  const older = writeTemplate(smallRoute())
+    .replace(/,\s*"strandAtPoles": "clamped"/, "")
+    .replace(/,\s*"coversV": [\d.]+,\s*"moreMPerV": [\d.]+/g, "");
+  expect(older).not.toMatch(/strandAtPoles|coversV|moreMPerV/);
+  expect(planTemplate(smallRoute(), older)).toMatchObject({ ok: true, value: { rows: [] } });
+});
+
 test("a file that is no template, or holds a bad figure, is refused and named", () => {
   expect(planTemplate(smallRoute(), "pole,height")).toMatchObject({ ok: false, fault: { code: "not-a-template" } });
   expect(planTemplate(smallRoute(), "{}")).toMatchObject({ ok: false, fault: { code: "not-a-template" } });
