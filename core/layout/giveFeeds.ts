@@ -23,7 +23,9 @@ export function giveFeeds(
   const outputs = [...feeds].sort((a, b) => compareNatural(a.id, b.id));
   const used = new Map<string, number>();
   const use = (feedId: string) => used.set(feedId, (used.get(feedId) ?? 0) + 1);
-  for (const one of fixed) if (one.feedId !== null) use(one.feedId);
+  // Taps one behind the other share a fiber, and that fiber one leg of the hub.
+  const lit = new Map(fixed.map((one) => [`${one.cableId} ${one.fiber}`, one.feedId]));
+  for (const feedId of lit.values()) if (feedId !== null) use(feedId);
   const ids = new Set(outputs.map((one) => one.id));
   const feedIdOf = new Map<string, string>();
   const added: Feed[] = [];

@@ -9,7 +9,7 @@ import { migrations } from "../../../db/migrations/migrations.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { granted, inScratch, opening } from "./scratch.ts";
 
-const added = new Set(["at_poles", "strand_at_poles"]);
+const added = new Set(["at_poles", "strand_at_poles", "differential_db", "reach_m", "through_loss_db", "dead_length"]);
 
 /** A file of version 2 with the small route in it. */
 function withSecondVersion<T>(work: (db: WriteDb) => T): T {

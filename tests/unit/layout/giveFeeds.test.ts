@@ -49,6 +49,23 @@ describe("with a class that allows 64", () => {
     expect(giveFeeds(plant, fibers(1, 8), [output(1, 1), output(2, 1)], [held]).feedIdOf.get("1")).toBe("feed-2");
   });
 
+  test("taps one behind the other on one fiber hold one leg", () => {
+    const tap = (id: string): FiberUse => ({
+      id,
+      cableId: "cable-1",
+      fiber: 1,
+      purpose: "terminal",
+      terminalId: "terminal-1",
+      splitterId: "splitter-1",
+      closureId: null,
+      lateralCableId: null,
+      lateralFiber: null,
+      feedId: "feed-1",
+    });
+    const held = [tap("near"), tap("far")];
+    expect(giveFeeds(plant, fibers(1, 8), [output(1, 2), output(2, 1)], held).feedIdOf.get("1")).toBe("feed-1");
+  });
+
   test("more legs than the class allows stay dark", () => {
     expect(giveFeeds(plant, fibers(1, 128), [output(1, 1)], [])).toEqual({ feedIdOf: new Map(), added: [] });
   });
