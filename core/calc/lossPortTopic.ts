@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { differentialDb, type LightBudget, type LightEvent, lightBudget, powerRange } from "../fiber/lightBudget.ts";
+import { differential, type LightBudget, type LightEvent, lightBudget, powerRange } from "../fiber/lightBudget.ts";
 import { marginToMaxDb, marginToMinDb } from "../fiber/lossBudget.ts";
 import { splitLossLimitDb, tapLossDb } from "../fiber/splitterLoss.ts";
 import { figure, notNegative } from "./fields.ts";
@@ -65,7 +65,7 @@ export const lossPortTopic = defineTopic({
     marginToMaxDb: figure("largest loss of the class less the larger way with the repair margin, dB").optional(),
     marginToMinDb: figure("smaller way less the least loss of the class, dB; negative: too much light").optional(),
     marginToReachM: figure("reach of the class less the fiber, m").optional(),
-    differentialDb: figure("largest difference to another unit of the hub output, dB").optional(),
+    differentialDb: figure("largest difference between any two units of the hub output, dB").optional(),
     marginToDifferentialDb: figure("difference the class allows less that, dB").optional(),
     atUnitDbm: rangeReply.describe("power that arrives at the unit").optional(),
     atHubDbm: rangeReply.describe("power that arrives at the hub").optional(),
@@ -102,7 +102,7 @@ export const lossPortTopic = defineTopic({
       })),
       ...splitters.map(splitterEvent),
     ]);
-    const differenceDb = others && differentialDb([budget, ...others.map(lossesOf)]);
+    const differenceDb = differential([budget, ...(others ?? []).map(lossesOf)])?.lossDb;
     return {
       ...budget,
       terms: [...budget.terms],

@@ -27,7 +27,7 @@ export function explainLight(
     title,
     words:
       "Loss ahead of the route, fiber and drop by their length, every splice and connection, and the splitter at its largest loss.",
-    formula: "U + F · k / 1000 + d · kd / 1000 + ns · s + nc · c + S",
+    formula: `U + F · k / 1000 + d · kd / 1000 + ns · s + nc · c + S${light.tapCount > 0 ? " + T" : ""}`,
     inputs: lightInputs(plant, { dropId, splitterId, way, units, light }),
     result: { symbol: "loss", value, unit: "dB", text: formatLossDb(value) },
     limit: {
@@ -77,5 +77,8 @@ function lightInputs(plant: Plant, { dropId, splitterId, way, units, light }: Li
       "splitterType",
       splitterType.id,
     ]),
+    ...(light.tapCount > 0
+      ? [lossInput(["T", "taps of other terminals on the way"], light.tapDb, ["cable", cableId])]
+      : []),
   ];
 }

@@ -74,18 +74,32 @@ export function powerRange(launch: PowerRange, leastLossDb: number, mostLossDb: 
 
 export type PowerRange = { readonly leastDbm: number; readonly mostDbm: number };
 
+/** The two units of one hub output whose losses differ most, by their place in the list. */
+export type Differential = {
+  readonly lossDb: number;
+  readonly way: "up" | "down";
+  readonly far: number;
+  readonly near: number;
+};
+
 /**
- * Largest difference of loss between two units lit from one hub output, on the way where it is larger: the farthest at its most
- * against the nearest at its least.
+ * Largest difference of loss between two units lit from one hub output, on the way where it is larger: the farther one at its most
+ * against the nearer one at its least.
  *
- * @param budgets one for each unit; none and one differ by nothing
- * @returns dB, 0 or more
+ * @param budgets one for each unit
+ * @returns null where there are fewer than two
  */
-export function differentialDb(budgets: readonly Pick<LightBudget, "least" | "most">[]): number {
-  if (budgets.length < 2) return 0;
-  const spread = (way: keyof BothWays) =>
-    Math.max(...budgets.map((one) => one.most[way])) - Math.min(...budgets.map((one) => one.least[way]));
-  return Math.max(spread("upDb"), spread("downDb"));
+export function differential(budgets: readonly Pick<LightBudget, "least" | "most">[]): Differential | null {
+  let widest: Differential | null = null;
+  for (const [far, { most }] of budgets.entries())
+    for (const [near, { least }] of budgets.entries()) {
+      if (near === far) continue;
+      const [upDb, downDb] = [most.upDb - least.upDb, most.downDb - least.downDb];
+      const lossDb = Math.max(upDb, downDb);
+      if (widest === null || lossDb > widest.lossDb)
+        widest = { lossDb, way: upDb >= downDb ? "up" : "down", far, near };
+    }
+  return widest;
 }
 
 function sumOf(parts: readonly BothWays[]): BothWays {

@@ -6,9 +6,13 @@ import { compareNatural } from "./order.ts";
 /** A fiber at the hub that waits for light, and the legs it ends in. */
 export type UnlitFiber = { readonly key: string; readonly legCount: number };
 
+/** What lights which fiber, and the outputs that had to be added for it. */
+type GivenFeeds = { readonly feedIdOf: ReadonlyMap<string, string>; readonly added: readonly Feed[] };
+
 /**
- * Hub outputs for fibers: the first that has a leg left and whose splits, at the hub and in the terminal together, stay within
- * its optical class. Where none has, an output like the last one is added, with as many legs as the class allows.
+ * Hub outputs for fibers: as few as do, each with its share of them. An output lights a fiber where it has a leg left and the splits, at
+ * the hub and in the terminal together, stay within its optical class. Where none does, an output like the last one is added, with as
+ * many legs as the class allows. Fibers that follow each other get one output after the other.
  *
  * @param feeds  hub outputs there are
  * @param fixed  uses that keep their feed
@@ -19,18 +23,25 @@ export function giveFeeds(
   fibers: readonly UnlitFiber[],
   feeds: readonly Feed[],
   fixed: readonly FiberUse[],
-): { readonly feedIdOf: ReadonlyMap<string, string>; readonly added: readonly Feed[] } {
+): GivenFeeds {
+  // Taps one behind the other share a fiber, and that fiber one leg of the hub.
+  const lit = new Map(fixed.map((one) => [`${one.cableId} ${one.fiber}`, one.feedId]));
+  const held = new Map<string, number>();
+  for (const feedId of lit.values()) if (feedId !== null) held.set(feedId, (held.get(feedId) ?? 0) + 1);
+  const { opened, added, dark } = openOutputs(plant, fibers, feeds, new Map(held));
+  const bright = fibers.filter((one) => !dark.has(one.key));
+  return { feedIdOf: shareOut(plant, bright, opened, held), added };
+}
+
+/** The outputs that are needed, the first with a leg left before the next; and the fibers none can light. */
+function openOutputs(plant: Plant, fibers: readonly UnlitFiber[], feeds: readonly Feed[], used: Map<string, number>) {
   const outputs = [...feeds].sort((a, b) => compareNatural(a.id, b.id));
-  const used = new Map<string, number>();
-  const use = (feedId: string) => used.set(feedId, (used.get(feedId) ?? 0) + 1);
-  for (const one of fixed) if (one.feedId !== null) use(one.feedId);
   const ids = new Set(outputs.map((one) => one.id));
-  const feedIdOf = new Map<string, string>();
+  const opened = new Set<Feed>();
   const added: Feed[] = [];
+  const dark = new Set<string>();
   for (const { key, legCount } of fibers) {
-    const fits = (feed: Feed) =>
-      (used.get(feed.id) ?? 0) < feed.hubSplitCount && feed.hubSplitCount * legCount <= splitLimit(plant, feed);
-    let feed = outputs.find(fits);
+    let feed = outputs.find((one) => (used.get(one.id) ?? 0) < one.hubSplitCount && mayLight(plant, one, legCount));
     const last = outputs.at(-1);
     if (!feed && last && legCount <= splitLimit(plant, last)) {
       let number = outputs.length + 1;
@@ -40,11 +51,53 @@ export function giveFeeds(
       outputs.push(feed);
       added.push(feed);
     }
-    if (!feed) continue;
-    use(feed.id);
-    feedIdOf.set(key, feed.id);
+    if (!feed) {
+      dark.add(key);
+      continue;
+    }
+    used.set(feed.id, (used.get(feed.id) ?? 0) + 1);
+    opened.add(feed);
   }
-  return { feedIdOf, added };
+  return { opened: outputs.filter((one) => opened.has(one)), added, dark };
+}
+
+/**
+ * Fibers shared out over opened outputs so that all are filled alike. Those of most legs first: fewest outputs may light them, and
+ * whatever may light them may light the others too.
+ */
+function shareOut(
+  plant: Plant,
+  fibers: readonly UnlitFiber[],
+  outputs: readonly Feed[],
+  used: Map<string, number>,
+): ReadonlyMap<string, string> {
+  const feedIdOf = new Map<string, string>();
+  const legCounts = [...new Set(fibers.map((one) => one.legCount))].sort((a, b) => b - a);
+  for (const legCount of legCounts) {
+    const alike = fibers.filter((one) => one.legCount === legCount);
+    const may = outputs.filter((one) => mayLight(plant, one, legCount));
+    const given = alike.flatMap(() => {
+      const feed = leastFilled(may, used);
+      if (feed) used.set(feed.id, (used.get(feed.id) ?? 0) + 1);
+      return feed ? outputs.indexOf(feed) : [];
+    });
+    given.sort((a, b) => a - b);
+    alike.forEach(({ key }, index) => {
+      const feed = outputs[given[index] ?? -1];
+      if (feed) feedIdOf.set(key, feed.id);
+    });
+  }
+  return feedIdOf;
+}
+
+/** The output that one fiber more would leave least filled, the first of equals; undefined where all are full. */
+function leastFilled(outputs: readonly Feed[], used: ReadonlyMap<string, number>): Feed | undefined {
+  const filledFrac = (one: Feed) => ((used.get(one.id) ?? 0) + 1) / one.hubSplitCount;
+  return outputs.filter((one) => filledFrac(one) <= 1).sort((a, b) => filledFrac(a) - filledFrac(b))[0];
+}
+
+function mayLight(plant: Plant, feed: Feed, legCount: number): boolean {
+  return feed.hubSplitCount * legCount <= splitLimit(plant, feed);
 }
 
 /**

@@ -41,6 +41,9 @@ const strandType = z.strictObject({
   ...basisFields,
 });
 
+/** What becomes of the fiber beyond a cut. left: it stays dark; reused: a tap may send light on along it. */
+export const deadLength = z.enum(["left", "reused"]);
+
 /** Loose-tube fiber cable. */
 const cableType = z.strictObject({
   id,
@@ -57,7 +60,7 @@ const cableType = z.strictObject({
   ...basisFields,
 });
 
-/** Uniform 1 x N splitter inside a terminal. */
+/** Splitter inside a terminal, its legs alike; an unequal tap lets the rest of the light go on along the fiber. */
 const splitterType = z.strictObject({
   id,
   name: label,
@@ -67,6 +70,8 @@ const splitterType = z.strictObject({
   /** Loss to expect. */
   typicalLossDb: amount,
   ...basisFields,
+  /** Loss to the fiber that goes on beyond the terminal; 0 where none does and the fiber ends here. */
+  throughLossDb: amount,
 });
 
 /** A strand-mounted terminal as bought: its ports, its face and the splitters inside. */
@@ -183,6 +188,10 @@ const opticalClass = z.strictObject({
   upDbPerKm: positive,
   downDbPerKm: positive,
   ...basisFields,
+  /** Largest difference of loss between two units lit from one hub output. */
+  differentialDb: positive,
+  /** Longest fiber between hub and unit. */
+  reachM: positive,
 });
 
 /** Small parts counted in the bill of materials. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { lineSurfaces, strandAtPoles } from "./catalogueRows.ts";
+import { deadLength, lineSurfaces, strandAtPoles } from "./catalogueRows.ts";
 import { amount, basisFields, count, figure, fraction, id, label, positive, reference, words } from "./fields.ts";
 
 /** The one row of settings: the company's own standards for this route. */
@@ -63,6 +63,8 @@ export const settings = z.strictObject({
   billAllowanceFrac: fraction,
   /** How new strand is held at the poles between its dead ends. */
   strandAtPoles,
+  /** Whether fiber beyond a cut is used again. */
+  deadLength,
 });
 
 /** Where a company's own value of a standard was read: one row a column of the settings that somebody gave a source. */

@@ -1,7 +1,8 @@
 import type { FiberUse } from "../model/tables.ts";
-import { sheathToM, stationM } from "./cablePath.ts";
+import { sheathToM } from "./cablePath.ts";
 import { usesOfCable } from "./fiberView.ts";
 import { defineQuery, defineSteadyQuery, type Plant } from "./plant.ts";
+import { takingStationM, takingsBefore, throughLossDb } from "./taps.ts";
 
 /** The way of one fiber back to the hub. */
 export type FiberTrace =
@@ -11,8 +12,14 @@ export type FiberTrace =
       readonly feedId: string;
       /** Fiber along the route, coils and excess over the sheath included, m. */
       readonly fiberM: number;
-      /** Splices on the way, the one at its far end included; the joint at the cable's start belongs to the feed. */
+      /**
+       * Splices on the way, the one at its far end included, and one behind each tap; the joint at the cable's start belongs to the
+       * feed.
+       */
       readonly spliceCount: number;
+      /** Taps passed on the way, and what they lose together, dB. */
+      readonly tapCount: number;
+      readonly tapDb: number;
     }
   | { readonly kind: "unknown"; readonly why: string };
 
@@ -21,6 +28,8 @@ export const fiberTrace = defineQuery("fiber-trace", (plant, fiberUseId): FiberT
   const visited = new Set<string>();
   let fiberM = 0;
   let spliceCount = 0;
+  let tapCount = 0;
+  let tapDb = 0;
   let use: FiberUse | undefined = plant.rowOf("fiberUse", fiberUseId);
   while (use) {
     const cable = plant.rowOf("cable", use.cableId);
@@ -29,11 +38,14 @@ export const fiberTrace = defineQuery("fiber-trace", (plant, fiberUseId): FiberT
     const lengthM = fiberUseLengthM(plant, use.id);
     if (lengthM === null)
       return unknown(`Fiber ${use.fiber} of cable ${cable.name} is used where the cable does not pass.`);
+    const taps = tapsPassed(plant, use.id);
     fiberM += lengthM;
-    spliceCount += 1;
+    spliceCount += 1 + taps.count;
+    tapCount += taps.count;
+    tapDb += taps.lossDb;
     if (cable.fromClosureId === null) {
       if (use.feedId === null) return unknown(`Fiber ${use.fiber} of cable ${cable.name} has no hub output.`);
-      return { kind: "known", feedId: use.feedId, fiberM, spliceCount };
+      return { kind: "known", feedId: use.feedId, fiberM, spliceCount, tapCount, tapDb };
     }
     const parent = parentUse(plant, use);
     if (!parent) return unknown(`Fiber ${use.fiber} of cable ${cable.name} is not spliced to the cable it comes from.`);
@@ -67,9 +79,18 @@ export function parentUse(plant: Plant, use: Pick<FiberUse, "cableId" | "fiber">
  */
 export const fiberUseStationM = defineSteadyQuery("use-station", (plant, fiberUseId): number | null => {
   const use = plant.rowOf("fiberUse", fiberUseId);
-  const place = placeOf(plant, use);
-  return place ? stationM(plant, use.cableId, place.spanId, place.offsetM) : null;
+  return takingStationM(plant, use);
 });
+
+/** Taps that a use's fiber passes on its own cable before it gets there. */
+const tapsPassed = defineQuery(
+  "taps-passed",
+  (plant, fiberUseId): { readonly count: number; readonly lossDb: number } => {
+    const use = plant.rowOf("fiberUse", fiberUseId);
+    const losses = takingsBefore(plant, use, rivalUses(plant, use)).flatMap((one) => throughLossDb(plant, one) ?? []);
+    return { count: losses.length, lossDb: losses.reduce((sum, one) => sum + one, 0) };
+  },
+);
 
 /** Other uses of the same fiber of the same cable, by id. */
 export function rivalUses(plant: Plant, use: FiberUse): readonly FiberUse[] {

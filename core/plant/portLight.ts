@@ -27,6 +27,9 @@ export type PortLight =
       readonly fiberM: number;
       readonly dropM: number;
       readonly spliceCount: number;
+      /** Taps of other terminals on the way, and what they lose together, dB. */
+      readonly tapCount: number;
+      readonly tapDb: number;
       readonly connectionCount: number;
     }
   | { readonly kind: "unknown"; readonly why: string };
@@ -68,6 +71,15 @@ export const lightVerdict = defineSteadyQuery("light-verdict", (plant, dropId): 
   if (marginToMaxDb(lossWithMarginDb(plant, light), maxLossDb) < 0) return "tooWeak";
   return marginToMinDb(light.leastDb, minLossDb) < 0 ? "tooStrong" : "good";
 });
+
+/** Whether more fiber lies between hub and living unit than the class reaches; steady, as the verdict is. */
+export const isBeyondReach = defineSteadyQuery("beyond-reach", (plant, dropId): boolean => {
+  const light = portLight(plant, dropId);
+  return light.kind === "known" && light.lengthM > plant.rowOf("opticalClass", light.opticalClassId).reachM + noiseM;
+});
+
+/** Noise of sums, so that a length that equals the reach is not beyond it. */
+const noiseM = 5e-10;
 
 /** The larger of both ways' losses with the company's margin, dB: what too little light is judged by. */
 export function lossWithMarginDb(plant: Plant, light: Extract<PortLight, { kind: "known" }>): number {
@@ -117,9 +129,15 @@ function lossOf(
     ],
     [
       { what: "upstream of the route", count: 1, ...exactly(feed.upstreamLossDb) },
+      { what: "taps passed", count: trace.tapCount > 0 ? 1 : 0, ...exactly(trace.tapDb) },
       { what: "splices", count: trace.spliceCount, ...exactly(spliceLossDb) },
       { what: "connections", count: connectionCount, ...exactly(connectionLossDb) },
-      { what: `splitter ${splitter.name}`, count: 1, leastDb: splitter.typicalLossDb, mostDb: splitter.maxLossDb },
+      {
+        what: `splitter ${splitter.name}`,
+        count: 1,
+        leastDb: Math.min(splitter.typicalLossDb, splitter.maxLossDb),
+        mostDb: splitter.maxLossDb,
+      },
     ],
   );
   return {
@@ -135,6 +153,8 @@ function lossOf(
     fiberM: trace.fiberM,
     dropM,
     spliceCount: trace.spliceCount,
+    tapCount: trace.tapCount,
+    tapDb: trace.tapDb,
     connectionCount,
   };
 }

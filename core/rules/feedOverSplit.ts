@@ -1,3 +1,4 @@
+import { litFiberCount } from "../plant/feedView.ts";
 import { type Rule, routeItself } from "./rule.ts";
 
 export const feedOverSplit: Rule = {
@@ -9,7 +10,7 @@ export const feedOverSplit: Rule = {
   each: "feed",
   *check(plant, id) {
     const { name, hubSplitCount } = plant.rowOf("feed", id);
-    const lit = plant.where("fiberUse", "feedId", id).length;
+    const lit = litFiberCount(plant, id);
     if (lit <= hubSplitCount) return;
     yield {
       subjects: [{ table: "feed", id }],

@@ -1,4 +1,5 @@
-import { fiberUseStationM, rivalUses } from "../plant/fiberTrace.ts";
+import { rivalUses } from "../plant/fiberTrace.ts";
+import { takingsBefore, throughLossDb } from "../plant/taps.ts";
 import { otherFiberFix } from "./giveFiberFix.ts";
 import { type Rule, routeItself } from "./rule.ts";
 
@@ -6,18 +7,14 @@ export const fiberCutUpstream: Rule = {
   id: "fiber-cut-upstream",
   title: "No terminal is fed from a fiber that is cut before it",
   compares:
-    "The place where a terminal takes its fiber, against the places nearer the hub where the same fiber is cut.",
+    "The place where a terminal takes its fiber, against the places nearer the hub where the same fiber is cut and no tap sends light on.",
   severity: "error",
   basis: routeItself,
   each: "fiberUse",
   *check(plant, id) {
     const use = plant.rowOf("fiberUse", id);
-    const here = fiberUseStationM(plant, id);
-    if (use.terminalId === null || here === null) return;
-    const cut = rivalUses(plant, use).find((one) => {
-      const there = one.purpose === "reserved" ? null : fiberUseStationM(plant, one.id);
-      return there !== null && there < here;
-    });
+    if (use.terminalId === null) return;
+    const cut = takingsBefore(plant, use, rivalUses(plant, use)).find((one) => throughLossDb(plant, one) === null);
     if (!cut) return;
     const terminal = plant.rowOf("terminal", use.terminalId);
     const where =

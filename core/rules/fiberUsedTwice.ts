@@ -1,11 +1,12 @@
 import { rivalUses } from "../plant/fiberTrace.ts";
+import { isTapChain } from "../plant/taps.ts";
 import { otherFiberFix } from "./giveFiberFix.ts";
 import { type Rule, routeItself } from "./rule.ts";
 
 export const fiberUsedTwice: Rule = {
   id: "fiber-used-twice",
   title: "Every fiber is used once",
-  compares: "How many uses one fiber of a cable has, dead ones aside, against one.",
+  compares: "How many uses one fiber of a cable has, dead ones and taps one behind the other aside, against one.",
   severity: "error",
   basis: routeItself,
   each: "fiberUse",
@@ -13,6 +14,7 @@ export const fiberUsedTwice: Rule = {
     const use = plant.rowOf("fiberUse", id);
     const rivals = rivalUses(plant, use).filter((one) => one.purpose !== "dead");
     if (use.purpose === "dead" || rivals.length === 0 || rivals.some((one) => one.id < id)) return;
+    if (isTapChain(plant, [use, ...rivals])) return;
     const places = [use, ...rivals].map((one) =>
       one.terminalId === null ? one.purpose : `terminal ${plant.rowOf("terminal", one.terminalId).name}`,
     );

@@ -1,4 +1,5 @@
 import type { FiberUse } from "../model/tables.ts";
+import { litFiberCount } from "../plant/feedView.ts";
 import { freeFibers } from "../plant/fiberTrace.ts";
 import { tubeOf, usesOfCable } from "../plant/fiberView.ts";
 import type { Plant } from "../plant/plant.ts";
@@ -39,6 +40,6 @@ export function freeFiber(plant: Plant, cableId: string, tube: number): number |
  */
 export function feedWithRoom(plant: Plant, cableId: string): string | null {
   const ids = usesOfCable(plant, cableId).flatMap((id) => plant.rowOf("fiberUse", id).feedId ?? []);
-  const hasRoom = (id: string) => plant.where("fiberUse", "feedId", id).length < plant.rowOf("feed", id).hubSplitCount;
+  const hasRoom = (id: string) => litFiberCount(plant, id) < plant.rowOf("feed", id).hubSplitCount;
   return [...new Set(ids)].find(hasRoom) ?? null;
 }

@@ -12,6 +12,7 @@ import { communicationSeparationInSpan } from "./communicationSeparationInSpan.t
 import { crossingClearance } from "./crossingClearance.ts";
 import { crossingClearanceUnknown } from "./crossingClearanceUnknown.ts";
 import { crossingWithoutLimit } from "./crossingWithoutLimit.ts";
+import { deadLengthReused } from "./deadLengthReused.ts";
 import { dropClearance } from "./dropClearance.ts";
 import { dropClearanceUnknown } from "./dropClearanceUnknown.ts";
 import { dropOverReach } from "./dropOverReach.ts";
@@ -27,6 +28,7 @@ import { guyMissing } from "./guyMissing.ts";
 import { guyOverloaded } from "./guyOverloaded.ts";
 import { hangingOverlap } from "./hangingOverlap.ts";
 import { lateralNotSpliced } from "./lateralNotSpliced.ts";
+import { lightDifferential } from "./lightDifferential.ts";
 import { lightTooStrong } from "./lightTooStrong.ts";
 import { lightTooWeak } from "./lightTooWeak.ts";
 import { outsideUsableSpace } from "./outsideUsableSpace.ts";
@@ -37,6 +39,7 @@ import { portBeyondModel } from "./portBeyondModel.ts";
 import { portUsedTwice } from "./portUsedTwice.ts";
 import { portWithoutLight } from "./portWithoutLight.ts";
 import { pullDifference } from "./pullDifference.ts";
+import { reachOverClass } from "./reachOverClass.ts";
 import type { Rule } from "./rule.ts";
 import { sagBesideNeighbour } from "./sagBesideNeighbour.ts";
 import { spanInferred } from "./spanInferred.ts";
@@ -88,6 +91,7 @@ export const ruleRegister: readonly Rule[] = [
   crossingClearance,
   crossingClearanceUnknown,
   crossingWithoutLimit,
+  deadLengthReused,
   dropClearance,
   dropClearanceUnknown,
   dropOverReach,
@@ -103,6 +107,7 @@ export const ruleRegister: readonly Rule[] = [
   guyOverloaded,
   hangingOverlap,
   lateralNotSpliced,
+  lightDifferential,
   lightTooStrong,
   lightTooWeak,
   outsideUsableSpace,
@@ -113,6 +118,7 @@ export const ruleRegister: readonly Rule[] = [
   portUsedTwice,
   portWithoutLight,
   pullDifference,
+  reachOverClass,
   sagBesideNeighbour,
   spanInferred,
   spanLengthDiffers,

@@ -1,3 +1,4 @@
+import { legsOfFiber } from "../plant/feedView.ts";
 import { feedOfUse } from "../plant/fiberTrace.ts";
 import { feedingUseId } from "../plant/portLight.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
@@ -6,18 +7,18 @@ export const splitOverClass: Rule = {
   id: "split-over-class",
   title: "The light is split no more than its class allows",
   compares:
-    "The legs of the hub splitter times those of the terminal's splitter, against the largest split of the optical class.",
+    "The legs of the hub splitter times those of all splitters on the same fiber, against the largest split of the optical class.",
   severity: "error",
   basis: { ...routeItself, document: "optical class of the feed" },
   each: "splitter",
   *check(plant, id) {
     const useId = feedingUseId(plant, id);
     const feedId = useId === null ? null : feedOfUse(plant, useId);
-    if (feedId === null) return;
-    const { terminalId, splitterTypeId } = plant.rowOf("splitter", id);
+    if (useId === null || feedId === null) return;
+    const { terminalId } = plant.rowOf("splitter", id);
     const feed = plant.rowOf("feed", feedId);
     const light = plant.rowOf("opticalClass", feed.opticalClassId);
-    const measured = feed.hubSplitCount * plant.rowOf("splitterType", splitterTypeId).legCount;
+    const measured = feed.hubSplitCount * legsOfFiber(plant, useId);
     if (measured <= light.maxSplitCount) return;
     yield {
       subjects: [

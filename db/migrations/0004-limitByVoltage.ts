@@ -1,4 +1,5 @@
 import type { WriteDb } from "../driver.ts";
+import { type JsonRow, liftJournal } from "./liftJournal.ts";
 
 export const version = 4;
 
@@ -20,30 +21,11 @@ export function up(db: WriteDb): void {
   db.run("UPDATE clearance_limit SET covers_v = ? WHERE surface IN ('supplyAtPole', 'supplyInSpan')", coveredV);
   for (const { id, limitM, moreMPerV } of shipped)
     db.run("UPDATE clearance_limit SET more_m_per_v = ? WHERE id = ? AND limit_m = ?", moreMPerV, id, limitM);
-  liftJournal(db);
-}
-
-type JsonRow = Readonly<Record<string, unknown>>;
-type JsonChange = { readonly table: string; readonly before: JsonRow | null; readonly after: JsonRow | null };
-
-/** Brings the rows the journal remembers to the columns of version 4, so that edits made before can still be undone. */
-function liftJournal(db: WriteDb): void {
-  for (const { seq, rows } of db.all("SELECT seq, rows_json AS rows FROM journal ORDER BY seq")) {
-    if (typeof seq !== "number" || typeof rows !== "string") continue;
-    const changes = JSON.parse(rows) as readonly JsonChange[]; // written by this program, and looked at again when it is undone
-    if (!changes.some(({ table }) => table === "clearanceLimit")) continue;
-    db.run("UPDATE journal SET rows_json = ? WHERE seq = ?", JSON.stringify(changes.map(lifted)), seq);
-  }
-}
-
-function lifted(change: JsonChange): JsonChange {
-  if (change.table !== "clearanceLimit") return change;
-  return { ...change, before: lift(change.before), after: lift(change.after) };
+  liftJournal(db, { clearanceLimit: lifted });
 }
 
 /** A remembered row as the climb makes the one that stands: as its own figures say. */
-function lift(row: JsonRow | null): JsonRow | null {
-  if (row === null) return null;
+function lifted(row: JsonRow): JsonRow {
   const isSupply = row.surface === "supplyAtPole" || row.surface === "supplyInSpan";
   const known = shipped.find(({ id, limitM }) => id === row.id && limitM === row.limitM);
   return { ...row, coversV: isSupply ? coveredV : 0, moreMPerV: known?.moreMPerV ?? 0 };

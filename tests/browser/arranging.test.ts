@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
+import { evenDrops } from "../../core/layout/evenDrops.ts";
 import { cablePath, stationM } from "../../core/plant/cablePath.ts";
 import { terminalHang } from "../../core/plant/terminalView.ts";
 import { selection } from "./diagram.ts";
@@ -49,6 +50,27 @@ test("five terminals come to hang equally far apart, shown before it is done; on
   await card(page).waitFor({ state: "detached" });
   await page.keyboard.press("Control+z");
   await expect.poll(() => session.route().terminal).toEqual(before);
+});
+
+test("terminals come to be filled alike, told before it is done with what it costs; one undo takes it back", async () => {
+  const { page, session } = opened();
+  const along = terminalsAlong(opened(), 40);
+  const starts = along.map((_, index) => along.slice(index, index + 4)).filter((ids) => ids.length === 4);
+  const ids = starts.find((four) => evenDrops(session.plant, four, 1e7).length > 0);
+  if (!ids) throw new Error("the demo route has no four terminals to even out");
+  const before = session.route().drop;
+  await zoomOn(page, ids[1] ?? "", 3);
+  await chooseTogether(page, ids);
+  await page.keyboard.press("e");
+  await card(page).getByLabel("How").selectOption({ label: "Even out how full terminals are" });
+  await expect.poll(() => card(page).locator("output").textContent()).toMatch(/to another terminal.*ports in use/);
+  expect(session.route().drop).toBe(before);
+  await card(page).getByRole("button", { name: "Arrange" }).click();
+  await expect.poll(undoName).toBe("Even out 4 terminals");
+  expect(session.route().drop).not.toEqual(before);
+  await card(page).waitFor({ state: "detached" });
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => session.route().drop).toEqual(before);
 });
 
 test("Escape puts the arranging away and nothing has changed", async () => {

@@ -37,7 +37,7 @@ export const dropsMove: Command<z.infer<typeof input>> = {
     if (moved.length < coming.length)
       return fail(
         "too-few-ports",
-        `Terminal ${terminal.name} has ${moved.length} of its ${portCount} ports free and ${coming.length} drops would come.`,
+        `Terminal ${terminal.name} has ${moved.length} of its ${portCount} ports free for ${coming.length} more.`,
         terminalId,
         "Choose a larger terminal or move fewer.",
       );

@@ -4,6 +4,7 @@ import { fail, ok, type Result } from "../../model/result.ts";
 import type { Route } from "../../model/route.ts";
 import type { FiberUse } from "../../model/tables.ts";
 import { openPlant } from "../../plant/plant.ts";
+import { isTapChain } from "../../plant/taps.ts";
 import type { Command } from "../command.ts";
 import { missing } from "../missing.ts";
 import { cableTag, terminalTag } from "../tags.ts";
@@ -59,8 +60,11 @@ function isFree(route: Route, given: Input): Result<null> {
   const plant = openPlant(route);
   const others = (ids: readonly string[]) => ids.filter((one) => one !== given.fiberUseId);
   const onCable = others(plant.where("fiberUse", "cableId", given.cableId));
-  const holder = onCable.map((one) => plant.rowOf("fiberUse", one)).find((one) => one.fiber === given.fiber);
-  if (holder) {
+  const holders = onCable.map((one) => plant.rowOf("fiberUse", one)).filter((one) => one.fiber === given.fiber);
+  const [holder] = holders;
+  const asked = { ...given, purpose: "terminal" as const, closureId: null };
+  const goesOn = plant.settings().deadLength === "reused" && isTapChain(plant, [...holders, asked]);
+  if (holder && !goesOn) {
     const where =
       holder.terminalId === null ? `held: ${holder.purpose}` : `at terminal ${terminalTag(route, holder.terminalId)}`;
     return fail(

@@ -65,6 +65,12 @@ export function ArrangeCard({ open, asked, arrangement }: CardProps) {
             <input size={9} value={asked.distance} onChange={(event) => ask({ distance: event.target.value })} />
           </label>
         )}
+        {asked.way === "evenTerminals" && (
+          <label title={arrangeWords.longerHelp}>
+            {arrangeWords.longer}
+            <input size={9} value={asked.longer} onChange={(event) => ask({ longer: event.target.value })} />
+          </label>
+        )}
         {asked.way === "hangAlong" && <AlongFields open={open} asked={asked} ask={ask} />}
         <output className={arrangement.isReady ? undefined : "hand-refusal"} aria-live="polite">
           {arrangement.isReady ? arrangement.words : arrangement.reason}

@@ -5,6 +5,7 @@ import type { Plant } from "../../../core/plant/plant.ts";
 import type { UnitSystem } from "../../../core/units/unitSystem.ts";
 import type { RefKey } from "../../app/ref.ts";
 import type { Arranging } from "./arranging.ts";
+import { evenTerminals, serveFrom } from "./dropRow.ts";
 import { hangAlong } from "./hangAlong.ts";
 import { linePoles, spacePoles } from "./poleRow.ts";
 import { alignTerminals, spaceTerminals, turnTerminals } from "./terminalRow.ts";
@@ -35,6 +36,10 @@ function wantedOf(plant: Plant, selection: readonly RefKey[], asked: Arranging, 
       return alignTerminals(plant, selection, asked, units);
     case "turnTerminals":
       return turnTerminals(selection);
+    case "evenTerminals":
+      return evenTerminals(plant, selection, asked, units);
+    case "serveFrom":
+      return serveFrom(plant, selection, units);
     case "spacePoles":
       return spacePoles(plant, selection, units);
     case "linePoles":

@@ -1,6 +1,6 @@
 import type { ArrangeWay, Arranging } from "./arranging.ts";
 
-type Plural = "terminals" | "poles";
+type Plural = "terminals" | "poles" | "drops";
 
 const count = (number: number, many: string): string => `${number} ${number === 1 ? many.slice(0, -1) : many}`;
 
@@ -15,6 +15,8 @@ const ways: Readonly<Record<ArrangeWay, string>> = {
   spaceTerminals: "Space terminals evenly",
   alignTerminals: "One distance from the pole",
   turnTerminals: "Other side of the pole",
+  evenTerminals: "Even out how full terminals are",
+  serveFrom: "Serve units from the terminal",
   spacePoles: "Space poles evenly",
   linePoles: "Poles in a straight line",
   hangAlong: "Hang terminals along the poles",
@@ -39,8 +41,23 @@ export const arrangeWords = {
   again: ({ way, distance }: Arranging) =>
     way === "alignTerminals" && distance !== "" ? `Hang ${distance} from the pole` : ways[way],
   nothingDone: "Nothing is done yet.",
-  nothing: "Choose terminals or poles first.",
+  nothing: "Choose terminals, poles, or a terminal and living units first.",
   groundOnly: "Poles are moved on the ground: draw the route true to the ground first.",
+  longer: "All drops longer by at most",
+  longerHelp: "Empty: as long as the drop reach allows",
+  needsTwoTerminals: "Choose two terminals or more.",
+  needsUnits: "Choose one terminal and the living units or drops to serve from it.",
+  notNegative: "Write a length, or nothing.",
+  evenAlready: "They are as evenly filled as reach, pins, spare ports and this length allow.",
+  servedAlready: "They are served from this terminal already.",
+  evenedLabel: (number: number) => `Even out ${count(number, "terminals")}`,
+  evened: (number: number, before: readonly number[], after: readonly number[], longer: string) =>
+    `${count(number, "drops")} to another terminal, ${longer}; ports in use ${after.join(", ")} instead of ${before.join(", ")}`,
+  servedLabel: (number: number, terminal: string) => `Move ${count(number, "drops")} to terminal ${terminal}`,
+  served: (number: number, terminal: string, longer: string) =>
+    `${count(number, "drops")} to terminal ${terminal}, ${longer}`,
+  longerBy: (length: string) => `together ${length} longer`,
+  shorterBy: (length: string) => `together ${length} shorter`,
   needsThree: (things: Plural) => `Choose three ${things} or more: the first and the last stay where they are.`,
   needsTerminals: "Choose one terminal or more.",
   needsPoles: "Choose two poles of one cable or more, or a span or a terminal of it.",

@@ -48,6 +48,7 @@ const settings: Settings = {
   lashingNPerM: 0.2,
   billAllowanceFrac: 0.05,
   strandAtPoles: "clamped",
+  deadLength: "left",
 };
 
 const catalogue: Partial<Route> = {
@@ -83,6 +84,8 @@ const catalogue: Partial<Route> = {
     downNm: 1490,
     upDbPerKm: 0.35,
     downDbPerKm: 0.25,
+    differentialDb: 15,
+    reachM: 20000,
     ...basis,
   }),
   clearanceSet: byId({ id: "limits", name: "Limits", ...basis }),

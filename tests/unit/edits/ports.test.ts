@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { granted, refusal } from "../../fixtures/layout/asking.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
+import { tapChain } from "../../fixtures/route/faultyRoutes.ts";
 
 const free = {
   fiberUseId: "use-9",
@@ -71,6 +72,24 @@ describe("drops together", () => {
     expect(refusal(smallRoute(), "drops.move", { dropIds: ["gone"], terminalId: "terminal-1" }).code).toBe(
       "missing-row",
     );
+  });
+});
+
+describe("fiber beyond the tap of a terminal", () => {
+  const given = { ...free, fiberUseId: "use-2", fiber: 1, terminalId: "terminal-2", splitterId: "splitter-2" };
+
+  test("is given to a terminal farther out where the company uses it again", () => {
+    const bare = granted(tapChain({ deadLength: "reused" }), "fiber.free", { fiberUseId: "use-2" });
+    expect(granted(bare, "fiber.give", { ...given, feedId: "feed-1" }).fiberUse.get("use-2")).toMatchObject({
+      fiber: 1,
+    });
+  });
+
+  test("is in use where the company leaves it dark, and where no tap sends light on", () => {
+    const dark = granted(tapChain({ deadLength: "left" }), "fiber.free", { fiberUseId: "use-2" });
+    expect(refusal(dark, "fiber.give", given).code).toBe("fiber-taken");
+    const cut = granted(smallRoute({ settings: { deadLength: "reused" } }), "fiber.free", { fiberUseId: "use-2" });
+    expect(refusal(cut, "fiber.give", given).code).toBe("fiber-taken");
   });
 });
 

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { differentialDb, lightBudget, powerRange } from "../../../core/fiber/lightBudget.ts";
+import { differential, lightBudget, powerRange } from "../../../core/fiber/lightBudget.ts";
 
 const splitter = { what: "splitter", count: 1, leastDb: 10.1, mostDb: 10.5 };
 
@@ -26,6 +26,12 @@ it("the strongest sender over the least loss gives the most that arrives, the we
 it("two units differ by the farther one's most less the nearer one's least, on the way where that is more", () => {
   const near = { least: { upDb: 14, downDb: 13 }, most: { upDb: 15, downDb: 14 } };
   const far = { least: { upDb: 20, downDb: 19 }, most: { upDb: 21, downDb: 22 } };
-  expect(differentialDb([near, far])).toBe(9);
-  expect([differentialDb([near]), differentialDb([])]).toEqual([0, 0]);
+  expect(differential([near, far])).toEqual({ lossDb: 9, way: "down", far: 1, near: 0 });
+  expect([differential([near]), differential([])]).toEqual([null, null]);
+});
+
+it("what one unit may lose at most over its own least is no difference between two", () => {
+  const wide = { least: { upDb: 10, downDb: 10 }, most: { upDb: 20, downDb: 20 } };
+  const other = { least: { upDb: 15, downDb: 15 }, most: { upDb: 15, downDb: 15 } };
+  expect(differential([wide, other])).toMatchObject({ lossDb: 5 });
 });

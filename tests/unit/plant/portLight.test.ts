@@ -21,6 +21,13 @@ describe("the light of a port", () => {
     expect(light.dropM).toBeCloseTo(36.096, 9);
   });
 
+  it("is least no more than it is most, whatever a catalogue says of its splitter", () => {
+    const plant = openPlant(changed(route, "splitterType", "splitter-8", { typicalLossDb: 20 }));
+    const light = portLight(plant, "drop-1");
+    if (light.kind === "unknown") throw new Error(light.why);
+    expect(light.least).toEqual({ upDb: light.upDb, downDb: light.downDb });
+  });
+
   it("is unknown where no leg reaches the port", () => {
     expect(portLight(openPlant(changed(route, "drop", "drop-1", { port: 9 })), "drop-1")).toEqual({
       kind: "unknown",

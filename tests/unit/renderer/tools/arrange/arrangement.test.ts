@@ -103,4 +103,52 @@ test("only ways that have something to arrange are offered", () => {
   expect(waysFor(["terminal/terminal-1"])).toEqual(["alignTerminals", "turnTerminals", "hangAlong"]);
   expect(waysFor(poles)).toEqual(["spacePoles", "linePoles", "hangAlong"]);
   expect(waysFor(["livingUnit/unit-1"])).toEqual([]);
+  expect(waysFor(terminals.slice(0, 2))).toContain("evenTerminals");
+  expect(waysFor(["livingUnit/unit-1", "terminal/terminal-2"])).toContain("serveFrom");
+});
+
+const near = smallRoute({ settings: { dropReachM: 200 } });
+const pair = terminals.slice(0, 2);
+
+test("two terminals are evened out by moving drops, and what it costs is said before", () => {
+  const crowded = changed(near, "drop", "drop-3", { terminalId: "terminal-1", port: 3 });
+  const done = arranged(crowded, pair, { way: "evenTerminals" });
+  if (!done.isReady) throw new Error(done.reason);
+  expect(done.label).toBe("Even out 2 terminals");
+  expect(done.words).toMatch(/^1 drop to another terminal, together .* shorter; ports in use 2, 1 instead of 3, 0$/);
+  expect(done.rows.filter((row) => row.table === "drop")).not.toEqual([]);
+});
+
+test("terminals that no length allowed makes evener are said to be so", () => {
+  expect(arranged(near, pair, { way: "evenTerminals" })).toMatchObject({
+    isReady: false,
+    reason: "They are as evenly filled as reach, pins, spare ports and this length allow.",
+  });
+  const far = changed(near, "drop", "drop-2", { terminalId: "terminal-2", port: 2 });
+  const both = changed(far, "drop", "drop-1", { terminalId: "terminal-2", port: 3 });
+  expect(arranged(both, pair, { way: "evenTerminals", longer: "x" }).isReady).toBe(false);
+  expect(arranged(both, pair, { way: "evenTerminals", longer: "0 ft" }).isReady).toBe(true);
+});
+
+test("chosen units and drops come to be served from the one terminal chosen with them", () => {
+  const done = arranged(near, ["livingUnit/unit-1", "drop/drop-2", "terminal/terminal-2"], { way: "serveFrom" });
+  if (!done.isReady) throw new Error(done.reason);
+  expect(done.words).toMatch(/^2 drops to terminal T2, together .* longer$/);
+  expect(done.rows.map((row) => row.after)).toMatchObject([
+    { id: "drop-1", terminalId: "terminal-2" },
+    { id: "drop-2", terminalId: "terminal-2" },
+  ]);
+  const there: readonly RefKey[] = ["livingUnit/unit-3", "terminal/terminal-2"];
+  expect(arranged(near, there, { way: "serveFrom" })).toMatchObject({
+    reason: "They are served from this terminal already.",
+  });
+  expect(arranged(near, pair, { way: "serveFrom" })).toMatchObject({
+    reason: "Choose one terminal and the living units or drops to serve from it.",
+  });
+});
+
+test("more drops than the terminal has free ports are refused with the reason", () => {
+  const small = changed(near, "terminalModel", "terminal-8", { portCount: 1 });
+  const done = arranged(small, ["livingUnit/unit-1", "terminal/terminal-2"], { way: "serveFrom" });
+  expect(done).toMatchObject({ isReady: false, reason: expect.stringContaining("has 0 of its 1 ports free for 1 more.") });
 });
