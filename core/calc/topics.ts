@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Answer } from "./answer.ts";
 import { assignTopic } from "./assignTopic.ts";
+import { attachmentRangeTopic } from "./attachmentRangeTopic.ts";
 import { clampedSpansTopic } from "./clampedSpansTopic.ts";
 import { colourTopic } from "./colourTopic.ts";
 import { distanceTopic } from "./distanceTopic.ts";
@@ -25,6 +26,7 @@ import { windTopic } from "./windTopic.ts";
 /** The register: every topic there is, by id. */
 export const topics: readonly Topic[] = [
   assignTopic,
+  attachmentRangeTopic,
   clampedSpansTopic,
   colourTopic,
   distanceTopic,

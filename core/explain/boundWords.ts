@@ -8,23 +8,44 @@ import { type Basis, catalogueBasis, companySetting } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 
-/** Which heights a bound leaves: `at least 20 ft 3 in`, rounded to the side that is free. */
-export function boundHeights({ aboveM, belowM }: Barred, units: UnitSystem): string {
+/** One side a bound leaves free. */
+export type BoundEnd = { readonly end: "atMost" | "atLeast"; readonly text: string };
+
+/** The sides a bound leaves free: `at least 20 ft 3 in`, rounded to the side that is free; none where no height will do. */
+export function boundEnds({ aboveM, belowM }: Barred, units: UnitSystem): readonly BoundEnd[] {
   const stepM = tapeStepM(units);
   const atMost = wholeStretches([{ fromM: 0, toM: aboveM }], stepM)[0];
   const atLeast = wholeStretches([{ fromM: belowM, toM: Number.POSITIVE_INFINITY }], stepM)[0];
-  const most = atMost && `at most ${formatLength(atMost.most * stepM, units, "height")}`;
-  const least =
-    atLeast && Number.isFinite(atLeast.least) && `at least ${formatLength(atLeast.least * stepM, units, "height")}`;
-  return [most, least].filter(Boolean).join(", or ") || "at no height";
+  const ends: BoundEnd[] = [];
+  if (atMost) ends.push({ end: "atMost", text: `at most ${formatLength(atMost.most * stepM, units, "height")}` });
+  if (atLeast && Number.isFinite(atLeast.least))
+    ends.push({ end: "atLeast", text: `at least ${formatLength(atLeast.least * stepM, units, "height")}` });
+  return ends;
+}
+
+/** One text for one bound, whatever the case it binds under. */
+export function boundKey({ ruleId, against, spanId, limit }: Cause): string {
+  return [ruleId, against.id, spanId ?? "", typeof limit === "string" ? limit : ""].join(" ");
+}
+
+/** Of several cases over one thing only the one that bars most; upwards. */
+export function strictestBars(barred: readonly Barred[]): readonly Barred[] {
+  const most = new Map<string, Barred>();
+  for (const bar of barred) {
+    const key = boundKey(bar.cause);
+    const other = most.get(key);
+    if (!other || bar.belowM > other.belowM) most.set(key, bar);
+  }
+  const heightM = ({ aboveM, belowM }: Barred) => (Number.isFinite(belowM) ? belowM : aboveM);
+  return [...most.values()].sort((a, b) => heightM(a) - heightM(b));
 }
 
 /** What a bound is for, with the figure that must be kept. */
 export function boundReason(plant: Plant, cause: Cause, units: UnitSystem): string {
   const where = cause.spanId === null ? "" : ` in span ${spanName(plant, cause.spanId)}`;
   const when = cause.condition === null ? "" : ` ${caseWords(plant, cause.condition)}`;
-  const kept = formatLength(limitM(plant, cause), units, "height");
-  const apart = apartWords(limitM(plant, cause), units);
+  const kept = formatLength(boundLimitM(plant, cause), units, "height");
+  const apart = apartWords(boundLimitM(plant, cause), units);
   switch (cause.ruleId) {
     case "crossing-clearance":
     case "ground-clearance":
@@ -52,7 +73,8 @@ export function boundBasis(plant: Plant, { limit }: Cause): Basis {
   return typeof limit === "string" ? settingBasis(plant, companySetting(limit)) : catalogueBasis(limit);
 }
 
-function limitM(plant: Plant, { limit }: Cause): number {
+/** What must be kept, m. */
+export function boundLimitM(plant: Plant, { limit }: Cause): number {
   return typeof limit === "string" ? plant.settings()[limit] : limit.limitM;
 }
 
@@ -62,7 +84,8 @@ function apartWords(distanceM: number, units: UnitSystem): string {
   return formatLength(distanceM, units, Math.abs(count - Math.round(count)) < 1e-6 ? "offset" : "sag");
 }
 
-function againstWords(plant: Plant, { against: { table, id } }: Cause): string {
+/** What the strand must keep away from, as a sentence names it. */
+export function againstWords(plant: Plant, { against: { table, id } }: Cause): string {
   switch (table) {
     case "crossing": {
       const { name, surface } = plant.rowOf("crossing", id);

@@ -3,7 +3,9 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import { explainSheath, explainTerminalStation } from "./explainAlong.ts";
 import { explainClearance } from "./explainClearance.ts";
 import { explainDropCut, explainDropRun } from "./explainDrop.ts";
+import { explainHeightBound } from "./explainHeightBound.ts";
 import { explainLight } from "./explainLight.ts";
+import { explainMakeReadyTotal } from "./explainMakeReadyTotal.ts";
 import { explainSag } from "./explainSag.ts";
 import { explainPoleSeparation, explainSpanSeparation } from "./explainSeparation.ts";
 import { explainSupportTension, explainTensionShare } from "./explainSupportTension.ts";
@@ -28,6 +30,10 @@ export function explain(plant: Plant, ref: FigureRef, units: UnitSystem): Explan
       return explainPoleSeparation(plant, ref.id, units);
     case "spanSeparation":
       return plant.row("attachment", ref.wireId) ? explainSpanSeparation(plant, ref.id, ref.wireId, units) : null;
+    case "heightBound":
+      return explainHeightBound(plant, ref, units);
+    case "makeReadyTotal":
+      return explainMakeReadyTotal(plant, ref.id, ref.plan, units);
     case "lightUp":
       return explainLight(plant, ref.id, "up", units);
     case "lightDown":
@@ -55,6 +61,9 @@ function tableOf({ figure }: FigureRef) {
       return "crossing";
     case "poleSeparation":
       return "attachment";
+    case "heightBound":
+    case "makeReadyTotal":
+      return "pole";
     case "lightUp":
     case "lightDown":
     case "dropRun":

@@ -1,25 +1,27 @@
 import { attachmentRange } from "../jointpole/attachmentRange.ts";
-import type { Barred, FreeHeights } from "../jointpole/barred.ts";
+import type { Barred, Cause, FreeHeights } from "../jointpole/barred.ts";
 import { makeReady } from "../jointpole/makeReady.ts";
 import { tapeStepM, wholeStretches } from "../jointpole/wholeHeight.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Basis, Subject } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { boundBasis, boundHeights, boundReason } from "./boundWords.ts";
+import { type BoundEnd, boundBasis, boundEnds, boundKey, boundReason, strictestBars } from "./boundWords.ts";
 import type { NoExplanation } from "./explanation.ts";
-import { makeReadyWords } from "./makeReadyWords.ts";
+import { makeReadyWords, type ReadyWords } from "./makeReadyWords.ts";
 
 /** One thing that keeps our strand from some heights on a pole. */
 type BoundLine = {
-  /** `at least 20 ft 3 in`. */
-  readonly heights: string;
+  /** One text for one bound: what `heightBound` is explained by. */
+  readonly key: string;
+  /** `at least 20 ft 3 in`; none where no height will do. */
+  readonly ends: readonly BoundEnd[];
   /** What for, and the figure that must be kept. */
   readonly reason: string;
   readonly basis: Basis;
   /** What the strand must keep away from. */
   readonly from: Subject;
-  /** True where it sets an end of the free heights; else another bound bars more. */
+  /** True where it sets an end of the free heights, or leaves none free with another; else another bound bars more. */
   readonly setsAnEnd: boolean;
 };
 
@@ -33,8 +35,8 @@ export type RangeExplanation = {
   readonly present: string;
   /** What sets an end first, then the others; the lowest first. */
   readonly bounds: readonly BoundLine[];
-  /** What would have to be done, a sentence each; none where nothing has to. */
-  readonly makeReady: readonly string[];
+  /** What would have to be done; no plan where nothing has to be, or nothing helps. */
+  readonly makeReady: ReadyWords;
   /** What was taken for granted or could not be looked at, a sentence each. */
   readonly assumed: readonly string[];
 };
@@ -46,10 +48,11 @@ export function explainRange(plant: Plant, poleId: string, units: UnitSystem): R
   if (range.kind === "unknown") return { kind: "unknown", title, why: range.why };
   const { free, present } = range;
   const ready = makeReady(plant, poleId);
-  const ends = new Set(free.flatMap(({ from, to }) => [from, to]));
-  const bounds = strictest(range.barred).map(
+  const ends = new Set(free.length > 0 ? free.flatMap(({ from, to }) => [from, to]) : atOdds(range.barred));
+  const bounds = strictestBars(range.barred).map(
     (bar): BoundLine => ({
-      heights: boundHeights(bar, units),
+      key: boundKey(bar.cause),
+      ends: boundEnds(bar, units),
       reason: `${boundReason(plant, bar.cause, units)}${barsAll(bar) ? ": the end at the other pole falls short by itself" : ""}`,
       basis: boundBasis(plant, bar.cause),
       from: bar.cause.against,
@@ -64,7 +67,7 @@ export function explainRange(plant: Plant, poleId: string, units: UnitSystem): R
       ready.kind === "nothing" ? "among them." : "not among them."
     }`,
     bounds: [...bounds.filter((one) => one.setsAnEnd), ...bounds.filter((one) => !one.setsAnEnd)],
-    makeReady: makeReadyWords(plant, ready, units),
+    makeReady: makeReadyWords(plant, poleId, ready, units),
     assumed: [
       "The poles beside it, and all that is attached to them, stay as they are.",
       ...range.unchecked.map((one) => `Not looked at: ${one}`),
@@ -79,17 +82,15 @@ function barsAll({ aboveM, belowM }: Barred): boolean {
   return aboveM === Number.NEGATIVE_INFINITY && belowM === Number.POSITIVE_INFINITY;
 }
 
-/** Of several cases over one thing only the one that bars most; upwards. */
-function strictest(barred: readonly Barred[]): readonly Barred[] {
-  const most = new Map<string, Barred>();
-  for (const bar of barred) {
-    const { ruleId, against, spanId, limit } = bar.cause;
-    const key = [ruleId, against.id, spanId, typeof limit === "string" ? limit : ""].join(" ");
-    const other = most.get(key);
-    if (!other || bar.belowM > other.belowM) most.set(key, bar);
-  }
-  const heightM = ({ aboveM, belowM }: Barred) => (Number.isFinite(belowM) ? belowM : aboveM);
-  return [...most.values()].sort((a, b) => heightM(a) - heightM(b));
+/** What sets the highest floor and the lowest ceiling: where no height is free, these two do not go together. */
+function atOdds(barred: readonly Barred[]): readonly Cause[] {
+  const floor = barred
+    .filter((one) => one.aboveM === Number.NEGATIVE_INFINITY)
+    .reduce<Barred | null>((most, one) => (most === null || one.belowM > most.belowM ? one : most), null);
+  const ceiling = barred
+    .filter((one) => one.belowM === Number.POSITIVE_INFINITY)
+    .reduce<Barred | null>((least, one) => (least === null || one.aboveM < least.aboveM ? one : least), null);
+  return [floor, ceiling].flatMap((one) => (one ? [one.cause] : []));
 }
 
 function freeWords(free: readonly FreeHeights[], units: UnitSystem): string {
@@ -98,5 +99,5 @@ function freeWords(free: readonly FreeHeights[], units: UnitSystem): string {
     const from = formatLength(least * stepM, units, "height");
     return Number.isFinite(most) ? `${from} to ${formatLength(most * stepM, units, "height")}` : `${from} and more`;
   });
-  return words.join(", or ") || "no height";
+  return words.join(", or ") || "No height satisfies everything";
 }

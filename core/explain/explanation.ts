@@ -11,6 +11,15 @@ export type FigureRef =
       readonly figure: "dropRun" | "dropCut" | "terminalStation" | "poleSeparation" | "sheath";
       readonly id: string;
     }
+  /** `id` is the pole, `bound` one bound of `explainRange` by its key. */
+  | {
+      readonly figure: "heightBound";
+      readonly id: string;
+      readonly bound: string;
+      readonly part: "atLeast" | "atMost";
+    }
+  /** `id` is the pole, `plan` counts the plans from the cheapest on. */
+  | { readonly figure: "makeReadyTotal"; readonly id: string; readonly plan: number }
   /** `id` is the span, `wireId` the other party's attachment at its first pole. */
   | { readonly figure: "spanSeparation"; readonly id: string; readonly wireId: string };
 

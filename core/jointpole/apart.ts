@@ -2,8 +2,8 @@ import { clearanceLimitFor } from "../plant/clearance.ts";
 import type { Plant } from "../plant/plant.ts";
 import { separationSurface } from "../plant/separation.ts";
 import { spanSag } from "../plant/spanSag.ts";
-import { leastGapM } from "./barredByWires.ts";
-import { leastPerShareM } from "./leastPerShare.ts";
+import { leastGap } from "./barredByWires.ts";
+import { leastPerShare } from "./leastPerShare.ts";
 import type { PoleWire } from "./poleWires.ts";
 import { type SpanAtPole, spansAt } from "./spanAtPole.ts";
 
@@ -43,18 +43,18 @@ function apartInSpanM(
   if (!above || !below || sag.kind === "unknown") return 0;
   const farGapM = above.farM - below.farM;
   if (lower.party === "ours")
-    return -leastGapM(span, { hereM: 0, farGapM, sagM: above.sagM, limitM }, sag.stringing, 1);
+    return -leastGap(span, { hereM: 0, farGapM, sagM: above.sagM, limitM }, sag.stringing, 1).leastM;
   if (upper.party === "ours") {
     const theirs = { hereM: 0, farGapM: -farGapM, sagM: below.sagM, limitM };
-    return -Math.min(...[sag.stringing, sag.hot, sag.iced].map((state) => leastGapM(span, theirs, state, -1)));
+    return -Math.min(...[sag.stringing, sag.hot, sag.iced].map((state) => leastGap(span, theirs, state, -1).leastM));
   }
-  return -leastPerShareM(
+  return -leastPerShare(
     [
       { share: 1, spareM: -limitM },
       { share: 0, spareM: farGapM - limitM },
     ],
     4 * (above.sagM - below.sagM),
-  );
+  ).leastM;
 }
 
 /** Whether a wire belongs to the communication space: ours, or another party's. */

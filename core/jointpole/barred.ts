@@ -25,6 +25,11 @@ export type Cause = {
   readonly condition: ClearanceCase | null;
   /** What must be kept, m: a row of the clearance set, a standard of the company, or nothing but the pole's own top. */
   readonly limit: ClearanceLimit | "usableFromM" | "poleTopGapM";
+  /**
+   * Part of a rise at the pole that is a rise at the place where an end of the barred heights binds: 1 at the pole, 0 at the far one.
+   * Null for no end, and for one where ours and another wire would change places.
+   */
+  readonly shares: { readonly above: number | null; readonly below: number | null };
 };
 
 /**

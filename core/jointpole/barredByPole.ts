@@ -11,6 +11,7 @@ export function barredByPole(plant: Plant, poleId: string): readonly Barred[] {
     spanId: null,
     condition: null,
     limit,
+    shares: limit === "usableFromM" ? { above: null, below: 1 } : { above: 1, below: null },
   });
   const low = { aboveM: Number.NEGATIVE_INFINITY, belowM: usableFromM, cause: cause("usableFromM") };
   if (aboveGroundM === null) return [low];

@@ -13,7 +13,7 @@ import { spanSag } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { structurePassage, structureSurfaces } from "../plant/structureClearance.ts";
 import type { Barred, Cause } from "./barred.ts";
-import { leastPerShareM, noiseM } from "./leastPerShare.ts";
+import { leastOf, leastPerShare, noiseM } from "./leastPerShare.ts";
 import { type SpanAtPole, spansAt, strandBendM } from "./spanAtPole.ts";
 
 /** What bars heights, and what could not be looked at, a sentence each. */
@@ -41,7 +41,7 @@ type Over = {
   readonly hung: Hung;
   readonly passage: Omit<Passage, "kind">;
   readonly surface: ClearanceSurface;
-  readonly cause: Omit<Cause, "condition" | "limit">;
+  readonly cause: Omit<Cause, "condition" | "limit" | "shares">;
   /** What the hung thing's heights were worked out with at the pole, m. */
   readonly heightM: number;
   readonly shareAt: (offsetM: number) => number;
@@ -62,13 +62,15 @@ export function tooLow(plant: Plant, { hung, passage, surface, cause, heightM, s
         passage.over.heightAtM(offsetM) -
         limit.limitM,
     });
-    const leastM = piecesOf(stopsOver(hung, passage)).map(([fromM, toM]) =>
-      leastPerShareM([spareAt(fromM), spareAt(toM)], bendM(condition)),
+    const { leastM, share } = leastOf(
+      piecesOf(stopsOver(hung, passage)).map(([fromM, toM]) =>
+        leastPerShare([spareAt(fromM), spareAt(toM)], bendM(condition)),
+      ),
     );
-    const belowM = -Math.min(Number.POSITIVE_INFINITY, ...leastM);
-    return belowM === Number.NEGATIVE_INFINITY
+    const shares = { above: null, below: share };
+    return leastM === Number.POSITIVE_INFINITY
       ? []
-      : [{ aboveM: Number.NEGATIVE_INFINITY, belowM, cause: { ...cause, condition, limit } }];
+      : [{ aboveM: Number.NEGATIVE_INFINITY, belowM: -leastM, cause: { ...cause, condition, limit, shares } }];
   });
 }
 

@@ -4,7 +4,7 @@ import { partyOf, separationSurface, spanSeparations } from "../plant/separation
 import { type HungState, spanSag, strandSagM } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import type { Barred, Cause } from "./barred.ts";
-import { leastPerShareM } from "./leastPerShare.ts";
+import { type LeastPerShare, leastOf, leastPerShare } from "./leastPerShare.ts";
 import { type SpanAtPole, spansAt, strandBendM } from "./spanAtPole.ts";
 
 /**
@@ -28,6 +28,7 @@ export function barredAtPole(plant: Plant, poleId: string): readonly Barred[] {
           spanId: null,
           condition: null,
           limit,
+          shares: { above: 1, below: isCommunication ? 1 : null },
         },
       },
     ];
@@ -49,19 +50,22 @@ export function barredInSpans(plant: Plant, poleId: string): readonly Barred[] {
       if (!limit || !here || !there) return [];
       const other = { hereM: here.heightM, farGapM: there.heightM - ourFarM, sagM: otherSagM, limitM: limit.limitM };
       const isCommunication = party === "communication";
-      const highestBelowM = leastGapM(span, other, sag.stringing, 1);
-      const cause: Cause = {
+      const under = leastGap(span, other, sag.stringing, 1);
+      const cause: Omit<Cause, "shares"> = {
         ruleId: isCommunication ? "communication-separation-in-span" : "supply-separation-in-span",
         against: { table: "attachment", id: here.id },
         spanId: span.spanId,
         condition: null,
         limit,
       };
-      if (!isCommunication) return [{ aboveM: highestBelowM, belowM: Number.POSITIVE_INFINITY, cause }];
-      const states = [sag.stringing, sag.hot, sag.iced];
-      const lowestAboveM = -Math.min(...states.map((state) => leastGapM(span, other, state, -1)));
+      const [aboveM, above] = [under.leastM, under.share];
+      if (!isCommunication)
+        return [{ aboveM, belowM: Number.POSITIVE_INFINITY, cause: { ...cause, shares: { above, below: null } } }];
+      const over = leastOf([sag.stringing, sag.hot, sag.iced].map((state) => leastGap(span, other, state, -1)));
+      const [belowM, below] = [-over.leastM, over.share];
       const evenM = other.hereM + other.farGapM; // above this our strand is the upper one over the span as a whole
-      return [{ aboveM: Math.min(highestBelowM, evenM), belowM: Math.max(lowestAboveM, evenM), cause }];
+      const shares = { above: aboveM <= evenM ? above : null, below: belowM >= evenM ? below : null };
+      return [{ aboveM: Math.min(aboveM, evenM), belowM: Math.max(belowM, evenM), cause: { ...cause, shares } }];
     });
   });
 }
@@ -76,7 +80,12 @@ export type OtherWire = {
 };
 
 /** Least gap to their wire beyond the limit over the share of this pole, our strand at height 0 here, m; `side` 1 where theirs is above. */
-export function leastGapM({ lengthM, shareAt }: SpanAtPole, other: OtherWire, state: HungState, side: 1 | -1): number {
+export function leastGap(
+  { lengthM, shareAt }: SpanAtPole,
+  other: OtherWire,
+  state: HungState,
+  side: 1 | -1,
+): LeastPerShare {
   const spareAt = (offsetM: number) => {
     const share = shareAt(offsetM);
     const theirSagM = 4 * other.sagM * share * (1 - share);
@@ -87,7 +96,5 @@ export function leastGapM({ lengthM, shareAt }: SpanAtPole, other: OtherWire, st
   const loadsM = state.pointLoads.map(({ atM }) => atM).filter((atM) => atM > 0 && atM < lengthM);
   const stops = [0, ...loadsM.sort((a, b) => a - b), lengthM];
   const bendM = side * (4 * other.sagM - strandBendM(lengthM, state));
-  return Math.min(
-    ...stops.slice(1).map((toM, index) => leastPerShareM([spareAt(stops[index] ?? 0), spareAt(toM)], bendM)),
-  );
+  return leastOf(stops.slice(1).map((toM, index) => leastPerShare([spareAt(stops[index] ?? 0), spareAt(toM)], bendM)));
 }

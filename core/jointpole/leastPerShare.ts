@@ -5,6 +5,9 @@ type Spare = {
   readonly spareM: number;
 };
 
+/** The least of spare / share on a piece, m, and the share of the place it is at. */
+export type LeastPerShare = { readonly leastM: number; readonly share: number };
+
 /** What floating point may leave of a nothing, m: as much as the rules forgive. */
 export const noiseM = 5e-10;
 
@@ -18,16 +21,26 @@ export const noiseM = 5e-10;
  * @param bendM  c: four times the sag between the two, m
  * @returns -Infinity where the far end lacks already, which no height here can mend; Infinity where the piece is the far end
  */
-export function leastPerShareM(ends: readonly [Spare, Spare], bendM: number): number {
+export function leastPerShare(ends: readonly [Spare, Spare], bendM: number): LeastPerShare {
   const [near, far] = ends[0].share <= ends[1].share ? ends : [ends[1], ends[0]];
-  const atEnds = [near, far].filter(({ share }) => share > 0).map(({ share, spareM }) => spareM / share);
-  if (near.share === 0 && near.spareM < -noiseM) return Number.NEGATIVE_INFINITY;
+  const atEnds = [near, far]
+    .filter(({ share }) => share > 0)
+    .map(({ share, spareM }) => ({ leastM: spareM / share, share }));
+  if (near.share === 0 && near.spareM < -noiseM) return { leastM: Number.NEGATIVE_INFINITY, share: 0 };
   const run = far.share - near.share;
-  if (!(run > 0)) return Math.min(Number.POSITIVE_INFINITY, ...atEnds);
+  if (!(run > 0)) return leastOf(atEnds);
   const b = (far.spareM - near.spareM) / run - bendM * (near.share + far.share);
   const a = near.spareM - b * near.share - bendM * near.share ** 2;
-  if (near.share === 0 && a <= noiseM) return Math.min(b, ...atEnds);
+  if (near.share === 0 && a <= noiseM) return leastOf([{ leastM: b, share: 0 }, ...atEnds]);
   const turn = a > 0 && bendM > 0 ? Math.sqrt(a / bendM) : 0;
-  const atTurn = turn > near.share && turn < far.share ? [b + 2 * Math.sqrt(a * bendM)] : [];
-  return Math.min(...atEnds, ...atTurn);
+  const atTurn = turn > near.share && turn < far.share ? [{ leastM: b + 2 * Math.sqrt(a * bendM), share: turn }] : [];
+  return leastOf([...atEnds, ...atTurn]);
+}
+
+/** The least of several; Infinity where there is none. */
+export function leastOf(several: readonly LeastPerShare[]): LeastPerShare {
+  return several.reduce((least, one) => (one.leastM < least.leastM ? one : least), {
+    leastM: Number.POSITIVE_INFINITY,
+    share: 0,
+  });
 }

@@ -16,6 +16,14 @@ type Move = {
   readonly ownerOnly: boolean;
 };
 
+/** Who would move where, so that our strand has a place. */
+export type MovePlan = {
+  readonly moves: readonly Move[];
+  readonly ourHeightM: number;
+  /** All moves of others together, m. */
+  readonly totalM: number;
+};
+
 /** What must be done to a pole before our strand satisfies everything on it. */
 export type MakeReady =
   | { readonly kind: "nothing" }
@@ -23,12 +31,9 @@ export type MakeReady =
   | { readonly kind: "oursAlone"; readonly ourHeightM: number }
   | {
       readonly kind: "moves";
-      readonly moves: readonly Move[];
-      readonly ourHeightM: number;
-      /** All moves of others together, m. */
-      readonly totalM: number;
-      /** Total of the next best plan with as many moves, m; null where there is no other. */
-      readonly nextTotalM: number | null;
+      readonly best: MovePlan;
+      /** The next best plan with as many moves; null where there is no other. */
+      readonly next: MovePlan | null;
     }
   | { readonly kind: "none"; readonly why: string }
   | { readonly kind: "unknown"; readonly why: string };
@@ -76,18 +81,18 @@ function fewestMoves(
       .flatMap((moved) => leastPlan(scene, moved) ?? [])
       .sort((a, b) => a.totalM - b.totalM);
     const [best, next] = plans;
-    if (best) return told(best, next);
+    if (best) return { kind: "moves", best: told(best), next: next ? told(next) : null };
   }
   return null;
 }
 
-function told({ moved, ourHeightM, totalM }: Plan, next: Plan | undefined): MakeReady {
+function told({ moved, ourHeightM, totalM }: Plan): MovePlan {
   const moves = moved.flatMap(({ wire, toM }): Move[] =>
     wire.attachment
       ? [{ attachmentId: wire.attachment.id, fromM: wire.heightM, toM, ownerOnly: !isCommunication(wire) }]
       : [],
   );
-  return { kind: "moves", moves, ourHeightM, totalM, nextTotalM: next?.totalM ?? null };
+  return { moves, ourHeightM, totalM };
 }
 
 function whyNone(plant: Plant, poleId: string): string {

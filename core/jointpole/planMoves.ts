@@ -21,6 +21,7 @@ export function leastPlan(scene: PoleScene, moved: readonly PoleWire[]): Plan | 
   const { ours, others, stepM } = scene;
   const held = others.filter((one) => !moved.includes(one));
   const wires = [...moved, ours];
+  if (wires.some((a) => wires.some((b) => a !== b && isNeverApart(scene, a, b)))) return null;
   const stretches = new Map(wires.map((wire) => [wire, scene.stretches(wire, held)]));
   if ([...stretches.values()].some((one) => one.length === 0)) return null;
   const spots = spotsOf(scene, stretches);
@@ -55,6 +56,11 @@ type At = readonly [wire: PoleWire, count: number];
 
 function keepApart({ apart }: PoleScene, [a, countA]: At, [b, countB]: At): boolean {
   return countA - countB >= apart(a, b) || countB - countA >= apart(b, a);
+}
+
+/** Whether two wires come too near whatever their heights here: an end at the other pole falls short by itself. */
+function isNeverApart({ apart }: PoleScene, a: PoleWire, b: PoleWire): boolean {
+  return apart(a, b) === Number.POSITIVE_INFINITY && apart(b, a) === Number.POSITIVE_INFINITY;
 }
 
 /** Counts a wire can have in a least plan, those nearest to its present height first. */

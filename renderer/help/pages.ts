@@ -41,6 +41,7 @@ export const helpPages: readonly HelpPage[] = [
       "The panel tells what is chosen: its fields, what it touches and what the rules say about it. With nothing chosen it tells the route.",
       "Lengths are taken as people write them: 36 in, 10' 6\", 3 m. They are shown in the units of the route.",
       "Names that are underlined lead to the thing they name.",
+      "A pole and an attachment tell the heights for our strand at which everything is kept at once, what bars the others, and what others would have to move where no height is left, the cheapest plan first. One press records a plan, one undo takes it back.",
     ],
   },
   {
@@ -158,6 +159,7 @@ export const helpPages: readonly HelpPage[] = [
       "Sag: a uniform load between two supports, y = w x (L − x) / 2H; w is weight along the span, L its length, H the horizontal tension.",
       "Tension at another temperature or load: by the change of state of the strand, from its stringing sag, stiffness and expansion.",
       "Clearance: height of the line at the crossing, less the height of the surface there, under the condition the clearance set names.",
+      "Heights for our strand at a pole: every bound solved by itself, h = p + (K − c) / s; p is the height now, K what must be kept, c what is kept at the place that decides, s the part of a rise at the pole that reaches there. Moves of others: fewest first, then the least distance.",
       "Drops: the straight way from port to living unit, with what the company adds for the house.",
       "Light: fiber by length, splices, connections and splitters, with the company's margin; a splitter of N legs takes 10 log N and its excess.",
       "Inside, every figure is kept in SI units and none is rounded; rounding happens where it is shown.",

@@ -8,6 +8,7 @@ import { FieldList } from "./fields/FieldList.tsx";
 import { RowHistory } from "./fields/RowHistory.tsx";
 import { Touches } from "./fields/Touches.tsx";
 import { RefButton } from "./RefButton.tsx";
+import { AttachmentTold } from "./told/AttachmentTold.tsx";
 import { CrossingTold } from "./told/CrossingTold.tsx";
 import { HungTold } from "./told/HungTold.tsx";
 import { PoleTold } from "./told/PoleTold.tsx";
@@ -38,7 +39,9 @@ function One({ open, chosen }: { readonly open: OpenRoute; readonly chosen: RefK
   const { plant } = open;
   if (!plant.row(table, id)) return null;
   const findings = [...open.findings.values()].filter((finding) =>
-    finding.subjects.some((one) => drawnRef(plant, refKey(one.table, one.id)) === chosen),
+    finding.subjects
+      .map((one) => refKey(one.table, one.id))
+      .some((one) => one === chosen || drawnRef(plant, one) === chosen),
   );
   return (
     <>
@@ -64,6 +67,8 @@ function tell(table: ReturnType<typeof splitRef>["table"], told: Told) {
       return <PoleTold {...told} />;
     case "terminal":
       return <TerminalTold {...told} />;
+    case "attachment":
+      return <AttachmentTold {...told} />;
     case "span":
       return <SpanTold {...told} />;
     case "crossing":

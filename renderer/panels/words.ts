@@ -24,6 +24,18 @@ export const panelWords = {
   face: (usedCount: number, count: number): string => `Face of the terminal: ${usedCount} of ${count} ports used`,
 } as const;
 
+/** Words of the heights our strand may have on a pole. */
+export const rangeWords = {
+  title: "Heights for our strand",
+  noHeight: "at no height",
+  or: ", or ",
+  others: (count: number): string => `${count} more that bar less`,
+  cheapest: "Cheapest",
+  next: "Next best",
+  total: "Moves of others in all:",
+  fixTold: "Records these heights as one edit; undo takes it back",
+} as const;
+
 /** What a view says that has nothing in it. */
 export const emptyWords = {
   diagram: "Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by hand.",
@@ -64,6 +76,11 @@ export function titleOf(plant: Plant, ref: RefKey): string {
       return plant.rowOf("slack", id).kind === "access" ? "Access coil" : "Storage coil";
     case "closure":
       return `Closure ${plant.rowOf("closure", id).name}`;
+    case "attachment": {
+      const { kind, owner, poleId } = plant.rowOf("attachment", id);
+      const whose = kind === "ourStrand" || owner === "" ? "" : ` of ${owner}`;
+      return `${capital(attachmentWords[kind])}${whose} on pole ${plant.rowOf("pole", poleId).tag}`;
+    }
     case "cable":
       return `Cable ${plant.rowOf("cable", id).name}`;
     case "strandSection":

@@ -29,7 +29,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "zod",
     "papaparse",
   ],
-  "core/calc": ["core/units", "core/geodesy", "core/strand", "core/fiber", "core/assignment", "zod"],
+  "core/calc": ["core/units", "core/geodesy", "core/strand", "core/fiber", "core/assignment", "core/jointpole", "zod"],
   "core/contract": ["core/units", "core/model", "core/edits", "core/rules", "core/sheets", "core/exchange", "zod"],
   db: ["core/*", "better-sqlite3", "zod", "node:*"],
   "electron/host": ["core/*", "db", "assets/demo", "zod", "node:*", "pdfkit", "read-excel-file", "fflate"],

@@ -5,6 +5,7 @@ import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { attachmentWords } from "../words.ts";
+import { RangeTold } from "./RangeTold.tsx";
 import type { Told } from "./told.ts";
 
 /** A pole: who hangs on it at what height, where its spans go. */
@@ -49,6 +50,7 @@ export function PoleTold({ plant, id, units }: Told) {
           </tbody>
         </table>
       )}
+      <RangeTold plant={plant} id={id} units={units} />
       <h3>Spans</h3>
       <ul className="lines">
         {spans.map((span) => (

@@ -46,7 +46,9 @@ describe("the register of topics", () => {
         code: "unknown-topic",
         what: 'There is no topic called "sagg".',
         where: "topic",
-        mend: expect.stringMatching(/^Use one of assign, clamped-spans, colour, distance, .*, tension-change, wind\.$/),
+        mend: expect.stringMatching(
+          /^Use one of assign, attachment-range, clamped-spans, colour, distance, .*, tension-change, wind\.$/,
+        ),
       },
     });
   });

@@ -17,7 +17,7 @@ describe("the heights for our strand at a pole, explained", () => {
       title: "Heights for our strand at pole P2",
       result: expect.stringMatching(/^18 ft \d+ in to 23 ft 8 in$/),
       present: "Attached at 20 ft 8 in: among them.",
-      makeReady: [],
+      makeReady: { plans: [], why: null },
     });
     expect(told(smallRoute(), "pole-2", "metric").result).toMatch(/^5\.\d\d m to 7\.23 m$/);
   });
@@ -26,7 +26,7 @@ describe("the heights for our strand at a pole, explained", () => {
     const { bounds } = told(smallRoute());
     const neutral = bounds.find((one) => one.from.id === "neutral-2" && one.setsAnEnd);
     expect(neutral).toMatchObject({
-      heights: "at most 23 ft 8 in",
+      ends: [{ end: "atMost", text: "at most 23 ft 8 in" }],
       reason: "to stay 30 in under the neutral of Power company, out of the communication worker safety zone",
     });
     expect(neutral && basisWords(neutral.basis)).toBe("test; practice, no published source");
@@ -44,7 +44,7 @@ describe("the heights for our strand at a pole, explained", () => {
     const cable = told(smallRoute()).bounds.find(
       (one) => one.reason === "to keep 12 in from the communication of Telephone",
     );
-    expect(cable?.heights).toBe("at most 16 ft 4 in, or at least 18 ft 5 in");
+    expect(cable?.ends.map((one) => one.text)).toEqual(["at most 16 ft 4 in", "at least 18 ft 5 in"]);
   });
 
   it("say that the usable space is the company's own setting", () => {
@@ -56,20 +56,28 @@ describe("the heights for our strand at a pole, explained", () => {
   it("tell what to move where there is no room, and why nothing is cheaper", () => {
     let route = changed(smallRoute(), "attachment", "neutral-2", { heightM: 7.0104 });
     route = changed(route, "attachment", "telephone-2", { heightM: 6.096 });
-    const { result, present, makeReady } = told(route);
-    expect(result).toBe("no height");
+    const { result, present, makeReady, bounds } = told(route);
+    expect(result).toBe("No height satisfies everything");
     expect(present).toBe("Attached at 20 ft 8 in: not among them.");
-    expect(makeReady[0]).toMatch(/^Lower the communication of Telephone from 20 ft 0 in to 1\d ft \d+ in\.$/);
-    expect(makeReady[1]).toMatch(/^Attach our strand at (20|19) ft \d+ in\.$/);
-    expect(makeReady[2]).toMatch(
-      /^Fewest moves first, then least distance: 1 of others, \d+ in in all; no other plan has as few\./,
+    expect(
+      bounds
+        .filter((one) => one.setsAnEnd)
+        .map((one) => one.from.id)
+        .sort(),
+    ).toEqual(["neutral-2", "telephone-2"]);
+    const [best] = makeReady.plans;
+    expect(best?.says[0]).toMatch(/^Lower the communication of Telephone from 20 ft 0 in to 1\d ft \d+ in\.$/);
+    expect(best?.says[1]).toMatch(/^Attach our strand at (20|19) ft \d+ in\.$/);
+    expect(best?.total).toMatch(/^\d+ in$/);
+    expect(makeReady.why).toMatch(
+      /^Fewest attachments of others first, then the least distance in all; no other plan has as few\./,
     );
   });
 
   it("say that only the owner may move supply", () => {
     let route = changed(smallRoute(), "attachment", "neutral-2", { heightM: 7.0104 });
     route = changed(route, "settings", "settings", { usableFromM: 6.4 });
-    expect(told(route).makeReady[0]).toMatch(
+    expect(told(route).makeReady.plans[0]?.says[0]).toMatch(
       /^Raise the neutral of Power company from 23 ft 0 in to 23 ft \d+ in; only its owner may move it/,
     );
   });
@@ -77,7 +85,7 @@ describe("the heights for our strand at a pole, explained", () => {
   it("say first where the end at the other pole falls short by itself, which no height here mends", () => {
     const route = changed(smallRoute(), "attachment", "strand-3", { heightM: 7.5 });
     expect(told(route).bounds[0]).toMatchObject({
-      heights: "at no height",
+      ends: [],
       reason:
         "to stay 22.5 in under the neutral of Power company in span P2 to P3 as both sag: the end at the other pole falls short by itself",
     });

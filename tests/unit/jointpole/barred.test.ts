@@ -2,7 +2,14 @@ import { describe, expect, it } from "vitest";
 import { type Cause, freeHeights, type HeightRule } from "../../../core/jointpole/barred.ts";
 
 function cause(ruleId: HeightRule): Cause {
-  return { ruleId, against: { table: "pole", id: "pole-1" }, spanId: null, condition: null, limit: "usableFromM" };
+  return {
+    ruleId,
+    against: { table: "pole", id: "pole-1" },
+    spanId: null,
+    condition: null,
+    limit: "usableFromM",
+    shares: { above: null, below: 1 },
+  };
 }
 
 const road = { aboveM: Number.NEGATIVE_INFINITY, belowM: 5.5, cause: cause("crossing-clearance") };

@@ -53,27 +53,34 @@ describe("what makes a pole ready for our strand", () => {
   it("lowers the telephone from 20 ft to 19 ft 6 in: ours at 20 ft 6 in, 12 in over it", () => {
     expect(readyOf(underTheNeutral({ telephone: feetM(20) }))).toMatchObject({
       kind: "moves",
-      moves: [{ attachmentId: "telephone", toM: expect.closeTo(feetM(19, 6), 9), ownerOnly: false }],
-      ourHeightM: expect.closeTo(feetM(20, 6), 9),
-      totalM: expect.closeTo(6 * metresPerInch, 9),
+      best: {
+        moves: [{ attachmentId: "telephone", toM: expect.closeTo(feetM(19, 6), 9), ownerOnly: false }],
+        ourHeightM: expect.closeTo(feetM(20, 6), 9),
+        totalM: expect.closeTo(6 * metresPerInch, 9),
+      },
     });
   });
 
   it("moves one attachment 24 in rather than two of them 6 in each: fewer moves come first", () => {
     expect(readyOf(underTheNeutral({ telephone: feetM(20), television: feetM(19) }))).toMatchObject({
       kind: "moves",
-      moves: [{ attachmentId: "telephone", toM: expect.closeTo(feetM(18), 9) }],
-      totalM: expect.closeTo(24 * metresPerInch, 9),
+      best: {
+        moves: [{ attachmentId: "telephone", toM: expect.closeTo(feetM(18), 9) }],
+        totalM: expect.closeTo(24 * metresPerInch, 9),
+      },
     });
   });
 
   it("moves both where neither alone will do, and no further than they must", () => {
     const ready = readyOf(underTheNeutral({ telephone: feetM(20, 2), television: feetM(19, 10) }));
-    expect(ready).toMatchObject({ kind: "moves", moves: [{}, {}], ourHeightM: expect.closeTo(feetM(20, 6), 9) });
+    expect(ready).toMatchObject({
+      kind: "moves",
+      best: { moves: [{}, {}], ourHeightM: expect.closeTo(feetM(20, 6), 9) },
+    });
     if (ready.kind !== "moves") throw new Error(ready.kind);
     // one of them to 19 ft 6 in, the other 12 in further down: 8 + 16 in or 4 + 20 in, 24 in either way
-    expect(ready.totalM).toBeCloseTo(24 * metresPerInch, 9);
-    expect(ready.moves.map((one) => one.toM).sort()).toEqual([
+    expect(ready.best.totalM).toBeCloseTo(24 * metresPerInch, 9);
+    expect(ready.best.moves.map((one) => one.toM).sort()).toEqual([
       expect.closeTo(feetM(18, 6), 9),
       expect.closeTo(feetM(19, 6), 9),
     ]);
@@ -85,18 +92,23 @@ describe("what makes a pole ready for our strand", () => {
       usableFromM: feetM(19),
     });
     expect(readyOf(between)).toMatchObject({
-      moves: [{ attachmentId: "lower", toM: expect.closeTo(feetM(18, 3), 9) }],
-      nextTotalM: expect.closeTo(30 * metresPerInch, 9),
+      best: { moves: [{ attachmentId: "lower", toM: expect.closeTo(feetM(18, 3), 9) }] },
+      next: {
+        moves: [{ attachmentId: "upper", toM: expect.closeTo(feetM(17, 9), 9) }],
+        totalM: expect.closeTo(30 * metresPerInch, 9),
+      },
     });
-    expect(readyOf(underTheNeutral({ telephone: feetM(20) }))).toMatchObject({ nextTotalM: null });
+    expect(readyOf(underTheNeutral({ telephone: feetM(20) }))).toMatchObject({ next: null });
   });
 
   it("raises the neutral only where no communication can make room, and says that only its owner may", () => {
     const route = changed(crowdedPole({}), "settings", "settings", { usableFromM: feetM(21) });
     expect(readyOf(route)).toMatchObject({
       kind: "moves",
-      moves: [{ attachmentId: "neutral-2", toM: expect.closeTo(feetM(23, 6), 9), ownerOnly: true }],
-      ourHeightM: expect.closeTo(feetM(21), 9),
+      best: {
+        moves: [{ attachmentId: "neutral-2", toM: expect.closeTo(feetM(23, 6), 9), ownerOnly: true }],
+        ourHeightM: expect.closeTo(feetM(21), 9),
+      },
     });
   });
 
@@ -104,11 +116,13 @@ describe("what makes a pole ready for our strand", () => {
     let route = changed(crowdedPole({}), "settings", "settings", { usableFromM: feetM(22) });
     route = changed(route, "attachment", "primary-2", { heightM: feetM(27, 6) });
     expect(readyOf(route)).toMatchObject({
-      moves: [
-        { attachmentId: "neutral-2", toM: expect.closeTo(feetM(24, 6), 9), ownerOnly: true },
-        { attachmentId: "primary-2", toM: expect.closeTo(feetM(27, 10), 9), ownerOnly: true },
-      ],
-      ourHeightM: expect.closeTo(feetM(22), 9),
+      best: {
+        moves: [
+          { attachmentId: "neutral-2", toM: expect.closeTo(feetM(24, 6), 9), ownerOnly: true },
+          { attachmentId: "primary-2", toM: expect.closeTo(feetM(27, 10), 9), ownerOnly: true },
+        ],
+        ourHeightM: expect.closeTo(feetM(22), 9),
+      },
     });
   });
 
