@@ -129,8 +129,12 @@ export function placeOfRef(plant: Plant, ref: RefKey, places = placesOf(plant, "
       return places.unitAt(plant.rowOf("livingUnit", id));
     case "span":
       return alongSpan(plant, places, id, plant.rowOf("span", id).lengthM / 2);
+    case "guy":
+      return places.poleAt(plant.rowOf("guy", id).poleId);
     case "terminal":
     case "crossing":
+    case "structure":
+    case "groundPoint":
     case "slack":
     case "closure": {
       const row = plant.rowOf(table, id);

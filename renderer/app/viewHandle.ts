@@ -14,7 +14,7 @@ type FrameStats = {
 
 /** What a test may ask of the diagram, which is opaque to it otherwise. */
 export type ViewHandle = {
-  /** Middle of a row's symbol in page pixels; ids of poles, terminals, living units, spans, crossings, coils, closures. */
+  /** Middle of a row's symbol in page pixels; ids of poles, terminals, living units, spans, crossings, coils, closures, guys, structures, ground points. */
   readonly toScreen: (id: string) => { readonly x: number; readonly y: number } | null;
   /** Middle of a port's tick in page pixels; null where ticks are not drawn. */
   readonly portToScreen: (terminalId: string, port: number) => { readonly x: number; readonly y: number } | null;
@@ -32,7 +32,18 @@ declare global {
   }
 }
 
-const drawnTables = ["pole", "terminal", "livingUnit", "span", "crossing", "slack", "closure"] as const;
+const drawnTables = [
+  "pole",
+  "terminal",
+  "livingUnit",
+  "span",
+  "crossing",
+  "slack",
+  "closure",
+  "guy",
+  "structure",
+  "groundPoint",
+] as const;
 
 /** Puts the test handle on the page; only where its address asks for it. */
 export function offerViewHandle(session: Session, picture: () => Picture | null, stage: () => DOMRect): void {

@@ -22,6 +22,7 @@ import { drawClosures, drawCoils, drawTerminals } from "./drawHung.ts";
 import { openLabelDrawer } from "./drawLabels.ts";
 import { drawLeaders } from "./drawLeaders.ts";
 import { drawPoles } from "./drawPoles.ts";
+import { drawGroundPoints, drawGuys, drawStructures } from "./drawSite.ts";
 import { drawSpans } from "./drawSpans.ts";
 import { HoverCard } from "./HoverCard.tsx";
 import { openMeasure } from "./measureText.ts";
@@ -36,10 +37,13 @@ const still = { listening: false, perfectDrawEnabled: false } as const;
 /** Kinds in the order they are inked; each is one shape over prepared data. */
 const kinds = [
   ["crossings", drawCrossings],
+  ["structures", drawStructures],
   ["drops", drawDrops],
   ["houses", drawHouses],
   ["leaders", drawLeaders],
+  ["guys", drawGuys],
   ["spans", drawSpans],
+  ["groundPoints", drawGroundPoints],
   ["coils", drawCoils],
   ["closures", drawClosures],
   ["terminals", drawTerminals],

@@ -6,6 +6,7 @@ import { screenPoint } from "./hitTest.ts";
 import { coilPlacePx, type HungPlace, terminalPlacePx } from "./hungPlace.ts";
 import { housePx, ringPx } from "./level.ts";
 import type { Pen, Picture } from "./paint.ts";
+import { structurePlacePx } from "./sitePlace.ts";
 import { at } from "./spanMarks.ts";
 import { screenX, screenY } from "./viewport.ts";
 
@@ -41,6 +42,11 @@ function outline(pen: Pen, picture: Picture, ref: RefKey, gap: number): void {
     const [x, y] = [screenX(view, mark.eastM), screenY(view, mark.northM)];
     const widthPx = bandWidthPx(mark, view);
     plate(pen, { x, y, strandX: x, strandY: y, widthPx, heightPx: bandReachPx(level) * 2, turnRad }, gap);
+    return;
+  }
+  if (table === "structure") {
+    const mark = scene.structures.marks[scene.structures.positionOf.get(id) ?? -1];
+    if (mark) plate(pen, structurePlacePx(mark, view, level), gap);
     return;
   }
   if (table === "span") {

@@ -6,6 +6,7 @@ import { type FindingMark, findingMarks } from "./findingMarks.ts";
 import { coilPlacePx, distanceToPlacePx, terminalPlacePx } from "./hungPlace.ts";
 import { housePx, ringPx } from "./level.ts";
 import type { Picture } from "./paint.ts";
+import { siteHits, sitePoint, siteWithin } from "./siteHits.ts";
 import { at } from "./spanMarks.ts";
 import { type Box, groundAt, screenX, screenY } from "./viewport.ts";
 
@@ -24,6 +25,7 @@ export function hitAll(picture: Picture, xPx: number, yPx: number): readonly Ref
     ...near(hungHits(picture, around, xPx, yPx)),
     ...near(poleHits(picture, around, xPx, yPx)),
     ...near(houseHits(picture, around, xPx, yPx)),
+    ...near(siteHits(picture, around, xPx, yPx)),
     ...near(crossingHits(picture, around, xPx, yPx)),
     ...near(spanHits(picture, around, xPx, yPx)),
   ];
@@ -39,8 +41,8 @@ export function hitFinding({ findings, view }: Picture, xPx: number, yPx: number
 }
 
 /** Rows whose place lies in a box of the screen: what a marquee takes. */
-export function refsWithin({ scene }: Picture, box: Box): readonly RefKey[] {
-  const { poles, terminals, houses, coils, closures } = scene;
+export function refsWithin(picture: Picture, box: Box): readonly RefKey[] {
+  const { poles, terminals, houses, coils, closures } = picture.scene;
   return [
     ...poles.index.within(box).flatMap((i) => keyed("pole", poles.ids[i])),
     ...terminals.index.within(box).flatMap((i) => keyed("terminal", terminals.marks[i]?.id)),
@@ -49,11 +51,13 @@ export function refsWithin({ scene }: Picture, box: Box): readonly RefKey[] {
       .flatMap((i) => (houses.marks[i]?.unitIds ?? []).flatMap((id) => keyed("livingUnit", id))),
     ...coils.index.within(box).flatMap((i) => keyed("slack", coils.marks[i]?.id)),
     ...closures.index.within(box).flatMap((i) => keyed("closure", closures.marks[i]?.id)),
+    ...siteWithin(picture, box),
   ];
 }
 
 /** Middle of a row's symbol on screen, or null for a row that is not drawn by itself. */
-export function screenPoint({ scene, view }: Picture, ref: RefKey): readonly [number, number] | null {
+export function screenPoint(picture: Picture, ref: RefKey): readonly [number, number] | null {
+  const { scene, view } = picture;
   const { table, id } = splitRef(ref);
   const placed = (mark: { eastM: number; northM: number } | undefined) =>
     mark ? ([screenX(view, mark.eastM), screenY(view, mark.northM)] as const) : null;
@@ -78,6 +82,10 @@ export function screenPoint({ scene, view }: Picture, ref: RefKey): readonly [nu
       return placed(scene.closures.marks[scene.closures.positionOf.get(id) ?? -1]);
     case "livingUnit":
       return placed(scene.houses.marks[scene.houses.positionOf.get(id) ?? -1]);
+    case "guy":
+    case "structure":
+    case "groundPoint":
+      return sitePoint(picture, table, id);
     case "crossing":
       return placed(scene.crossings.marks.find((one) => one.id === id));
     case "span": {

@@ -5,6 +5,7 @@ import { otherWireGapPx } from "./drawSpans.ts";
 import { coilPlacePx, terminalPlacePx } from "./hungPlace.ts";
 import { housePx, ringPx } from "./level.ts";
 import type { Picture } from "./paint.ts";
+import { elevationWishes, structureWishes } from "./siteLabels.ts";
 import { at } from "./spanMarks.ts";
 import { screenX, screenY, zoomOf } from "./viewport.ts";
 
@@ -24,7 +25,7 @@ export type LabelWish = {
   readonly places: readonly (readonly [number, number])[];
 };
 
-/** Every label of a picture in the order in which they find room: tags, terminals, crossings, lengths, houses, coils, owners. */
+/** Every label of a picture in the order in which they find room: tags, terminals, crossings, lengths, houses, structures, coils, elevations, owners. */
 export function labelWishes(picture: Picture, measure: Measure): readonly LabelWish[] {
   return [
     ...poleTags(picture, measure),
@@ -32,7 +33,9 @@ export function labelWishes(picture: Picture, measure: Measure): readonly LabelW
     ...crossingWords(picture),
     ...spanLengths(picture),
     ...houseNumbers(picture),
+    ...structureWishes(picture, figureLetterPx * picture.ink.letterFrac),
     ...coilLengths(picture),
+    ...elevationWishes(picture, figureLetterPx * picture.ink.letterFrac),
     ...otherOwners(picture),
   ];
 }

@@ -16,6 +16,14 @@ import {
 import { type OtherParties, otherPartiesByPole } from "./otherParties.ts";
 import { type DrawnAs, type Places, placesOf } from "./places.ts";
 import { type PoleMarks, poleMarks } from "./poleMarks.ts";
+import {
+  type GroundMark,
+  type GuyMark,
+  groundMarks,
+  guyMarks,
+  type StructureMark,
+  structureMarks,
+} from "./siteMarks.ts";
 import { cablesBySpan, type SpanMarks, spanMarks } from "./spanMarks.ts";
 import type { Box } from "./viewport.ts";
 
@@ -27,6 +35,9 @@ export type Scene = {
   readonly terminals: HungMarks<TerminalMark>;
   readonly coils: HungMarks<CoilMark>;
   readonly closures: HungMarks<ClosureMark>;
+  readonly guys: HungMarks<GuyMark>;
+  readonly structures: HungMarks<StructureMark>;
+  readonly groundPoints: HungMarks<GroundMark>;
   readonly houses: HouseMarks;
   readonly drops: DropMarks;
   readonly places: Places;
@@ -47,6 +58,9 @@ export function openSceneMaker(plant: Plant): SceneMaker {
   const terminals = kept(openTerminalMarks(plant));
   const coils = kept(openCoilMarks(plant));
   const closures = kept(openClosureMarks(plant));
+  const guys = kept((places: Places) => guyMarks(plant, places));
+  const structures = kept((spanPart: SpanMarks) => structureMarks(plant, spanPart));
+  const groundPoints = kept((spanPart: SpanMarks) => groundMarks(plant, spanPart));
   const houses = kept((places: Places) => houseMarks(plant, places));
   const drops = kept(openDropMarks(plant));
   return (r, drawnAs = "ground") => {
@@ -64,6 +78,9 @@ export function openSceneMaker(plant: Plant): SceneMaker {
       terminals: terminalPart,
       coils: coils([r.slack, spanPart], spanPart),
       closures: closures([r.closure, spanPart], spanPart),
+      guys: guys([r.guy, r.pole, r.span, places], places),
+      structures: structures([r.structure, spanPart], spanPart),
+      groundPoints: groundPoints([r.groundPoint, spanPart], spanPart),
       houses: housePart,
       drops: drops([r.drop, terminalPart, housePart], terminalPart, housePart),
       places,

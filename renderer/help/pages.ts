@@ -30,6 +30,7 @@ export const helpPages: readonly HelpPage[] = [
       "What is dragged is drawn to its usual places, told beside it; hold Ctrl (Cmd) to have it free. Type a length while dragging to have it exact. A pole is dragged only once it is chosen.",
       "E arranges what is chosen: evenly spaced, at one distance from the pole, in a straight line, or a terminal at every so many poles. It is shown before it is done. F turns a terminal to the other side of its pole, F4 does the last thing again to what is chosen now.",
       "Tools at the left edge add by hand. While a line goes on from a pole, point where it goes and type the length of the span.",
+      "A guy is a thin tail from its pole with a bar where the anchor stands; a building is a face with hatching behind it, a sign a thick face on posts, either one broken across the strand where the line passes over it; a small cross on the strand is a measured point of the ground.",
       "A terminal hangs under the strand by two short hangers; each tick is a port: filled is used, hollow is spare, hatched is reserved.",
     ],
   },

@@ -10,10 +10,12 @@ import { Touches } from "./fields/Touches.tsx";
 import { RefButton } from "./RefButton.tsx";
 import { AttachmentTold } from "./told/AttachmentTold.tsx";
 import { CrossingTold } from "./told/CrossingTold.tsx";
+import { GuyTold } from "./told/GuyTold.tsx";
 import { HungTold } from "./told/HungTold.tsx";
 import { PoleTold } from "./told/PoleTold.tsx";
 import { RouteTold } from "./told/RouteTold.tsx";
 import { SpanTold } from "./told/SpanTold.tsx";
+import { StructureTold } from "./told/StructureTold.tsx";
 import { TerminalTold } from "./told/TerminalTold.tsx";
 import type { Told } from "./told/told.ts";
 import { UnitTold } from "./told/UnitTold.tsx";
@@ -73,6 +75,10 @@ function tell(table: ReturnType<typeof splitRef>["table"], told: Told) {
       return <SpanTold {...told} />;
     case "crossing":
       return <CrossingTold {...told} />;
+    case "guy":
+      return <GuyTold {...told} />;
+    case "structure":
+      return <StructureTold {...told} />;
     case "livingUnit":
       return <UnitTold {...told} />;
     case "slack":

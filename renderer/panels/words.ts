@@ -1,4 +1,4 @@
-import type { Attachment } from "../../core/model/tables.ts";
+import type { Attachment, Structure } from "../../core/model/tables.ts";
 import { dropCutM, dropRunM } from "../../core/plant/dropView.ts";
 import { spanName } from "../../core/plant/names.ts";
 import type { Plant } from "../../core/plant/plant.ts";
@@ -24,18 +24,6 @@ export const panelWords = {
   face: (usedCount: number, count: number): string => `Face of the terminal: ${usedCount} of ${count} ports used`,
 } as const;
 
-/** Words of the heights our strand may have on a pole. */
-export const rangeWords = {
-  title: "Heights for our strand",
-  noHeight: "at no height",
-  or: ", or ",
-  others: (count: number): string => `${count} more that bar less`,
-  cheapest: "Cheapest",
-  next: "Next best",
-  total: "Moves of others in all:",
-  fixTold: "Records these heights as one edit; undo takes it back",
-} as const;
-
 /** What a view says that has nothing in it. */
 export const emptyWords = {
   diagram: "Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by hand.",
@@ -52,6 +40,15 @@ export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
   equipment: "equipment",
   streetLight: "street light",
   riser: "riser",
+};
+
+/** What each kind of structure is called on the screen. */
+export const structureWords: Readonly<Record<Structure["kind"], string>> = {
+  building: "building",
+  walkedRoof: "roof people walk on",
+  sign: "sign",
+  litSign: "lit sign",
+  walkedSign: "sign people walk on",
 };
 
 /** What a row is called: its kind and its name, as the crew says them. */
@@ -76,6 +73,14 @@ export function titleOf(plant: Plant, ref: RefKey): string {
       return plant.rowOf("slack", id).kind === "access" ? "Access coil" : "Storage coil";
     case "closure":
       return `Closure ${plant.rowOf("closure", id).name}`;
+    case "guy":
+      return `Guy of pole ${plant.rowOf("pole", plant.rowOf("guy", id).poleId).tag}`;
+    case "structure": {
+      const { name, kind } = plant.rowOf("structure", id);
+      return name || capital(structureWords[kind]);
+    }
+    case "groundPoint":
+      return `Ground point of span ${spanName(plant, plant.rowOf("groundPoint", id).spanId)}`;
     case "attachment": {
       const { kind, owner, poleId } = plant.rowOf("attachment", id);
       const whose = kind === "ourStrand" || owner === "" ? "" : ` of ${owner}`;
@@ -115,6 +120,20 @@ export function hintOf(plant: Plant, ref: RefKey, units: UnitSystem): string {
       return servedWords(plant, id, units);
     case "slack":
       return `${formatLength(plant.rowOf("slack", id).storedM, units, "span")} of sheath`;
+    case "guy": {
+      const { leadM, heightM } = plant.rowOf("guy", id);
+      return `lead ${formatLength(leadM, units, "height")}, ${formatLength(heightM, units, "height")} up the pole`;
+    }
+    case "structure": {
+      const { besideM, heightM } = plant.rowOf("structure", id);
+      const where = besideM === 0 ? "under the line" : `${formatLength(besideM, units, "height")} beside the line`;
+      return `${where}, top at ${formatLength(heightM, units, "height")}`;
+    }
+    case "groundPoint": {
+      const { groundM, offsetM, spanId } = plant.rowOf("groundPoint", id);
+      const first = plant.rowOf("pole", plant.rowOf("span", spanId).fromPoleId).tag;
+      return `elevation ${formatLength(groundM, units, "height")}, ${formatLength(offsetM, units, "span")} from ${first}`;
+    }
     case "crossing":
       return `${spanName(plant, plant.rowOf("crossing", id).spanId)}`;
     default:

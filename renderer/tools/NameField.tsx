@@ -24,7 +24,7 @@ function OneName({ name, open, picture }: Props & { readonly name: RefKey }) {
   const [text, setText] = useState(field?.value ?? "");
   const at = screenPoint(picture, name);
   if (!field || !at) return null;
-  const problem = text.trim() === "" && !name.startsWith("crossing/") ? toolWords.empty : null;
+  const problem = text.trim() === "" && !/^(crossing|structure)\//.test(name) ? toolWords.empty : null;
   const keep = async (): Promise<boolean> => {
     if (problem !== null) return false;
     const { command, input } = field.edit(text.trim());

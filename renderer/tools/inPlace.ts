@@ -41,6 +41,12 @@ export function nameField(plant: Plant, ref: RefKey): NameField | null {
         value: plant.rowOf("crossing", id).name,
         edit: (name) => ({ command: "crossing.set", input: { crossingId: id, values: { name } } }),
       };
+    case "structure":
+      return {
+        label: toolWords.structureName,
+        value: plant.rowOf("structure", id).name,
+        edit: (name) => ({ command: "row.set", input: { table, id, values: { name } } }),
+      };
     default:
       return null;
   }

@@ -4,7 +4,19 @@ import type { Scene } from "../canvas/scene.ts";
 import { kindWords, toolWords } from "./words.ts";
 
 /** Kinds of rows that are drawn by themselves, in the order of the list. */
-export const drawnKinds = ["pole", "span", "crossing", "terminal", "slack", "closure", "livingUnit", "drop"] as const;
+export const drawnKinds = [
+  "pole",
+  "guy",
+  "span",
+  "crossing",
+  "structure",
+  "groundPoint",
+  "terminal",
+  "slack",
+  "closure",
+  "livingUnit",
+  "drop",
+] as const;
 export type DrawnKind = (typeof drawnKinds)[number];
 
 export type KindState = { readonly shown: "full" | "faded" | "hidden"; readonly isLocked: boolean };
@@ -17,8 +29,11 @@ const usual: KindState = { shown: "full", isLocked: false };
 /** Everything shown, nothing locked. */
 export const usualKinds: KindStates = {
   pole: usual,
+  guy: usual,
   span: usual,
   crossing: usual,
+  structure: usual,
+  groundPoint: usual,
   terminal: usual,
   slack: usual,
   closure: usual,
@@ -28,8 +43,11 @@ export const usualKinds: KindStates = {
 
 const layerOf = {
   pole: "poles",
+  guy: "guys",
   span: "spans",
   crossing: "crossings",
+  structure: "structures",
+  groundPoint: "groundPoints",
   terminal: "terminals",
   slack: "coils",
   closure: "closures",

@@ -12,6 +12,9 @@ export function refsEnclosed(picture: Picture, box: Box): readonly RefKey[] {
   return [...refsWithin(picture, box), ...spanRefs(picture, box, isEnclosed), ...crossingRefs(picture, box)];
 }
 
+/** Rows that a box touches where their own place lies in it. */
+const ownPlace = /^(slack|closure|guy|structure|groundPoint)\//;
+
 /** Rows a box touches: whose symbol reaches into it, and spans that pass through it. */
 export function refsTouched(picture: Picture, box: Box): readonly RefKey[] {
   const { scene, view } = picture;
@@ -25,7 +28,7 @@ export function refsTouched(picture: Picture, box: Box): readonly RefKey[] {
     const mark = scene.terminals.marks[i];
     return mark && barTouches(picture, mark, box) ? keyed("terminal", mark.id) : [];
   });
-  const own = refsWithin(picture, box).filter((ref) => ref.startsWith("slack/") || ref.startsWith("closure/"));
+  const own = refsWithin(picture, box).filter((ref) => ownPlace.test(ref));
   return [
     ...poles,
     ...terminals,

@@ -54,14 +54,18 @@ export const toolWords = {
   terminalName: "Terminal name",
   address: "Address",
   crossingName: "Crossing name",
+  structureName: "Structure name",
   empty: "Write a name.",
 } as const;
 
 /** What each kind of drawn row is called, in the plural. */
 export const kindWords = {
   pole: "Poles",
+  guy: "Guys",
   span: "Spans",
   crossing: "Crossings",
+  structure: "Structures",
+  groundPoint: "Ground points",
   terminal: "Terminals",
   slack: "Coils",
   closure: "Closures",

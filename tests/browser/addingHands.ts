@@ -48,8 +48,10 @@ export async function undoesInOneStep(opened: OpenWindow, before: object, step: 
 
 /** What the diagram is drawn from, whatever the order of the rows. */
 export function rowsOf({ session }: OpenWindow): object {
-  const { pole, span, attachment, crossing, livingUnit, terminal, slack, cableRun } = session.route();
+  const { pole, span, attachment, guy, crossing, structure, groundPoint, livingUnit, terminal, slack, cableRun } =
+    session.route();
   const sorted = (rows: ReadonlyMap<string, object>) =>
     Object.fromEntries([...rows].sort(([a], [b]) => (a < b ? -1 : 1)));
-  return [pole, span, attachment, crossing, livingUnit, terminal, slack, cableRun].map(sorted);
+  const onLine = [pole, span, attachment, guy, crossing, structure, groundPoint];
+  return [...onLine, livingUnit, terminal, slack, cableRun].map(sorted);
 }

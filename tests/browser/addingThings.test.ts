@@ -93,7 +93,7 @@ test("the rail is one tab stop with arrows inside, each tool named with its key"
   const { page } = opened();
   const rail = page.getByRole("toolbar", { name: "Add by hand" });
   const names = await rail.getByRole("button").evaluateAll((all) => all.map((one) => one.getAttribute("aria-label")));
-  expect(names).toHaveLength(7);
+  expect(names).toHaveLength(10);
   await rail.getByRole("button", { name: "Add a pole" }).focus();
   expect(await page.getByRole("tooltip").textContent()).toContain("P");
   await page.keyboard.press("ArrowDown");

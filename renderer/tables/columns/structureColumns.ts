@@ -1,4 +1,5 @@
 import { structureClearance } from "../../../core/plant/structureClearance.ts";
+import { structureWords } from "../../panels/words.ts";
 import { choice, computed, figures, words } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { heightMeasure, runMeasure } from "./measures.ts";
@@ -6,18 +7,10 @@ import { spanOf } from "./spanOf.ts";
 
 const table = "structure";
 
-const kinds = {
-  building: "building",
-  walkedRoof: "roof people walk on",
-  sign: "sign",
-  litSign: "lit sign",
-  walkedSign: "sign people walk on",
-};
-
 export const structureColumns: readonly Column[] = [
   spanOf(table),
   words({ table, column: "name" }, "Name"),
-  choice({ table, column: "kind" }, "What", kinds, { widthPx: 160 }),
+  choice({ table, column: "kind" }, "What", structureWords, { widthPx: 160 }),
   figures({ table, column: "offsetM" }, "From first pole", runMeasure, { widthPx: 130 }),
   figures({ table, column: "lengthM" }, "Along the span", runMeasure, { widthPx: 130 }),
   figures({ table, column: "besideM" }, "Beside the line", runMeasure, { widthPx: 130 }),

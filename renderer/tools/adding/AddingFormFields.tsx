@@ -2,34 +2,18 @@ import { useEffect, useRef, useState } from "react";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { unitsOf } from "../../app/session.ts";
 import { useSession } from "../../app/useSession.ts";
-import type { AddingForm } from "./addingState.ts";
+import { type AddingForm, formDone } from "./addingState.ts";
 import { add, goOnFrom } from "./clickWith.ts";
 import { askedBy, startOf, type Typed } from "./formEdits.ts";
+import { fieldsOf } from "./formFields.ts";
 import { words } from "./words.ts";
-
-type Field = { readonly name: string; readonly label: string; readonly choices?: Readonly<Record<string, string>> };
-
-const fields: Readonly<Record<AddingForm["kind"], readonly Field[]>> = {
-  crossing: [
-    { name: "surface", label: words.surface, choices: words.surfaces },
-    { name: "name", label: words.name },
-    { name: "width", label: words.width },
-  ],
-  attachment: [
-    { name: "owner", label: words.owner },
-    { name: "kind", label: words.kind, choices: words.kinds },
-    { name: "height", label: words.height },
-  ],
-  unit: [{ name: "address", label: words.address }],
-  reach: [{ name: "length", label: words.spanLength }],
-};
 
 /** The few fields a click leaves open; Enter adds, Escape gives up. */
 export function AddingFormFields({ form, open }: { readonly form: AddingForm; readonly open: OpenRoute }) {
   const session = useSession();
   const units = unitsOf(open);
   const first = useRef<HTMLInputElement & HTMLSelectElement>(null);
-  const [typed, setTyped] = useState<Typed>(() => startOf(form, units));
+  const [typed, setTyped] = useState<Typed>(() => startOf(form, open, units));
   const [trouble, setTrouble] = useState<{ readonly field: string; readonly trouble: string } | null>(null);
   useEffect(() => first.current?.focus(), []);
   const submit = async (): Promise<void> => {
@@ -38,7 +22,7 @@ export function AddingFormFields({ form, open }: { readonly form: AddingForm; re
     if ("trouble" in asked) return setTrouble(asked);
     const { commandId, input, table, id } = asked;
     if (!(await add(session, commandId, input, table, id))) return;
-    session.view.setState(({ adding }) => ({ adding: adding && { ...adding, form: null } }));
+    session.view.setState(({ adding }) => ({ adding: adding && formDone(adding) }));
     if (form.kind === "reach") goOnFrom(session, id);
     document.querySelector<HTMLElement>("[data-diagram]")?.focus();
   };
@@ -49,7 +33,7 @@ export function AddingFormFields({ form, open }: { readonly form: AddingForm; re
         void submit();
       }}
     >
-      {fields[form.kind].map(({ name, label, choices }, i) => {
+      {fieldsOf(form, open, units).map(({ name, label, choices }, i) => {
         const common = {
           id: `adding-${name}`,
           ref: i === 0 ? first : null,

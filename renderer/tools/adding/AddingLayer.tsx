@@ -6,16 +6,16 @@ import { useLatest } from "../../canvas/useLatest.ts";
 import { focusDiagram } from "../DiagramField.tsx";
 import { AddingPreview } from "./AddingPreview.tsx";
 import { AddingStrip } from "./AddingStrip.tsx";
-import { type AddingState, stepBack } from "./addingState.ts";
+import { type AddingForm, type AddingState, type AddingTool, stepBack } from "./addingState.ts";
 import { type Aim, aimAt, alongSpan } from "./aim.ts";
 import { ask, clickWith } from "./clickWith.ts";
 import { openTurns, type Turns } from "./turns.ts";
 
-/** Width of a crossing where somebody clicked without dragging, m. */
+/** Width of a crossing or structure where somebody clicked without dragging, m. */
 const clickedWidthM = 6;
 const leastWidthM = 0.5;
 
-/** A press on a span that may become a crossing. */
+/** A press on a span that may become a crossing or a structure. */
 export type Pull = { readonly spanId: string; readonly fromM: number; readonly toM: number };
 
 /** The glass over the diagram while a tool that adds is in hand: it takes the clicks, shows what they would do, and says what to click next. */
@@ -75,7 +75,8 @@ function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState
       if (!isOurs(event)) return;
       event.stopPropagation();
       const { span } = aimOf(event);
-      if (latest.current.adding.tool !== "crossing" || !span) return;
+      const { tool } = latest.current.adding;
+      if ((tool !== "crossing" && tool !== "structure") || !span) return;
       element.setPointerCapture(event.pointerId);
       hold({ spanId: span.spanId, fromM: span.offsetM, toM: span.offsetM });
     };
@@ -88,7 +89,7 @@ function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState
     const up = (event: PointerEvent): void => {
       if (!isOurs(event)) return;
       event.stopPropagation();
-      if (held) ask(session, crossingOf(held));
+      if (held) ask(session, drawnOn(held, latest.current.adding.tool));
       else click(aimOf(event));
       hold(null);
     };
@@ -104,10 +105,13 @@ function useHand(glass: React.RefObject<HTMLElement | null>, adding: AddingState
   return { aim, pull };
 }
 
-function crossingOf({ spanId, fromM, toM }: Pull) {
+function drawnOn({ spanId, fromM, toM }: Pull, tool: AddingTool): AddingForm {
   const drawnM = Math.abs(toM - fromM);
-  const widthM = drawnM < leastWidthM ? clickedWidthM : drawnM;
-  return { kind: "crossing", spanId, offsetM: (fromM + toM) / 2, widthM } as const;
+  const alongM = drawnM < leastWidthM ? clickedWidthM : drawnM;
+  const offsetM = (fromM + toM) / 2;
+  return tool === "structure"
+    ? { kind: "structure", spanId, offsetM, lengthM: alongM }
+    : { kind: "crossing", spanId, offsetM, widthM: alongM };
 }
 
 /** A figure typed while a line goes on begins the length of its next span, in the direction of the pointer. */

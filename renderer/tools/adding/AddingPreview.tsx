@@ -19,13 +19,21 @@ type PreviewProps = {
 /** What the next click would do, in the accent. */
 export function AddingPreview({ adding, picture, aim, pull }: PreviewProps) {
   const { tool, form } = adding;
-  const band = form?.kind === "crossing" ? { ...form, ...edges(form) } : pull;
-  const point = form?.kind === "unit" ? onPage(picture, form.at) : null;
+  const band = bandOf(form) ?? pull;
+  const point = form?.kind === "unit" || form?.kind === "guy" ? onPage(picture, form.at) : null;
   const isOnSpan = aim?.span && aim.poleId === null && adding.fromPoleId === null;
   return (
     <svg aria-hidden="true" width={picture.view.widthPx} height={picture.view.heightPx}>
       {band && <Band picture={picture} pull={band} />}
       {point && <circle cx={point[0]} cy={point[1]} r={8} />}
+      {form?.kind === "guy" && (
+        <NextSpan
+          fromPoleId={form.poleId}
+          picture={picture}
+          to={form.at}
+          isTold={picture.scene.places.straight === null}
+        />
+      )}
       {form?.kind === "reach" && (
         <NextSpan fromPoleId={form.fromPoleId} picture={picture} to={form.toward} isTold={false} />
       )}
@@ -38,7 +46,7 @@ export function AddingPreview({ adding, picture, aim, pull }: PreviewProps) {
         />
       )}
       {aim && !form && aim.poleId !== null && <PoleRing poleId={aim.poleId} picture={picture} />}
-      {aim && !form && isOnSpan && ["pole", "terminal", "crossing"].includes(tool) && (
+      {aim && !form && isOnSpan && ["pole", "terminal", "crossing", "structure", "groundPoint"].includes(tool) && (
         <SpanTick picture={picture} aim={aim} />
       )}
       {aim && !form && aim.poleId === null && !isOnSpan && ["pole", "lateral", "unit"].includes(tool) && (
@@ -48,8 +56,10 @@ export function AddingPreview({ adding, picture, aim, pull }: PreviewProps) {
   );
 }
 
-function edges({ offsetM, widthM }: { readonly offsetM: number; readonly widthM: number }) {
-  return { fromM: offsetM - widthM / 2, toM: offsetM + widthM / 2 };
+function bandOf(form: AddingState["form"]): Pull | null {
+  if (form?.kind !== "crossing" && form?.kind !== "structure") return null;
+  const alongM = form.kind === "crossing" ? form.widthM : form.lengthM;
+  return { spanId: form.spanId, fromM: form.offsetM - alongM / 2, toM: form.offsetM + alongM / 2 };
 }
 
 function onPage({ view }: Picture, { eastM, northM }: Point): readonly [number, number] {

@@ -1,9 +1,12 @@
 import {
+  Anchor,
+  Building2,
   CircleDot,
   GitBranch,
   House,
   type LucideIcon,
   RectangleEllipsis,
+  Shovel,
   Slash,
   SquareSplitHorizontal,
   Tag,
@@ -24,6 +27,9 @@ export const addingTools: readonly ToolEntry[] = [
   { tool: "lateral", actionId: "addLateral", key: "L", icon: GitBranch },
   { tool: "terminal", actionId: "hangTerminal", key: "T", icon: RectangleEllipsis },
   { tool: "crossing", actionId: "addCrossing", key: "C", icon: SquareSplitHorizontal },
+  { tool: "structure", actionId: "addStructure", key: "B", icon: Building2 },
+  { tool: "groundPoint", actionId: "addGroundPoint", key: "G", icon: Shovel },
+  { tool: "guy", actionId: "addGuy", key: "Y", icon: Anchor },
   { tool: "attachment", actionId: "addAttachment", key: "A", icon: Tag },
   { tool: "unit", actionId: "addUnit", key: "U", icon: House },
 ];

@@ -29,7 +29,13 @@ export async function clickWith(session: Session, adding: AddingState, aim: Aim)
     case "terminal":
       return hangTerminal(session, adding, aim);
     case "crossing":
+    case "structure":
       return tell(session, words.needsSpan);
+    case "groundPoint":
+      if (!aim.span) return tell(session, words.needsSpan);
+      return ask(session, { kind: "groundPoint", spanId: aim.span.spanId, offsetM: aim.span.offsetM });
+    case "guy":
+      return clickGuy(session, adding, aim);
   }
 }
 
@@ -108,6 +114,14 @@ export function extension({ route, plant }: OpenRoute, tool: AddingTool, fromPol
   const [poleId, spanId] = [freshIds(route, "pole")(), freshIds(route, "span")()];
   const { eastM, northM } = at;
   return { fromPoleId, poleId, tag: nextTag(route, from.tag), eastM, northM, line, spanId };
+}
+
+function clickGuy(session: Session, { fromPoleId }: AddingState, { poleId, point }: Aim): void {
+  if (isOffGround(session)) return;
+  if (fromPoleId === null && poleId === null) tell(session, words.needsPole);
+  else if (fromPoleId === null && poleId !== null) goOnFrom(session, poleId);
+  else if (fromPoleId === null || poleId === fromPoleId) tell(session, words.needsAnchor);
+  else ask(session, { kind: "guy", poleId: fromPoleId, at: point });
 }
 
 async function hangTerminal(session: Session, { modelId }: AddingState, { span }: Aim): Promise<void> {

@@ -7,21 +7,26 @@ import type { UnitSystem } from "../../../core/units/unitSystem.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import type { AddingForm, AddingTool } from "./addingState.ts";
 import { extension } from "./clickWith.ts";
+import { siteEdit, siteStart } from "./siteEdits.ts";
 import { words } from "./words.ts";
 
 /** Fields as typed, by name. */
 export type Typed = Readonly<Record<string, string>>;
 
 /** The edit a filled form asks for, or why it cannot be asked yet. */
-type Asked =
+export type Asked =
   | { readonly commandId: string; readonly table: TableName; readonly id: string; readonly input: object }
   | { readonly field: string; readonly trouble: string };
 
 /** What the fields hold at first. */
-export function startOf(form: AddingForm, units: UnitSystem): Typed {
+export function startOf(form: AddingForm, { plant }: OpenRoute, units: UnitSystem): Typed {
   switch (form.kind) {
     case "crossing":
       return { surface: "road", name: "", width: formatLength(form.widthM, units, "height") };
+    case "structure":
+    case "groundPoint":
+    case "guy":
+      return siteStart(form, plant, units);
     case "attachment":
       return { owner: "", kind: "communication", height: "" };
     case "unit":
@@ -46,6 +51,10 @@ export function askedBy(form: AddingForm, typed: Typed, open: OpenRoute, tool: A
       const row = { spanId, offsetM, widthM, name: text("name"), surface: text("surface"), surfaceM: null };
       return { commandId: "crossing.add", table: "crossing", id, input: { crossingId: id, ...row } };
     }
+    case "structure":
+    case "groundPoint":
+    case "guy":
+      return siteEdit(form, text, open, units);
     case "attachment": {
       const heightM = lengthM(text("height"), units);
       if (heightM === null) return { field: "height", trouble: words.needsLength };

@@ -1,0 +1,44 @@
+import { basisWords } from "../../../core/explain/basisWords.ts";
+import { guyTensionN } from "../../../core/plant/poleGuys.ts";
+import { strengthLimitFor } from "../../../core/plant/strength.ts";
+import { catalogueBasis } from "../../../core/rules/rule.ts";
+import { fixedText } from "../../../core/units/fixedText.ts";
+import { formatForce } from "../../../core/units/formatForce.ts";
+import { refKey } from "../../app/ref.ts";
+import { type Fact, Facts } from "../Facts.tsx";
+import { RefButton } from "../RefButton.tsx";
+import { titleOf } from "../words.ts";
+import type { Told } from "./told.ts";
+import { guyWords } from "./words.ts";
+
+/** A guy: what it holds under the district's load, against what it and its anchor may be pulled. */
+export function GuyTold({ plant, id, units }: Told) {
+  const { poleId, strandTypeId, anchorN } = plant.rowOf("guy", id);
+  const { breakingN } = plant.rowOf("strandType", strandTypeId);
+  const pullN = guyTensionN(plant, id);
+  const part = (of: "guy" | "anchor", strengthN: number | null): Fact[] => {
+    const limit = strengthLimitFor(plant, of, "loaded");
+    if (strengthN === null || !limit) return [];
+    const share =
+      pullN === null ? "" : `${fixedText((pullN / strengthN) * 100, 1)} % of ${formatForce(strengthN, units)}`;
+    return [
+      [guyWords[of], share],
+      [guyWords.allowed[of], `${fixedText(limit.limitFrac * 100, 0)} %; ${basisWords(catalogueBasis(limit))}`],
+    ];
+  };
+  return (
+    <Facts
+      facts={[
+        [
+          guyWords.pole,
+          <RefButton key="pole" to={refKey("pole", poleId)}>
+            {titleOf(plant, refKey("pole", poleId))}
+          </RefButton>,
+        ],
+        [guyWords.pull, pullN === null ? guyWords.unknown : formatForce(pullN, units)],
+        ...part("guy", breakingN),
+        ...part("anchor", anchorN),
+      ]}
+    />
+  );
+}

@@ -1,0 +1,61 @@
+import { basisWords } from "../../../core/explain/basisWords.ts";
+import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../../../core/model/catalogueRows.ts";
+import { clearanceLimitFor } from "../../../core/plant/clearance.ts";
+import { spanName } from "../../../core/plant/names.ts";
+import { structureClearance, structureSurfaces } from "../../../core/plant/structureClearance.ts";
+import { catalogueBasis } from "../../../core/rules/rule.ts";
+import { formatLength } from "../../../core/units/formatLength.ts";
+import { refKey } from "../../app/ref.ts";
+import { Facts } from "../Facts.tsx";
+import { RefButton } from "../RefButton.tsx";
+import type { Told } from "./told.ts";
+import { caseWords, siteWords } from "./words.ts";
+
+/** A building or sign: how far the line passes beside it and how high over it, against the limits of its kind. */
+export function StructureTold({ plant, id, units }: Told) {
+  const { spanId, kind, besideM } = plant.rowOf("structure", id);
+  const surfaces = structureSurfaces(kind);
+  const beside = clearanceLimitFor(plant, surfaces.beside);
+  const clearance = structureClearance(plant, id);
+  const limitWords = (surface: ClearanceSurface, condition?: ClearanceCase): string => {
+    const limit = clearanceLimitFor(plant, surface, condition);
+    return limit ? siteWords.of(formatLength(limit.limitM, units, "height")) : siteWords.noLimit;
+  };
+  return (
+    <>
+      <Facts
+        facts={[
+          [
+            siteWords.span,
+            <RefButton key="span" to={refKey("span", spanId)}>
+              {spanName(plant, spanId)}
+            </RefButton>,
+          ],
+          [
+            siteWords.beside,
+            besideM === 0
+              ? siteWords.passesOver
+              : `${formatLength(besideM, units, "clearance")} ${limitWords(surfaces.beside)}`,
+          ],
+          [siteWords.basis, beside ? basisWords(catalogueBasis(beside)) : null],
+        ]}
+      />
+      <h3>{siteWords.over}</h3>
+      {clearance.kind === "unknown" ? (
+        <p className="quiet">{clearance.why}</p>
+      ) : (
+        <table>
+          <tbody>
+            {clearanceCases.map((name) => (
+              <tr key={name} className={name === clearance.worstCase ? "is-worst" : ""}>
+                <th scope="row">{caseWords[name]}</th>
+                <td className="figure">{formatLength(clearance.byCase[name], units, "clearance")}</td>
+                <td className="quiet">{limitWords(surfaces.over, name)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </>
+  );
+}
