@@ -7,6 +7,7 @@ import { RefButton } from "../RefButton.tsx";
 import { titleOf } from "../words.ts";
 import { RangeTold } from "./RangeTold.tsx";
 import type { Told } from "./told.ts";
+import { attachmentToldWords } from "./words.ts";
 
 /** An attachment: its pole, how far it is from our strand, and where ours may be beside it. */
 export function AttachmentTold({ plant, id, units }: Told) {
@@ -17,13 +18,13 @@ export function AttachmentTold({ plant, id, units }: Told) {
       <Facts
         facts={[
           [
-            "Pole",
+            attachmentToldWords.pole,
             <RefButton key="pole" to={refKey("pole", poleId)}>
               {titleOf(plant, refKey("pole", poleId))}
             </RefButton>,
           ],
           [
-            "Above ours",
+            attachmentToldWords.aboveOurs,
             separation && (
               <Figure key="above" of={{ figure: "poleSeparation", id }}>
                 {formatLength(separation.aboveM, units, "clearance")}

@@ -7,8 +7,9 @@ import { formatForce } from "../../../core/units/formatForce.ts";
 import { refKey } from "../../app/ref.ts";
 import { type Fact, Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
-import { guyWords, titleOf } from "../words.ts";
+import { titleOf } from "../words.ts";
 import type { Told } from "./told.ts";
+import { guyWords } from "./words.ts";
 
 /** A guy: what it holds under the district's load, against what it and its anchor may be pulled. */
 export function GuyTold({ plant, id, units }: Told) {
@@ -29,7 +30,7 @@ export function GuyTold({ plant, id, units }: Told) {
     <Facts
       facts={[
         [
-          "Pole",
+          guyWords.pole,
           <RefButton key="pole" to={refKey("pole", poleId)}>
             {titleOf(plant, refKey("pole", poleId))}
           </RefButton>,

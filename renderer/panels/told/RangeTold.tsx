@@ -1,9 +1,9 @@
 import { basisWords } from "../../../core/explain/basisWords.ts";
 import { explainRange, type RangeExplanation } from "../../../core/explain/explainRange.ts";
 import { Figure } from "../../explain/Figure.tsx";
-import { rangeWords } from "../words.ts";
 import { ReadyPlans } from "./ReadyPlans.tsx";
 import type { Told } from "./told.ts";
+import { rangeWords } from "./words.ts";
 
 /** The heights at which our strand satisfies everything on a pole, what bars the others, and what would make room. */
 export function RangeTold({ plant, id, units }: Told) {

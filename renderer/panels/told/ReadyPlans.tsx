@@ -3,7 +3,7 @@ import { applyFix } from "../../app/edits.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import { Figure } from "../../explain/Figure.tsx";
-import { rangeWords } from "../words.ts";
+import { rangeWords } from "./words.ts";
 
 type Props = { readonly poleId: string; readonly ready: ReadyWords };
 

@@ -8,8 +8,9 @@ import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
-import { conditionWords, siteWords } from "../words.ts";
+import { conditionWords } from "../words.ts";
 import type { Told } from "./told.ts";
+import { siteWords } from "./words.ts";
 
 /** A building or sign: how far the line passes beside it and how high over it, against the limits of its kind. */
 export function StructureTold({ plant, id, units }: Told) {
@@ -26,7 +27,7 @@ export function StructureTold({ plant, id, units }: Told) {
       <Facts
         facts={[
           [
-            "Span",
+            siteWords.span,
             <RefButton key="span" to={refKey("span", spanId)}>
               {spanName(plant, spanId)}
             </RefButton>,

@@ -97,3 +97,39 @@ export const hungWords = {
   cable: "Cable",
   waitsFor: "Waits for",
 };
+
+/** A guy. */
+export const guyWords = {
+  pole: "Pole",
+  pull: "Pull, loaded",
+  guy: "Of the guy",
+  anchor: "Of the anchor",
+  allowed: { guy: "Allowed for the guy", anchor: "Allowed for the anchor" },
+  unknown: "A tension here is unknown.",
+} as const;
+
+/** A structure. */
+export const siteWords = {
+  span: "Span",
+  beside: "Beside the line",
+  passesOver: "the line passes over it",
+  basis: "Basis",
+  over: "Height over it",
+  of: (limit: string): string => `of ${limit}`,
+  noLimit: "no limit",
+} as const;
+
+/** An attachment. */
+export const attachmentToldWords = { pole: "Pole", aboveOurs: "Above ours" };
+
+/** The heights our strand may have on a pole. */
+export const rangeWords = {
+  title: "Heights for our strand",
+  noHeight: "at no height",
+  or: ", or ",
+  others: (count: number): string => `${count} more that bar less`,
+  cheapest: "Cheapest",
+  next: "Next best",
+  total: "Moves of others in all:",
+  fixTold: "Records these heights as one edit; undo takes it back",
+} as const;

@@ -150,5 +150,8 @@ test("chosen units and drops come to be served from the one terminal chosen with
 test("more drops than the terminal has free ports are refused with the reason", () => {
   const small = changed(near, "terminalModel", "terminal-8", { portCount: 1 });
   const done = arranged(small, ["livingUnit/unit-1", "terminal/terminal-2"], { way: "serveFrom" });
-  expect(done).toMatchObject({ isReady: false, reason: expect.stringContaining("has 0 of its 1 ports free for 1 more.") });
+  expect(done).toMatchObject({
+    isReady: false,
+    reason: expect.stringContaining("has 0 of its 1 ports free for 1 more."),
+  });
 });
