@@ -1,7 +1,7 @@
 import type { Finding } from "../rules/finding.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
 
-/** Kinds of sheets, in the order they are bound. */
+/** Kinds of sheets, in the order they are bound; worksheets are drawn by themselves. */
 export const sheetKinds = [
   "cover",
   "plan",
@@ -11,6 +11,7 @@ export const sheetKinds = [
   "schedule",
   "bill",
   "findings",
+  "worksheet",
 ] as const;
 export type SheetKind = (typeof sheetKinds)[number];
 

@@ -16,8 +16,8 @@ import { planDraft, stripBox } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
 import { profileRows } from "./profileRows.ts";
 import { profileDraft } from "./profileSheet.ts";
+import { revisionsInOrder } from "./revisions.ts";
 import { scheduleDrafts } from "./scheduleSheet.ts";
-import { byName, byText } from "./sorting.ts";
 import { type SpanRun, spanRuns } from "./spanRuns.ts";
 import { stringingDrafts } from "./stringingSheet.ts";
 import { alongStep } from "./stripStep.ts";
@@ -43,9 +43,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     .map((finding, index) => ({ number: index + 1, finding }));
   const drafts = allDrafts(plant, findings, openFindings).filter((draft) => kinds.includes(draft.kind));
   const book = bookOf(drafts, openFindings);
-  const revisions = [...plant.route().revision.values()].sort(
-    (a, b) => byText(a.dateIso, b.dateIso) || byName(a.letter, b.letter),
-  );
+  const revisions = revisionsInOrder(plant);
   const notForConstruction = revisions.length === 0 || openFindings.some((one) => one.finding.severity === "error");
   const sheets = drafts.map((draft, index): Sheet => {
     const drawn = draft.draw(book);

@@ -1,9 +1,16 @@
+import type { UnitSystem } from "../units/unitSystem.ts";
 import type { SheetSizeMm } from "./displayList.ts";
 
 const mmPerInch = 25.4;
 
 /** ANSI B laid across, 17 x 11 in. */
 export const ansiB: SheetSizeMm = { width: 17 * mmPerInch, height: 11 * mmPerInch };
+
+/** Upright pages: ANSI A, 8.5 x 11 in, and ISO 216 A4. */
+export const uprightPages: Readonly<Record<UnitSystem, SheetSizeMm>> = {
+  us: { width: 8.5 * mmPerInch, height: 11 * mmPerInch },
+  metric: { width: 210, height: 297 },
+};
 
 /** A rectangle of paper by its edges, mm from the sheet's lower left corner. */
 export type PaperBox = { readonly left: number; readonly bottom: number; readonly right: number; readonly top: number };

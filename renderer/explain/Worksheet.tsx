@@ -10,6 +10,7 @@ import { refKey } from "../app/ref.ts";
 import { unitsOf } from "../app/session.ts";
 import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
 import { titleOf } from "../panels/words.ts";
+import { WorksheetPaper } from "./WorksheetPaper.tsx";
 import { explainWords } from "./words.ts";
 
 /** One figure worked out on a sheet of its own: what goes in, formula, steps, result, limit and every source; to be printed. */
@@ -36,7 +37,10 @@ export function Worksheet() {
           {explainWords.closeWorksheet}
         </button>
       </header>
-      {told?.kind === "known" ? <Worked plant={open.plant} told={told} /> : <p>{told?.why ?? explainWords.gone}</p>}
+      <div className="worksheet-screen">
+        {told?.kind === "known" ? <Worked plant={open.plant} told={told} /> : <p>{told?.why ?? explainWords.gone}</p>}
+      </div>
+      <WorksheetPaper plant={open.plant} figure={of} />
     </Overlay>
   );
 }

@@ -176,7 +176,14 @@ test("a worksheet works the figure out step by step with the source of every inp
   expect(await page.locator(".middle").isVisible()).toBe(false);
   expect(await sheet.isVisible()).toBe(true);
   expect(await sheet.getByRole("button", { name: "Print" }).isVisible()).toBe(false);
+  expect(await sheet.getByRole("table", { name: "What goes in" }).isVisible()).toBe(false);
+  const paper = sheet.locator(".worksheet-paper svg");
+  expect(await paper.first().isVisible()).toBe(true);
+  expect(await paper.first().locator("text").allTextContents()).toContain(
+    `${told.result.symbol} = ${told.result.text}`,
+  );
   await page.emulateMedia({ media: "screen" });
+  expect(await paper.first().isVisible()).toBe(false);
   await page.keyboard.press("Escape");
   await sheet.waitFor({ state: "detached" });
   expect(await selection(page)).toEqual([spanId]);

@@ -66,6 +66,17 @@ test("a route is made, filled from four lists, laid out, checked and drawn", asy
   expect(readFileSync(join(folder, "town.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
 });
 
+test("figures are worked out on pages of their own, and what names no figure is refused", async () => {
+  const [once, twice] = [join(folder, "worksheets.pdf"), join(folder, "worksheets-2.pdf")];
+  const asked = ["--worksheet", "findings", "--worksheet", "sheath:cable-1"];
+  expect(await run(["draw", file, ...asked, "--out", once])).toMatchObject({ ok: true, value: { exitCode: 0 } });
+  await run(["draw", file, ...asked, "--out", twice]);
+  expect(readFileSync(once).equals(readFileSync(twice))).toBe(true);
+  const refused = (word: string) => run(["draw", file, "--worksheet", word, "--out", once]);
+  expect(await refused("nonsense:1")).toMatchObject({ ok: false, fault: { code: "bad-figure" } });
+  expect(await refused("sheath:cable-nowhere")).toMatchObject({ ok: false, fault: { code: "no-figure" } });
+});
+
 test("the same route draws the same bytes", async () => {
   const once = join(folder, "once.pdf");
   const twice = join(folder, "twice.pdf");

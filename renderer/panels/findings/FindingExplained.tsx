@@ -1,12 +1,12 @@
 import { basisWords } from "../../../core/explain/basisWords.ts";
 import { explain } from "../../../core/explain/explain.ts";
+import { figureOfFinding } from "../../../core/explain/figureOfFinding.ts";
 import { putIn } from "../../../core/explain/putIn.ts";
 import { findingFigures } from "../../../core/rules/findingFigures.ts";
 import { ruleRegister } from "../../../core/rules/register.ts";
 import type { OpenRoute, WindowFinding } from "../../app/routeStore.ts";
 import { unitsOf } from "../../app/session.ts";
 import { Figure } from "../../explain/Figure.tsx";
-import { figureOfFinding } from "./figureOfFinding.ts";
 import { findingsWords } from "./words.ts";
 
 /** What the rule of a finding is, where its limit comes from, and how the figure it compares was reckoned. */

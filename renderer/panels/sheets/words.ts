@@ -10,6 +10,7 @@ export const kindWords: Readonly<Record<SheetKind, string>> = {
   schedule: "Schedules",
   bill: "Bill of materials",
   findings: "Findings",
+  worksheet: "Worksheets",
 };
 
 export const words = {

@@ -1,14 +1,17 @@
-import type { FigureRef } from "../../../core/explain/explanation.ts";
-import { type StrengthCase, strengthCases } from "../../../core/model/catalogueRows.ts";
-import { crossingClearance } from "../../../core/plant/clearance.ts";
-import type { Plant } from "../../../core/plant/plant.ts";
-import { portLight } from "../../../core/plant/portLight.ts";
-import { spanSag } from "../../../core/plant/spanSag.ts";
-import { stateIn, strengthLimitFor } from "../../../core/plant/strength.ts";
-import type { WindowFinding } from "../../app/routeStore.ts";
+import { type StrengthCase, strengthCases } from "../model/catalogueRows.ts";
+import { crossingClearance } from "../plant/clearance.ts";
+import type { Plant } from "../plant/plant.ts";
+import { portLight } from "../plant/portLight.ts";
+import { spanSag } from "../plant/spanSag.ts";
+import { stateIn, strengthLimitFor } from "../plant/strength.ts";
+import type { Finding } from "../rules/finding.ts";
+import type { FigureRef } from "./explanation.ts";
 
 /** The figure a finding compares, where it has an explanation; null where the rule compares plain rows. */
-export function figureOfFinding(plant: Plant, { ruleId, subjects }: WindowFinding): FigureRef | null {
+export function figureOfFinding(
+  plant: Plant,
+  { ruleId, subjects }: Pick<Finding, "ruleId" | "subjects">,
+): FigureRef | null {
   const id = subjects[0]?.id ?? "";
   switch (ruleId) {
     case "crossing-clearance": {

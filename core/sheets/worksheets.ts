@@ -1,0 +1,155 @@
+import { basisWords } from "../explain/basisWords.ts";
+import { explain } from "../explain/explain.ts";
+import type { Explanation, FigureRef } from "../explain/explanation.ts";
+import { figureText } from "../explain/figureText.ts";
+import { inputBasis } from "../explain/inputBasis.ts";
+import { workedSteps } from "../explain/workedSteps.ts";
+import type { Plant } from "../plant/plant.ts";
+import { type Basis, isUnverified } from "../rules/rule.ts";
+import { sheetCaution } from "./cautions.ts";
+import type { DrawingSet, Mark, Sheet, SheetSizeMm } from "./displayList.ts";
+import { shortenText } from "./fitText.ts";
+import { type Block, flow, paragraph, tableBlocks, white } from "./flow.ts";
+import { smallMm, stroke, words } from "./marks.ts";
+import { type PaperBox, uprightPages } from "./paper.ts";
+import { revisionsInOrder } from "./revisions.ts";
+import { subjectWords } from "./subjectWords.ts";
+import type { Column } from "./table.ts";
+
+/** Wider at the left, where pages are bound. */
+const marginMm = { left: 22, right: 14, top: 14, bottom: 14 } as const;
+const headMm = 12;
+const footMm = 12;
+
+/**
+ * Figures worked out on upright pages, one after the other: what goes in, formula, steps, result, limit and every source. A figure
+ * whose row is gone has no page.
+ */
+export function composeWorksheets(plant: Plant, refs: readonly FigureRef[]): DrawingSet {
+  const { routeName, project, place, county, company, unitSystem } = plant.settings();
+  const sizeMm = uprightPages[unitSystem];
+  const pages = refs.flatMap((ref) => worksheetPages(plant, ref, sizeMm));
+  return {
+    title: `${routeName}: worksheets`,
+    subject: [project, place, county].filter((one) => one !== "").join(", "),
+    author: company,
+    dateIso: revisionsInOrder(plant).at(-1)?.dateIso ?? "",
+    sheets: pages.map(({ title, marks }, index): Sheet => {
+      const number = String(index + 1);
+      const foot = pageNumber(`Page ${number} of ${pages.length}`, sizeMm);
+      return { number, title, kind: "worksheet", sizeMm, marks: [...marks, foot], links: [] };
+    }),
+  };
+}
+
+type Page = { readonly title: string; readonly marks: readonly Mark[] };
+
+function worksheetPages(plant: Plant, ref: FigureRef, sizeMm: SheetSizeMm): readonly Page[] {
+  const told = explain(plant, ref, plant.settings().unitSystem);
+  if (!told) return [];
+  const box: PaperBox = {
+    left: marginMm.left,
+    right: sizeMm.width - marginMm.right,
+    top: sizeMm.height - marginMm.top - headMm,
+    bottom: marginMm.bottom + footMm,
+  };
+  const title = paragraph(told.title, box, { face: "narrowBold", heightMm: 4.2 }, 3);
+  const blocks = told.kind === "known" ? [title, ...workedBlocks(plant, told, box)] : [title, paragraph(told.why, box)];
+  return flow(blocks, box).map((marks) => ({
+    title: told.title,
+    marks: [...furniture(plant, ref, box), ...marks],
+  }));
+}
+
+function workedBlocks(plant: Plant, told: Explanation, box: PaperBox): readonly Block[] {
+  const { result, limit, formula, source, assumed } = told;
+  const strong = { face: "plainBold", heightMm: 2.8 } as const;
+  return [
+    paragraph(`${result.symbol} = ${result.text}`, box, strong),
+    ...(limit ? [paragraph(`${limit.words}: ${limit.text}. ${basisWords(limit.basis)}.`, box)] : []),
+    paragraph(told.words, box, {}, 3),
+    paragraph(`${result.symbol} = ${formula}`, box, strong, 4),
+    ...inputBlocks(plant, told, box),
+    ...tableBlocks("Worked out, in SI units", stepColumns, stepRows(told), box),
+    paragraph(`Formula from: ${source}.`, box),
+    ...assumed.map((one) => paragraph(one, box)),
+  ];
+}
+
+const inputColumns: readonly Column[] = [
+  { heading: "Symbol", share: 12 },
+  { heading: "What it is", share: 58, wraps: true },
+  { heading: "Value", share: 24, align: "right", wraps: true },
+  { heading: "In SI units", share: 26, align: "right", wraps: true },
+  { heading: "Read from", share: 40, wraps: true },
+  { heading: "Source", share: 22, wraps: true },
+];
+
+/** Inputs in a table, then each source they lean on once, under its number. */
+function inputBlocks(plant: Plant, { inputs }: Explanation, box: PaperBox): readonly Block[] {
+  const sources: string[] = [];
+  const sourceText = (basis: Basis | null): string => {
+    if (!basis) return "";
+    const text = basisWords(basis);
+    if (!sources.includes(text)) sources.push(text);
+    return `[${sources.indexOf(text) + 1}] ${isUnverified(basis) ? "unverified" : basis.mark}`;
+  };
+  const rows = inputs.map(({ symbol, name, text, value, unit, from }) => {
+    const source = sourceText(inputBasis(plant, from));
+    return { cells: [symbol, name, text, `${siText(value)} ${unit}`, from ? subjectWords(plant, from) : "", source] };
+  });
+  const listed = sources.map((text, index) => paragraph(`[${index + 1}] ${text}.`, box, { heightMm: smallMm }, 1.6));
+  return [...tableBlocks("What goes in", inputColumns, rows, box), ...listed, ...(listed.length > 0 ? [white(4)] : [])];
+}
+
+const stepColumns: readonly Column[] = [
+  { heading: "Piece of the formula", share: 76, wraps: true },
+  { heading: "With its numbers", share: 76, wraps: true },
+  { heading: "Comes to", share: 28, align: "right" },
+];
+
+function stepRows(told: Explanation) {
+  return workedSteps(told).map(({ formula, numbers, value }) => ({
+    cells: [formula, `= ${numbers}`, `= ${siText(value)}`],
+  }));
+}
+
+/** What stands on every page: whose route it is over the text, the caution and the figure's name under it. */
+function furniture(plant: Plant, ref: FigureRef, { left, right, top, bottom }: PaperBox): readonly Mark[] {
+  const { routeName, project, company } = plant.settings();
+  const job = [routeName, project, company].filter((one) => one !== "").join(" · ");
+  const rule = (y: number) =>
+    stroke("frame", "thin", [
+      [left, y],
+      [right, y],
+    ]);
+  const width = right - left;
+  return [
+    words(shortenText(job, "plain", 2.4, width - 26), [left, top + 7], { heightMm: 2.4 }),
+    words("Worksheet", [right, top + 7], { face: "plainBold", heightMm: 2.4, align: "right" }),
+    rule(top + 4.5),
+    rule(bottom - 3.4),
+    words(shortenText(sheetCaution, "narrow", smallMm, width), [left, bottom - 7], {
+      face: "narrow",
+      heightMm: smallMm,
+    }),
+    words(shortenText(figureText(ref), "narrow", smallMm, width - 30), [left, bottom - 11], {
+      face: "narrow",
+      heightMm: smallMm,
+      grey: 0.35,
+    }),
+  ];
+}
+
+function pageNumber(text: string, { width }: SheetSizeMm): Mark {
+  return words(text, [width - marginMm.right, marginMm.bottom + footMm - 11], {
+    face: "narrow",
+    heightMm: smallMm,
+    align: "right",
+  });
+}
+
+/** Six figures are more than a tape or a scale gives. */
+function siText(value: number): string {
+  return String(Number(value.toPrecision(6)));
+}
