@@ -7,6 +7,8 @@ export const sheetKinds = [
   "plan",
   "profile",
   "stringing",
+  "guy",
+  "permit",
   "terminal",
   "schedule",
   "bill",

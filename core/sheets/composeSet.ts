@@ -10,7 +10,9 @@ import { coverDraft } from "./coverSheet.ts";
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { findingDrafts } from "./findingsSheet.ts";
 import { frame } from "./frame.ts";
+import { guyDrafts } from "./guySheet.ts";
 import { ansiB } from "./paper.ts";
+import { permitDrafts } from "./permitSheet.ts";
 import { planRows } from "./planRows.ts";
 import { planDraft, stripBox } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
@@ -18,7 +20,7 @@ import { profileRows } from "./profileRows.ts";
 import { profileDraft } from "./profileSheet.ts";
 import { revisionsInOrder } from "./revisions.ts";
 import { scheduleDrafts } from "./scheduleSheet.ts";
-import { type SpanRun, spanRuns } from "./spanRuns.ts";
+import { polesAlong, type SpanRun, spanRuns } from "./spanRuns.ts";
 import { stringingDrafts } from "./stringingSheet.ts";
 import { alongStep } from "./stripStep.ts";
 import { type Strip, strips } from "./strips.ts";
@@ -85,6 +87,7 @@ function allDrafts(
   openFindings: readonly NumberedFinding[],
 ): readonly Draft[] {
   const runs = spanRuns(plant);
+  const steps = runs.flatMap((run) => run.steps);
   const cut = strips(plant, runs, stripBox);
   const stripOfSpan = new Map(
     cut.flatMap((strip) => strip.steps.map((step) => [step.spanId, strip.key] as const)).reverse(),
@@ -94,10 +97,9 @@ function allDrafts(
     coverDraft(plant, cut),
     ...planRows(cut, stripBox).map((rows) => planDraft(plant, rows, { byStrip, stripOfSpan })),
     ...profileDrafts(plant, runs, cut),
-    ...stringingDrafts(
-      plant,
-      runs.flatMap((run) => run.steps),
-    ),
+    ...stringingDrafts(plant, steps),
+    ...guyDrafts(plant, polesAlong(steps)),
+    ...permitDrafts(plant, polesAlong(steps)),
     ...terminalOrder(plant).map((id) => terminalDraft(plant, id)),
     ...scheduleDrafts(plant, terminalOrder(plant)),
     ...billDrafts(plant),

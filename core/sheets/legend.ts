@@ -7,9 +7,12 @@ import {
   closureSymbol,
   coilSymbol,
   findingSymbol,
+  guySymbol,
   houseSymbol,
+  levelSymbol,
   type PortTick,
   poleSymbol,
+  structureSymbol,
   terminalBar,
   terminalBarMm,
 } from "./symbols.ts";
@@ -74,9 +77,20 @@ function crossing([x, y]: PaperPoint): readonly Mark[] {
   ];
 }
 
+/** A sample outline, 5 x 3.4 mm, by the middle of its left side. */
+function box(x: number, y: number): readonly PaperPoint[] {
+  return [
+    [x, y - 1.7],
+    [x + 5, y - 1.7],
+    [x + 5, y + 1.7],
+    [x, y + 1.7],
+  ];
+}
+
 const entries: readonly Entry[] = [
   { text: "Pole", draw: (at) => poleSymbol(at, 0) },
   { text: "Pole with two other parties on it", draw: (at) => poleSymbol([at[0], at[1] - 0.8], 2) },
+  { text: "Guy with its anchor, and its lead", draw: ([x, y]) => guySymbol([x - 7, y], [x + 6, y]) },
   {
     text: "Strand, with two cables lashed to it",
     draw: ([x, y]) => [
@@ -116,6 +130,11 @@ const entries: readonly Entry[] = [
     ],
   },
   { text: "Crossing, with the least clearance found", draw: crossing },
+  {
+    text: "Building or sign: beside the line, under it",
+    draw: ([x, y]) => [...structureSymbol(box(x - 7, y), true), ...structureSymbol(box(x + 2, y), false)],
+  },
+  { text: "Ground levelled in the span, its elevation", draw: ([x, y]) => levelSymbol([x, y - 0.8]) },
   {
     text: "Match line",
     draw: ([x, y]) => [

@@ -4,47 +4,18 @@ import { tubeOf, usesOfTerminal } from "../plant/fiberView.ts";
 import type { Plant } from "../plant/plant.ts";
 import { portsOf } from "../plant/terminalView.ts";
 import type { Draft } from "./book.ts";
-import { drawingBox, type PaperBox } from "./paper.ts";
 import { lengthFigure, lengthUnit } from "./quantityText.ts";
-import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
-
-const gutterMm = 8;
-const columnsPerSheet = 2;
+import type { Column, TableRow } from "./table.ts";
+import { tableDrafts } from "./tableSheets.ts";
 
 /** Port and drop schedule: every port of every terminal, two columns of rows a sheet. */
 export function scheduleDrafts(plant: Plant, terminalIds: readonly string[]): readonly Draft[] {
-  const columns = scheduleColumns(plant);
-  const boxes = columnBoxes();
-  const [box] = boxes;
-  if (!box) return [];
-  const pages = pageRows(
-    columns,
-    terminalIds.flatMap((id) => terminalRows(plant, id)),
-    box,
-  );
-  const sheetCount = Math.ceil(pages.length / columnsPerSheet);
-  return Array.from(
-    { length: sheetCount },
-    (_, index): Draft => ({
-      key: `schedule ${index + 1}`,
-      kind: "schedule",
-      title: sheetCount === 1 ? "Port and drop schedule" : `Port and drop schedule, ${index + 1} of ${sheetCount}`,
-      scale: "none",
-      draw: () => ({
-        marks: boxes.flatMap((one, column) => {
-          const rows = pages[index * columnsPerSheet + column];
-          return rows ? drawTable(columns, rows, one).marks : [];
-        }),
-      }),
-    }),
-  );
-}
-
-function columnBoxes(): readonly PaperBox[] {
-  const width = (drawingBox.right - drawingBox.left - gutterMm * (columnsPerSheet - 1)) / columnsPerSheet;
-  return Array.from({ length: columnsPerSheet }, (_, index) => {
-    const left = drawingBox.left + index * (width + gutterMm);
-    return { ...drawingBox, left, right: left + width };
+  return tableDrafts({
+    kind: "schedule",
+    title: "Port and drop schedule",
+    columns: scheduleColumns(plant),
+    rows: terminalIds.flatMap((id) => terminalRows(plant, id)),
+    abreast: 2,
   });
 }
 

@@ -31,6 +31,11 @@ export function spanRuns(plant: Plant): readonly SpanRun[] {
   return [...runs, ...bareRuns(plant, shown)];
 }
 
+/** Ids of the poles that steps come by, each once, as they come. */
+export function polesAlong(steps: readonly Step[]): readonly string[] {
+  return [...new Set(steps.flatMap((step) => [step.fromPoleId, step.toPoleId]))];
+}
+
 function cableRuns(plant: Plant, cableId: string, shown: Set<string>): readonly SpanRun[] {
   const runs: { cableId: string; startM: number; steps: Step[] }[] = [];
   let open = false;

@@ -23,6 +23,41 @@ export function poleSymbol(centre: PaperPoint, partyCount: number): readonly Mar
   return [circle("poles", "bold", centre, poleRingMm, 1), ...bars];
 }
 
+/** A guy from its pole's ring to its anchor: a thin line with a bar across its end and a tooth into the ground. */
+export function guySymbol(pole: PaperPoint, anchor: PaperPoint): readonly Mark[] {
+  const turn = Math.atan2(anchor[1] - pole[1], anchor[0] - pole[0]);
+  const at = ([x, y]: PaperPoint, along: number, left: number): PaperPoint => [
+    x + along * Math.cos(turn) - left * Math.sin(turn),
+    y + along * Math.sin(turn) + left * Math.cos(turn),
+  ];
+  return [
+    stroke("poles", "thin", [at(pole, poleRingMm, 0), anchor]),
+    stroke("poles", "bold", [at(anchor, 0, 1.1), at(anchor, 0, -1.1)]),
+    area("poles", null, [at(anchor, 0, 0.6), at(anchor, 1.3, 0), at(anchor, 0, -0.6)], { fill: 0 }),
+  ];
+}
+
+/** A building or sign by its outline; one beside the line is open, one that the line passes over is grey. */
+export function structureSymbol(outline: readonly PaperPoint[], isBeside: boolean): readonly Mark[] {
+  return [area("crossings", "medium", outline, { fill: isBeside ? 1 : 0.86 })];
+}
+
+/** A levelled point of the ground: a small triangle on its tip. */
+export function levelSymbol([x, y]: PaperPoint): readonly Mark[] {
+  return [
+    area(
+      "dimensions",
+      "thin",
+      [
+        [x, y],
+        [x + 1, y + 1.7],
+        [x - 1, y + 1.7],
+      ],
+      { fill: 1 },
+    ),
+  ];
+}
+
 const tickMm = { width: 0.85, height: 1.15, pitch: 1.35, rank: 1.75 } as const;
 
 /** One port on a terminal's face, rank from the top and place along it from 0. */

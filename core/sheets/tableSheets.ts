@@ -10,9 +10,13 @@ type TableSheets = {
   readonly rows: readonly TableRow[];
   /** Where the table stands on each sheet; the whole drawing space where not given. */
   readonly box?: PaperBox;
+  /** Columns of rows side by side on a sheet, one where not given. */
+  readonly abreast?: number;
   /** What stands beside the table on every sheet. */
   readonly beside?: readonly Mark[];
 };
+
+const gutterMm = 8;
 
 /** One table over as many sheets as it needs; none where it has no rows. */
 export function tableDrafts({
@@ -21,14 +25,33 @@ export function tableDrafts({
   columns,
   rows,
   box = drawingBox,
+  abreast = 1,
   beside = [],
 }: TableSheets): readonly Draft[] {
-  const pages = pageRows(columns, rows, box);
-  return pages.map((page, index) => ({
-    key: `${kind} ${index + 1}`,
-    kind,
-    title: pages.length === 1 ? title : `${title}, ${index + 1} of ${pages.length}`,
-    scale: "none",
-    draw: () => ({ marks: [...drawTable(columns, page, box).marks, ...beside] }),
-  }));
+  const boxes = abreastBoxes(box, abreast);
+  const pages = pageRows(columns, rows, boxes[0] ?? box);
+  const sheetCount = Math.ceil(pages.length / abreast);
+  return Array.from(
+    { length: sheetCount },
+    (_, index): Draft => ({
+      key: `${kind} ${index + 1}`,
+      kind,
+      title: sheetCount === 1 ? title : `${title}, ${index + 1} of ${sheetCount}`,
+      scale: "none",
+      draw: () => {
+        const tables = pages
+          .slice(index * abreast, (index + 1) * abreast)
+          .flatMap((page, at) => drawTable(columns, page, boxes[at] ?? box).marks);
+        return { marks: [...tables, ...beside] };
+      },
+    }),
+  );
+}
+
+function abreastBoxes(box: PaperBox, count: number): readonly PaperBox[] {
+  const width = (box.right - box.left - gutterMm * (count - 1)) / count;
+  return Array.from({ length: count }, (_, index) => {
+    const left = box.left + index * (width + gutterMm);
+    return { ...box, left, right: left + width };
+  });
 }

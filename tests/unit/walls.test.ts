@@ -18,7 +18,16 @@ const walls: Readonly<Record<string, readonly string[]>> = {
   "core/jointpole": ["core/units", "core/model", "core/plant"],
   "core/rules": ["core/units", "core/model", "core/strand", "core/fiber", "core/plant", "core/jointpole"],
   "core/explain": ["core/units", "core/model", "core/plant", "core/jointpole", "core/rules"],
-  "core/sheets": ["core/units", "core/model", "core/plant", "core/rules", "core/explain", "core/strand", "core/fiber"],
+  "core/sheets": [
+    "core/units",
+    "core/model",
+    "core/plant",
+    "core/rules",
+    "core/explain",
+    "core/jointpole",
+    "core/strand",
+    "core/fiber",
+  ],
   "core/exchange": [
     "core/units",
     "core/model",

@@ -6,6 +6,8 @@ export const kindWords: Readonly<Record<SheetKind, string>> = {
   plan: "Strand plan",
   profile: "Profiles",
   stringing: "Stringing tables",
+  guy: "Guy schedule",
+  permit: "Pole permit list",
   terminal: "Terminal sheets",
   schedule: "Schedules",
   bill: "Bill of materials",

@@ -1,0 +1,130 @@
+import type { Guy, StrengthLimit } from "../model/tables.ts";
+import type { Plant } from "../plant/plant.ts";
+import { guyTensionN, turnAtPole } from "../plant/poleGuys.ts";
+import { strengthLimitFor } from "../plant/strength.ts";
+import { catalogueBasis, isUnverified } from "../rules/rule.ts";
+import { isOver } from "../rules/withinLimit.ts";
+import { fixedText } from "../units/fixedText.ts";
+import { formatLength } from "../units/formatLength.ts";
+import type { Draft } from "./book.ts";
+import type { Mark } from "./displayList.ts";
+import { smallMm, words } from "./marks.ts";
+import { drawingBox } from "./paper.ts";
+import { forceFigure, forceUnit } from "./quantityText.ts";
+import type { Column, TableRow } from "./table.ts";
+import { tableDrafts } from "./tableSheets.ts";
+
+const footMm = 12;
+
+/** Every guy with its pull and the part of its strength, then the poles that want one and have none. */
+export function guyDrafts(plant: Plant, poleIds: readonly string[]): readonly Draft[] {
+  const guyed = poleIds.flatMap((id) => plant.where("guy", "poleId", id)).map((id) => guyRow(plant, id));
+  const wanting = poleIds.flatMap((id) => wantingRow(plant, id));
+  const rows: readonly TableRow[] = [
+    ...(guyed.length > 0 ? [{ group: `Guys and anchors: ${guyed.length}` }, ...guyed] : []),
+    ...(wanting.length > 0 ? [{ group: `Without a guy against the pull: ${wanting.length}` }, ...wanting] : []),
+  ];
+  return tableDrafts({
+    kind: "guy",
+    title: "Guy schedule",
+    columns: columnsOf(plant),
+    rows,
+    box: { ...drawingBox, bottom: drawingBox.bottom + footMm },
+    beside: footNotes(plant),
+  });
+}
+
+function columnsOf(plant: Plant): readonly Column[] {
+  const force = forceUnit(plant.settings().unitSystem);
+  return [
+    { heading: "Pole", share: 22 },
+    { heading: "Guy strand", share: 62 },
+    { heading: "Direction", unit: "° from north", share: 24, align: "right" },
+    { heading: "Height", share: 22, align: "right" },
+    { heading: "Lead", share: 22, align: "right" },
+    { heading: "Level pull", unit: force, share: 22, align: "right" },
+    { heading: "Guy tension", unit: force, share: 24, align: "right" },
+    { heading: "Breaking", unit: force, share: 22, align: "right" },
+    { heading: "Part used", unit: "%", share: 20, align: "right" },
+    { heading: "Part allowed", unit: "%", share: 40, align: "right" },
+    { heading: "Anchor holds", unit: force, share: 26, align: "right" },
+    { heading: "Part used", unit: "%", share: 20, align: "right" },
+    { heading: "Part allowed", unit: "%", share: 40, align: "right" },
+  ];
+}
+
+function guyRow(plant: Plant, guyId: string): TableRow {
+  const system = plant.settings().unitSystem;
+  const guy = plant.rowOf("guy", guyId);
+  const strand = plant.rowOf("strandType", guy.strandTypeId);
+  const guyN = guyTensionN(plant, guyId);
+  const force = (valueN: number | null) => (valueN === null ? "unknown" : forceFigure(valueN, system));
+  return {
+    cells: [
+      plant.rowOf("pole", guy.poleId).tag,
+      strand.name,
+      azimuthText(guy.directionRad),
+      formatLength(guy.heightM, system, "height"),
+      formatLength(guy.leadM, system, "height"),
+      force(guyN === null ? null : levelN(guy, guyN)),
+      force(guyN),
+      force(strand.breakingN),
+      ...partCells(guyN, strand.breakingN, strengthLimitFor(plant, "guy", "loaded")),
+      force(guy.anchorN),
+      ...partCells(guyN, guy.anchorN, strengthLimitFor(plant, "anchor", "loaded")),
+    ],
+  };
+}
+
+/** The level pull that a guy holds, N. */
+function levelN({ heightM, leadM }: Pick<Guy, "heightM" | "leadM">, guyN: number): number {
+  return (guyN * leadM) / Math.hypot(heightM, leadM);
+}
+
+/** The part of a strength that a pull uses, marked where it is over what is allowed, and what is allowed. */
+function partCells(
+  pullN: number | null,
+  strengthN: number | null,
+  limit: StrengthLimit | undefined,
+): readonly [string, string] {
+  const allowed = limit
+    ? `${percent(limit.limitFrac)}${isUnverified(catalogueBasis(limit)) ? ", unverified" : ""}`
+    : "no limit";
+  if (pullN === null || strengthN === null) return ["unknown", allowed];
+  const isTooMuch = limit !== undefined && isOver(pullN, limit.limitFrac * strengthN);
+  return [`${isTooMuch ? "◆ " : ""}${percent(pullN / strengthN)}`, allowed];
+}
+
+function percent(frac: number): string {
+  return fixedText(frac * 100, 1);
+}
+
+/** A direction as its angle from grid north, clockwise: 005, 270. */
+function azimuthText(directionRad: number): string {
+  const degrees = Math.round(90 - (directionRad * 180) / Math.PI);
+  return String(((degrees % 360) + 360) % 360).padStart(3, "0");
+}
+
+function wantingRow(plant: Plant, poleId: string): readonly TableRow[] {
+  const turn = turnAtPole(plant, poleId);
+  if (!turn || turn.isHeld || !isOver(turn.turnRad, plant.settings().unguyedAngleRad)) return [];
+  const { tag } = plant.rowOf("pole", poleId);
+  const what = turn.isDeadEnd ? "the strand dead-ends" : `the strand turns by ${degreeText(turn.turnRad)}`;
+  return [{ note: `${tag}: ${what}; a guy is wanted towards ${azimuthText(turn.guyRad)}° from north.` }];
+}
+
+function degreeText(angleRad: number): string {
+  return `${fixedText((angleRad * 180) / Math.PI, 1)}°`;
+}
+
+function footNotes(plant: Plant): readonly Mark[] {
+  const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
+  const mark = isUnverified(catalogueBasis(district)) ? ", unverified" : "";
+  const lines = [
+    `Pulls under the full load of ${district.name}${mark}; guys of one pole share it by equilibrium, guys side by side evenly. The pole is taken as hinged at the ground.`,
+    `The company lets the strand turn by ${degreeText(plant.settings().unguyedAngleRad)} at a pole without a guy. Direction on the route's grid, clockwise. Locate buried plant before digging for an anchor.`,
+  ];
+  return lines.map((text, index) =>
+    words(text, [drawingBox.left, drawingBox.bottom + 3.6 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
+  );
+}

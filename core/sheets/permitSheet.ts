@@ -1,0 +1,106 @@
+import { type MakeReady, makeReady } from "../jointpole/makeReady.ts";
+import type { Attachment } from "../model/tables.ts";
+import type { Plant } from "../plant/plant.ts";
+import { carriesStrand } from "../plant/separation.ts";
+import { strandAtPole } from "../plant/strandHeight.ts";
+import { catalogueBasis, isUnverified } from "../rules/rule.ts";
+import { formatLength } from "../units/formatLength.ts";
+import type { Draft } from "./book.ts";
+import type { Mark } from "./displayList.ts";
+import { smallMm, words } from "./marks.ts";
+import { drawingBox } from "./paper.ts";
+import type { Column, TableRow } from "./table.ts";
+import { tableDrafts } from "./tableSheets.ts";
+import { attachmentWords } from "./tradeWords.ts";
+
+const footMm = 12;
+
+const columns: readonly Column[] = [
+  { heading: "Owner", share: 54 },
+  { heading: "Attachment", share: 28 },
+  { heading: "Existing", share: 24, align: "right" },
+  { heading: "Proposed", share: 24, align: "right" },
+  { heading: "Make-ready", share: 58, wraps: true },
+];
+
+/** What the pole owner is asked: every attachment of the poles that carry our strand, as it is and as it is to be. */
+export function permitDrafts(plant: Plant, poleIds: readonly string[]): readonly Draft[] {
+  const ours = poleIds.filter((id) => carriesStrand(plant, id));
+  return tableDrafts({
+    kind: "permit",
+    title: "Pole permit list",
+    columns,
+    rows: ours.flatMap((id) => poleRows(plant, id)),
+    box: { ...drawingBox, bottom: drawingBox.bottom + footMm },
+    abreast: 2,
+    beside: footNotes(plant),
+  });
+}
+
+function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
+  const system = plant.settings().unitSystem;
+  const pole = plant.rowOf("pole", poleId);
+  const ready = makeReady(plant, poleId);
+  const facts = [
+    pole.owner === "" ? "owner unknown" : pole.owner,
+    ...(pole.poleClass === "" ? [] : [`class ${pole.poleClass}`]),
+    pole.aboveGroundM === null ? "height unknown" : `${formatLength(pole.aboveGroundM, system, "span")} above ground`,
+  ];
+  const others = plant
+    .where("attachment", "poleId", poleId)
+    .map((id) => plant.rowOf("attachment", id))
+    .filter((one) => one.kind !== "ourStrand")
+    .map((one) => ({ heightM: one.heightM, cells: otherCells(plant, one, ready) }));
+  const own = strandAtPole(plant, poleId);
+  const rows = [...others, { heightM: own.heightM, cells: ownCells(plant, own, ready) }];
+  return [
+    { group: `${pole.tag}   ${facts.join(", ")}` },
+    ...rows.sort((a, b) => b.heightM - a.heightM).map(({ cells }) => ({ cells })),
+    ...(ready.kind === "none" || ready.kind === "unknown" ? [{ note: `◆ ${ready.why}` }] : []),
+  ];
+}
+
+function otherCells(plant: Plant, { id, owner, kind, heightM }: Attachment, ready: MakeReady): readonly string[] {
+  const height = (valueM: number) => formatLength(valueM, plant.settings().unitSystem, "height");
+  const move = ready.kind === "moves" ? ready.best.moves.find((one) => one.attachmentId === id) : undefined;
+  const name = [owner === "" ? "unknown" : owner, attachmentWords[kind] || "communication"];
+  if (!move) return [...name, height(heightM), "stays", ""];
+  const way = `${move.toM < move.fromM ? "Lower" : "Raise"} by ${height(Math.abs(move.toM - move.fromM))}`;
+  const warned = move.ownerOnly ? "; by its owner's own rules" : "";
+  return [...name, height(heightM), height(move.toM), `◆ ${way}${warned}`];
+}
+
+function ownCells(
+  plant: Plant,
+  { heightM, attachmentId }: ReturnType<typeof strandAtPole>,
+  ready: MakeReady,
+): readonly string[] {
+  const height = (valueM: number) => formatLength(valueM, plant.settings().unitSystem, "height");
+  const proposedM = ourHeightM(ready) ?? heightM;
+  const isMoved = height(proposedM) !== height(heightM);
+  const notes = [
+    ...(isMoved ? [`◆ drawn at ${height(heightM)}`] : []),
+    ...(attachmentId === null ? ["usual height, assumed"] : []),
+  ];
+  return [plant.settings().company || "ours", "strand, new", "", height(proposedM), notes.join("; ")];
+}
+
+/** Where make-ready puts our strand; null where it leaves it as drawn. */
+function ourHeightM(ready: MakeReady): number | null {
+  if (ready.kind === "moves") return ready.best.ourHeightM;
+  return ready.kind === "oursAlone" ? ready.ourHeightM : null;
+}
+
+function footNotes(plant: Plant): readonly Mark[] {
+  const set = plant.rowOf("clearanceSet", plant.settings().clearanceSetId);
+  const limits = plant.where("clearanceLimit", "clearanceSetId", set.id).map((id) => plant.rowOf("clearanceLimit", id));
+  const doubtful = limits.filter((one) => isUnverified(catalogueBasis(one))).length;
+  const mark = doubtful === 0 ? "" : ` (${doubtful} of its ${limits.length} limits from memory, unverified)`;
+  const lines = [
+    `Heights above the ground at the pole. Moves by the limits of ${set.name}${mark}: fewest first, then the least distance; the poles beside stay as they are.`,
+    "◆ what must be decided or moved before our strand is attached. Each owner confirms heights and moves in the field.",
+  ];
+  return lines.map((text, index) =>
+    words(text, [drawingBox.left, drawingBox.bottom + 3.6 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
+  );
+}
