@@ -10,6 +10,8 @@ export const sheetKinds = [
   "guy",
   "permit",
   "terminal",
+  "fiber",
+  "reel",
   "schedule",
   "bill",
   "findings",

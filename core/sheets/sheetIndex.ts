@@ -1,4 +1,4 @@
-import type { Book, Drawn } from "./book.ts";
+import { type Book, type Drawn, sheetKinds } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
 import { shortenText } from "./fitText.ts";
 import { smallMm, words } from "./marks.ts";
@@ -32,9 +32,7 @@ export function sheetIndex(book: Book, box: PaperBox): Required<Drawn> {
 function fitting(book: Book, roomCount: number): readonly Entry[] {
   if (book.sheets.length <= roomCount) return book.sheets;
   const withoutTerminals = merged(book, ["terminal"]);
-  return withoutTerminals.length <= roomCount
-    ? withoutTerminals
-    : merged(book, ["terminal", "plan", "schedule", "findings", "bill"]);
+  return withoutTerminals.length <= roomCount ? withoutTerminals : merged(book, sheetKinds);
 }
 
 function merged(book: Book, kinds: readonly string[]): readonly Entry[] {

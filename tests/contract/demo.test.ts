@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { planted } from "../../assets/demo/planted.ts";
+import { sheetKinds } from "../../core/sheets/book.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
 import { outsidePaper, overlaps } from "../../core/sheets/overlaps.ts";
@@ -32,9 +33,14 @@ afterAll(() => {
 });
 
 test("no text of the demo set lies on other text or leaves the paper", () => {
-  expect(set.sheets.length).toBeGreaterThan(30);
+  expect(set.sheets.length).toBeGreaterThan(50);
   expect(set.sheets.flatMap((sheet) => overlaps(sheet).map((pair) => [sheet.number, pair]))).toEqual([]);
   expect(set.sheets.flatMap((sheet) => outsidePaper(sheet).map((mark) => [sheet.number, mark]))).toEqual([]);
+});
+
+test("the demo set has every kind of sheet but worksheets, bound in their order", () => {
+  const kinds = set.sheets.map((one) => one.kind).filter((kind, at, all) => kind !== all[at - 1]);
+  expect(kinds).toEqual(sheetKinds.filter((kind) => kind !== "worksheet"));
 });
 
 test("no text of the demo set is lower than 2 mm", () => {

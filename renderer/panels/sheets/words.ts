@@ -9,6 +9,8 @@ export const kindWords: Readonly<Record<SheetKind, string>> = {
   guy: "Guy schedule",
   permit: "Pole permit list",
   terminal: "Terminal sheets",
+  fiber: "Fiber charts",
+  reel: "Cables and reels",
   schedule: "Schedules",
   bill: "Bill of materials",
   findings: "Findings",

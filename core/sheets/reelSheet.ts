@@ -1,0 +1,106 @@
+import { type CableStep, cablePath, sheathLength, sheathToM } from "../plant/cablePath.ts";
+import type { Plant } from "../plant/plant.ts";
+import { isOver } from "../rules/withinLimit.ts";
+import type { Draft } from "./book.ts";
+import { cablesInOrder } from "./cableOrder.ts";
+import type { Mark } from "./displayList.ts";
+import { smallMm, words } from "./marks.ts";
+import { drawingBox } from "./paper.ts";
+import { lengthFigure, lengthUnit, stationText } from "./quantityText.ts";
+import { byText } from "./sorting.ts";
+import type { Column, TableRow } from "./table.ts";
+import { tableDrafts } from "./tableSheets.ts";
+
+const footMm = 8;
+
+/** Every cable with its reel, and its sheath counted up from pole to pole. */
+export function reelDrafts(plant: Plant): readonly Draft[] {
+  return tableDrafts({
+    kind: "reel",
+    title: "Cable and reel schedule",
+    columns: columnsOf(plant),
+    rows: cablesInOrder(plant).flatMap((cable) => cableRows(plant, cable.id)),
+    box: { ...drawingBox, bottom: drawingBox.bottom + footMm },
+    abreast: 2,
+    beside: [footNote()],
+  });
+}
+
+function columnsOf(plant: Plant): readonly Column[] {
+  const unit = lengthUnit(plant.settings().unitSystem);
+  return [
+    { heading: "Pole", share: 30 },
+    { heading: "Station", share: 22, align: "right" },
+    { heading: "Sheath here", unit, share: 24, align: "right" },
+    { heading: "Span on", unit, share: 20, align: "right" },
+    { heading: "Coils in it", unit, share: 22, align: "right" },
+    { heading: "Hangs in it", share: 46 },
+    { heading: "Mark read", share: 26 },
+  ];
+}
+
+function cableRows(plant: Plant, cableId: string): readonly TableRow[] {
+  const { steps, lengthM, gapAtPoleId } = cablePath(plant, cableId);
+  const last = steps.at(-1);
+  const end = last
+    ? [{ cells: poleCells(plant, cableId, last.outPoleId, lengthM, [last.spanId, last.reversed ? 0 : last.lengthM]) }]
+    : [];
+  const gap =
+    gapAtPoleId === null
+      ? []
+      : [{ note: `◆ The way of this cable is broken at pole ${plant.rowOf("pole", gapAtPoleId).tag}.` }];
+  return [
+    { group: headingOf(plant, cableId) },
+    ...steps.map((step) => ({ cells: stepCells(plant, cableId, step) })),
+    ...end,
+    ...gap,
+  ];
+}
+
+/** What the cable is, how much of its reel it takes and what is left. */
+function headingOf(plant: Plant, cableId: string): string {
+  const system = plant.settings().unitSystem;
+  const length = (valueM: number) => `${lengthFigure(valueM, system)} ${lengthUnit(system)}`;
+  const { name, cableTypeId, reelLengthM } = plant.rowOf("cable", cableId);
+  const { totalM, coilsM } = sheathLength(plant, cableId);
+  const rest = isOver(totalM, reelLengthM)
+    ? `◆ ${length(totalM - reelLengthM)} longer than its reel`
+    : `${length(reelLengthM - totalM)} left on a reel of ${length(reelLengthM)}`;
+  const sheath = `sheath ${length(totalM)}, ${length(coilsM)} of it in coils`;
+  return `${name}: ${plant.rowOf("cableType", cableTypeId).name}; ${sheath}; ${rest}`;
+}
+
+function poleCells(
+  plant: Plant,
+  cableId: string,
+  poleId: string,
+  stationM: number,
+  [spanId, offsetM]: readonly [spanId: string, offsetM: number],
+): readonly string[] {
+  const system = plant.settings().unitSystem;
+  const sheathM = sheathToM(plant, cableId, spanId, offsetM) ?? stationM;
+  return [plant.rowOf("pole", poleId).tag, stationText(stationM, system), lengthFigure(sheathM, system)];
+}
+
+function stepCells(plant: Plant, cableId: string, step: CableStep): readonly string[] {
+  const system = plant.settings().unitSystem;
+  const { spanId, reversed, inPoleId, startM, lengthM } = step;
+  const coils = plant.whereAll("slack", { spanId, cableId }).map((id) => plant.rowOf("slack", id));
+  const hung = [
+    ...plant.whereAll("terminal", { spanId, cableId }).map((id) => plant.rowOf("terminal", id)),
+    ...plant.whereAll("closure", { spanId, cableId }).map((id) => plant.rowOf("closure", id)),
+  ].sort((a, b) => (a.offsetM - b.offsetM) * (reversed ? -1 : 1) || byText(a.id, b.id));
+  const storedM = coils.reduce((sum, one) => sum + one.storedM, 0);
+  return [
+    ...poleCells(plant, cableId, inPoleId, startM, [spanId, reversed ? lengthM : 0]),
+    lengthFigure(lengthM, system),
+    storedM > 0 ? lengthFigure(storedM, system) : "",
+    hung.map((one) => one.name).join(", "),
+  ];
+}
+
+function footNote(): Mark {
+  const text =
+    "Sheath here: from the feed end along the spans, with the coils passed on the way. Write the mark read off the sheath beside it.";
+  return words(text, [drawingBox.left, drawingBox.bottom], { heightMm: smallMm, grey: 0.2 });
+}
