@@ -76,7 +76,7 @@ function ownCells(
   ready: MakeReady,
 ): readonly string[] {
   const height = (valueM: number) => formatLength(valueM, plant.settings().unitSystem, "height");
-  const proposedM = proposedHeightM(ready) ?? heightM;
+  const proposedM = ourHeightM(ready) ?? heightM;
   const isMoved = height(proposedM) !== height(heightM);
   const notes = [
     ...(isMoved ? [`◆ drawn at ${height(heightM)}`] : []),
@@ -85,9 +85,10 @@ function ownCells(
   return [plant.settings().company || "ours", "strand, new", "", height(proposedM), notes.join("; ")];
 }
 
-function proposedHeightM(ready: MakeReady): number | null {
-  if (ready.kind === "oursAlone") return ready.ourHeightM;
-  return ready.kind === "moves" ? ready.best.ourHeightM : null;
+/** Where make-ready puts our strand; null where it leaves it as drawn. */
+function ourHeightM(ready: MakeReady): number | null {
+  if (ready.kind === "moves") return ready.best.ourHeightM;
+  return ready.kind === "oursAlone" ? ready.ourHeightM : null;
 }
 
 function footNotes(plant: Plant): readonly Mark[] {

@@ -3,7 +3,6 @@ import type { Plant } from "../plant/plant.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatTemperature } from "../units/formatTemperature.ts";
-import { degCFromDegF } from "../units/temperature.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Draft } from "./book.ts";
 import type { Mark } from "./displayList.ts";
@@ -12,7 +11,7 @@ import { drawingBox, type PaperBox } from "./paper.ts";
 import { forceFigure, forceUnit, lengthFigure, lengthUnit, sagFigure, sagUnit } from "./quantityText.ts";
 import { markWords } from "./sourceWords.ts";
 import type { Step } from "./spanRuns.ts";
-import { type PulledSpan, returnCount, spanStringing } from "./spanStringing.ts";
+import { crewTemperatures, type PulledSpan, returnCount, spanStringing } from "./spanStringing.ts";
 import { type Column, columnEdges, type TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
@@ -35,11 +34,6 @@ export function stringingDrafts(plant: Plant, steps: readonly Step[]): readonly 
   });
 }
 
-/** Temperatures a crew may meet. */
-function temperatures(system: UnitSystem): readonly number[] {
-  return system === "us" ? [0, 20, 40, 60, 80, 100, 120].map(degCFromDegF) : [-20, -10, 0, 10, 20, 30, 40];
-}
-
 /** The three figures of a pulled strand, a block of columns each. */
 const blocks: readonly {
   readonly title: string;
@@ -59,7 +53,7 @@ const fixedCount = 3;
 
 function columnsOf(system: UnitSystem): readonly Column[] {
   const block = (unit: string) =>
-    temperatures(system).map(
+    crewTemperatures(system).map(
       (one): Column => ({ heading: formatTemperature(one, system), unit, share: 14.5, align: "right" }),
     );
   return [
@@ -91,9 +85,10 @@ function sectionRows(plant: Plant, sectionId: string, steps: readonly Step[]): r
   const spanIds = steps.map((one) => one.spanId).filter((id) => plant.rowOf("span", id).strandSectionId === sectionId);
   if (spanIds.length === 0) return [];
   const system = plant.settings().unitSystem;
-  const { name, strandTypeId, stringingSagFrac, stringingDegC } = plant.rowOf("strandSection", sectionId);
+  const { name, strandTypeId, stringingSagFrac, stringingDegC, atPoles } = plant.rowOf("strandSection", sectionId);
   const strand = plant.rowOf("strandType", strandTypeId);
-  const sag = `finished sag ${fixedText(stringingSagFrac * 100, 1)} % of the span at ${formatTemperature(stringingDegC, system)}`;
+  const of = atPoles === "slipping" ? "the ruling span, slipping at its poles," : "each span, clamped at both poles,";
+  const sag = `finished sag ${fixedText(stringingSagFrac * 100, 1)} % of ${of} at ${formatTemperature(stringingDegC, system)}`;
   const figures = `figures of the strand ${markWords[catalogueBasis(strand).mark]}`;
   return [
     { group: `Section ${name}: ${strand.name}, ${sag}; ${figures}` },
@@ -102,9 +97,9 @@ function sectionRows(plant: Plant, sectionId: string, steps: readonly Step[]): r
 }
 
 function spanRow(plant: Plant, spanId: string, system: UnitSystem): TableRow {
-  const told = spanStringing(plant, spanId, temperatures(system));
+  const told = spanStringing(plant, spanId);
   const name = spanName(plant, spanId);
-  if (told.kind === "unknown") return { note: `${name}: ${told.why}` };
+  if (told.kind === "unknown") return { note: told.why };
   const figures = blocks.flatMap((block) => told.pulled.map((one) => block.text(one, system)));
   const { lengthM } = plant.rowOf("span", spanId);
   return { cells: [name, lengthFigure(lengthM, system), sagFigure(told.finishedSagM, system), ...figures] };
@@ -112,7 +107,7 @@ function spanRow(plant: Plant, spanId: string, system: UnitSystem): TableRow {
 
 function footNotes(): readonly Mark[] {
   const lines = [
-    "Pulled to these figures, the bare strand has the finished sag once its cables are lashed, before terminals and coils hang on it. Each span by itself, clamped at both poles; creep left out; tension is the level part.",
+    "Pulled to these figures, the bare strand has the finished sag once its cables are lashed, before terminals and coils hang on it. Creep left out; tension is the level part.",
     `Strike the strand at a pole and take the time of ${returnCount} returns: sag = g T² / (32 · ${returnCount}²), whatever the load; RUS Bulletin 1726C-115, 1998 [seen]. Nothing may hang on the span meanwhile.`,
   ];
   return lines.map((text, index) =>

@@ -2,13 +2,13 @@ import { basisWords } from "../../core/explain/basisWords.ts";
 import { explain } from "../../core/explain/explain.ts";
 import type { Explanation, FigureRef } from "../../core/explain/explanation.ts";
 import { explanationText } from "../../core/explain/explanationText.ts";
+import { figureText } from "../../core/explain/figureText.ts";
 import { putIn } from "../../core/explain/putIn.ts";
 import { refKey } from "../app/ref.ts";
 import { tell, unitsOf } from "../app/session.ts";
 import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
 import { CloseButton } from "../panels/CloseButton.tsx";
 import { RefButton } from "../panels/RefButton.tsx";
-import { figureKey } from "./figureKey.ts";
 import { explainWords } from "./words.ts";
 
 /** Where a figure comes from, live: formula, numbers, the rows they are read from, the limit and its source. */
@@ -78,9 +78,9 @@ type ButtonsProps = { readonly of: FigureRef; readonly told: Explanation; readon
 function Buttons({ of, told, onPinned }: ButtonsProps) {
   const session = useSession();
   const pinned = useView((state) => state.pinned);
-  const isPinned = pinned.some((one) => figureKey(one) === figureKey(of));
+  const isPinned = pinned.some((one) => figureText(one) === figureText(of));
   const pin = (): void => {
-    const others = pinned.filter((one) => figureKey(one) !== figureKey(of));
+    const others = pinned.filter((one) => figureText(one) !== figureText(of));
     session.view.setState({ pinned: isPinned ? others : [...others, of] });
     if (!isPinned) onPinned();
   };

@@ -1,6 +1,6 @@
+import { figureText } from "../../core/explain/figureText.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { ExplanationCard } from "./ExplanationCard.tsx";
-import { figureKey } from "./figureKey.ts";
 import { explainWords } from "./words.ts";
 
 /** Explanations a person pinned; they follow every edit until they are put away. */
@@ -11,10 +11,10 @@ export function PinnedExplanations() {
   return (
     <section className="pinned" aria-label={explainWords.pinnedRegion}>
       {pinned.map((ref) => (
-        <article key={figureKey(ref)} className="explanation">
+        <article key={figureText(ref)} className="explanation">
           <ExplanationCard
             of={ref}
-            onClose={() => view.setState({ pinned: pinned.filter((one) => figureKey(one) !== figureKey(ref)) })}
+            onClose={() => view.setState({ pinned: pinned.filter((one) => figureText(one) !== figureText(ref)) })}
           />
         </article>
       ))}

@@ -74,7 +74,15 @@ describe("worksheets", () => {
   });
 
   it("are named by a text that leads back to the figure, and by no other", () => {
-    for (const ref of refs) expect(figureOfText(figureText(ref))).toEqual(ref);
+    const further: readonly FigureRef[] = [
+      { figure: "heightBound", id: "pole-M001", part: "atMost", bound: "wire:phone" },
+      { figure: "makeReadyTotal", id: "pole-M001", plan: 1 },
+      { figure: "dropClearance", id: "drop-1", part: "hot", dropCrossingId: "crossing:1" },
+      { figure: "groundClearance", id: "span-1", part: "iced" },
+      { figure: "structureBeside", id: "barn" },
+      { figure: "guyTension", id: "guy-1" },
+    ];
+    for (const ref of [...refs, ...further]) expect(figureOfText(figureText(ref))).toEqual(ref);
     for (const text of [
       "",
       "clearance",
