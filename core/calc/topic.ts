@@ -2,6 +2,9 @@ import type { z } from "zod";
 import type { Answer } from "./answer.ts";
 import { requestFault } from "./requestFault.ts";
 
+/** Seconds since some moment. Handed in: a search that may take long ends by it, and nothing but its end depends on it. */
+export type Clock = () => number;
+
 /** One formula of the program that can be run by itself. */
 export type Topic = {
   readonly id: string;
@@ -10,8 +13,8 @@ export type Topic = {
   readonly reply: z.ZodType;
   /** a request that is answered */
   readonly example: unknown;
-  /** never throws for a bad request */
-  readonly run: (input: unknown) => Answer<unknown>;
+  /** never throws for a bad request; without a clock a search goes on to its end */
+  readonly run: (input: unknown, clock?: Clock) => Answer<unknown>;
 };
 
 /** What a topic's file says of it; the types of `answer` follow from the two schemas. */
@@ -21,7 +24,7 @@ type TopicDefinition<Request extends z.ZodType, Reply extends z.ZodType, Answere
   readonly request: Request;
   readonly reply: Reply;
   readonly example: z.input<Request>;
-  readonly answer: (request: z.output<Request>) => Answered;
+  readonly answer: (request: z.output<Request>, clock: Clock) => Answered;
 };
 
 /** Makes a topic that checks its request before the kernel sees it. */
@@ -30,7 +33,7 @@ export function defineTopic<Request extends z.ZodType, Reply extends z.ZodType>(
 ): Topic {
   return defineSearchTopic({
     ...definition,
-    answer: (request: z.output<Request>) => ({ ok: true, value: definition.answer(request) }),
+    answer: (request: z.output<Request>, clock) => ({ ok: true, value: definition.answer(request, clock) }),
   });
 }
 
@@ -45,11 +48,11 @@ export function defineSearchTopic<Request extends z.ZodType, Reply extends z.Zod
     request,
     reply,
     example,
-    run(input) {
+    run(input, clock = () => 0) {
       const parsed = request.safeParse(input, { reportInput: true });
       if (!parsed.success) return { ok: false, fault: requestFault(id, parsed.error) };
       try {
-        const answer = definition.answer(parsed.data);
+        const answer = definition.answer(parsed.data, clock);
         return answer.ok ? answer : { ok: false, fault: { ...answer.fault, where: id } };
       } catch (error) {
         // A kernel's RangeError is a program error elsewhere. Here the numbers came from outside, and some limits depend on several of

@@ -5,6 +5,7 @@ import { colourTopic } from "./colourTopic.ts";
 import { distanceTopic } from "./distanceTopic.ts";
 import { guyTopic } from "./guyTopic.ts";
 import { lashingTopic } from "./lashingTopic.ts";
+import { layoutTopic } from "./layoutTopic.ts";
 import { loadTopic } from "./loadTopic.ts";
 import { lossTopic } from "./lossTopic.ts";
 import { lowPointTopic } from "./lowPointTopic.ts";
@@ -15,7 +16,7 @@ import { sagTopic } from "./sagTopic.ts";
 import { separationTopic } from "./separationTopic.ts";
 import { stringingTopic } from "./stringingTopic.ts";
 import { tensionChangeTopic } from "./tensionChangeTopic.ts";
-import type { Topic } from "./topic.ts";
+import type { Clock, Topic } from "./topic.ts";
 import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
@@ -24,6 +25,7 @@ export const topics: readonly Topic[] = [
   colourTopic,
   distanceTopic,
   guyTopic,
+  layoutTopic,
   lashingTopic,
   loadTopic,
   lossTopic,
@@ -52,11 +54,12 @@ type TopicDescription = {
  *
  * @param topicId id in the register
  * @param input   what was read; checked here
+ * @param clock   ends a search at its time limit; without one it goes on to its end
  * @returns the reply, or a fault with code unknown-topic, missing-field, unknown-field, bad-field or out-of-range
  */
-export function runTopic(topicId: string, input: unknown): Answer<unknown> {
+export function runTopic(topicId: string, input: unknown, clock?: Clock): Answer<unknown> {
   const topic = topics.find(({ id }) => id === topicId);
-  if (topic !== undefined) return topic.run(input);
+  if (topic !== undefined) return topic.run(input, clock);
   return {
     ok: false,
     fault: {

@@ -17,7 +17,7 @@ export const calcVerb: Verb = {
     if (!read.ok) return read;
     const input = parseJson(await desk.readInput());
     if (!input.ok) return input;
-    const answer = runTopic(read.value.positionals[0] ?? "", input.value);
+    const answer = runTopic(read.value.positionals[0] ?? "", input.value, () => performance.now() / 1000);
     return answer.ok ? ok(asJson(answer.value)) : refused(answer.fault);
   },
 };

@@ -1,0 +1,98 @@
+import { componentsOf } from "./components.ts";
+import { openField } from "./field.ts";
+import { type Part, partOf } from "./part.ts";
+import type { Placement, Problem, Watch } from "./problem.ts";
+import { searchStrand } from "./searchStrand.ts";
+import { slack } from "./strandProgram.ts";
+import { hopelessUnits, type Unserved, whyLeftOut } from "./unserved.ts";
+
+/** A layout with its bound, and the units it cannot serve: both costs are those of the others. */
+export type Solution = Placement & {
+  readonly status: "optimal" | "bounded" | "infeasible";
+  readonly unserved: readonly Unserved[];
+};
+
+/**
+ * Cheapest placement found until the gap is small enough, the proof is whole or the watch ends it.
+ *
+ * Same problem, same answer as far as it came: time only ends the search. What does not hang together is searched by turns, so that
+ * each part has its first layout whenever the end comes.
+ *
+ * @param options.gap  part of the cost its bound may stay below; 0 to prove it
+ */
+export function solvePlacement(problem: Problem, watch: Watch, options: { readonly gap: number }): Solution {
+  const hopeless = hopelessUnits(problem);
+  const searches = openSearches(problem, new Set(hopeless.map(({ unit }) => unit)), watch.stopped);
+  let open = searches;
+  while (open.length > 0) {
+    open = open.filter((search) => advance(search, options.gap));
+    if (watch.better) watch.better(together(problem, searches));
+    if (watch.stopped()) break;
+  }
+  const { pointOf, cost, bound } = together(problem, searches);
+  const leftOut = searches.flatMap((search) => leftOutOf(search));
+  const unserved = [...hopeless, ...leftOut].sort((a, b) => a.unit - b.unit);
+  if (unserved.length > 0) return { pointOf, cost, bound, status: "infeasible", unserved };
+  return { pointOf, cost, bound, status: bound >= cost - slack(cost) ? "optimal" : "bounded", unserved };
+}
+
+/** The search of one part: how far it is, and how it goes on. */
+type Search = {
+  readonly part: Part;
+  readonly leaveOutCost: number;
+  readonly steps: Generator<Placement>;
+  now: Placement;
+};
+
+function openSearches(problem: Problem, without: ReadonlySet<number>, stopped: () => boolean): Search[] {
+  return componentsOf(problem).flatMap(({ points, units }) => {
+    const servable = units.filter((unit) => !without.has(unit));
+    if (servable.length === 0) return [];
+    const part = partOf(problem, points, servable);
+    const steps = searchStrand(part.problem, stopped);
+    const first = steps.next();
+    if (first.done) return [];
+    return [{ part, steps, now: first.value, leaveOutCost: openField(part.problem).leaveOutCost[0] ?? 0 }];
+  });
+}
+
+/** @returns false where the search has come to its end */
+function advance(search: Search, gap: number): boolean {
+  const { cost, bound } = served(search);
+  if (bound >= cost - Math.max(slack(search.now.cost), gap * cost)) return false;
+  const next = search.steps.next();
+  if (next.done) return false;
+  search.now = next.value;
+  return true;
+}
+
+/** Cost and bound of the units served, among layouts that leave out as many. */
+function served({ now, leaveOutCost }: Search): { cost: number; bound: number } {
+  let outCost = 0;
+  for (const point of now.pointOf) if (point === -1) outCost += leaveOutCost;
+  return { cost: now.cost - outCost, bound: Math.max(0, now.bound - outCost) };
+}
+
+function together(problem: Problem, searches: readonly Search[]): Placement {
+  const pointOf = new Int32Array(problem.demand.length).fill(-1);
+  let cost = 0;
+  let bound = 0;
+  for (const search of searches) {
+    const { points, units } = search.part;
+    search.now.pointOf.forEach((point, number) => {
+      if (point !== -1) pointOf[units[number]] = points[point];
+    });
+    const own = served(search);
+    cost += own.cost;
+    bound += own.bound;
+  }
+  return { pointOf, cost, bound };
+}
+
+function leftOutOf({ part, now }: Search): Unserved[] {
+  return Array.from(now.pointOf).flatMap((point, number) => {
+    if (point !== -1) return [];
+    const { reason } = whyLeftOut(part.problem, now.pointOf, number);
+    return [{ unit: part.units[number], reason }];
+  });
+}
