@@ -115,8 +115,6 @@ function lossOf(
   const feed = plant.rowOf("feed", trace.feedId);
   const light = plant.rowOf("opticalClass", feed.opticalClassId);
   const splitter = plant.rowOf("splitterType", plant.rowOf("splitter", splitterId).splitterTypeId);
-  if (splitter.typicalLossDb > splitter.maxLossDb)
-    return { kind: "unknown", why: `Splitter type ${splitter.name} is recorded with a typical loss above its most.` };
   const dropType = plant.rowOf("dropType", drop.dropTypeId);
   const { spliceLossDb, connectionLossDb } = plant.settings();
   const dropM = dropCutM(plant, drop.id);
