@@ -8,7 +8,7 @@ import { defineQuery } from "./plant.ts";
 import { type SpanBundle, spanBundle } from "./spanLoad.ts";
 import { type HungStateName, type SpanState, spanStates } from "./spanStates.ts";
 import { type StrandRise, strandRise } from "./strandRise.ts";
-import { rowSpanIds, spanTensions } from "./strandRow.ts";
+import { spanTensions } from "./strandRow.ts";
 
 /** How a span hangs in one condition. */
 export type HungState = {
@@ -76,7 +76,7 @@ export const spanSag = defineQuery("span-sag", (plant, spanId): SpanSag => {
     bundle,
     ...rise,
     atPoles: section.atPoles,
-    rowCount: rowSpanIds(plant, spanId, section).length,
+    rowCount: tensions.spanCount,
     stringing: hung("stringing", {
       weightNPerM: bundle.weightNPerM,
       temperatureDegC: section.stringingDegC,

@@ -6,8 +6,8 @@ import { spanBundle } from "./spanLoad.ts";
 import { type HungStateName, hungStates, type SpanState, type SpanStateName, spanStates } from "./spanStates.ts";
 import { strandRise } from "./strandRise.ts";
 
-/** Horizontal tension of a row of spans in each state, N. */
-export type RowTensions = Readonly<Record<"stringing" | HungStateName, number>>;
+/** Horizontal tension of a row of spans in each state, N, and how many spans share it. */
+export type RowTensions = Readonly<Record<"stringing" | HungStateName, number>> & { readonly spanCount: number };
 
 /** Spans that pull alike: all of a section whose strand slips at its poles, else one by itself, clamped at both. */
 export function rowSpanIds(plant: Plant, spanId: string, { id, atPoles }: StrandSection): readonly string[] {
@@ -55,7 +55,7 @@ export function tensionInN(plant: Plant, spanId: string, name: SpanStateName): n
 function tensionsOf(plant: Plant, section: StrandSection, spanIds: readonly string[]): RowTensions | null {
   const stringing = stringingN(plant, section, spanIds);
   const [cold, hot, iced, tension] = hungStates.map((name) => changedN(plant, section, [spanIds, name]));
-  return cold && hot && iced && tension ? { stringing, cold, hot, iced, tension } : null;
+  return cold && hot && iced && tension ? { stringing, cold, hot, iced, tension, spanCount: spanIds.length } : null;
 }
 
 function stringingN(plant: Plant, { stringingSagFrac }: StrandSection, spanIds: readonly string[]): number {

@@ -5,6 +5,7 @@ import { catalogueBasis } from "../../../core/rules/rule.ts";
 import { fixedText } from "../../../core/units/fixedText.ts";
 import { formatForce } from "../../../core/units/formatForce.ts";
 import { refKey } from "../../app/ref.ts";
+import { Figure } from "../../explain/Figure.tsx";
 import { type Fact, Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { titleOf } from "../words.ts";
@@ -35,7 +36,16 @@ export function GuyTold({ plant, id, units }: Told) {
             {titleOf(plant, refKey("pole", poleId))}
           </RefButton>,
         ],
-        [guyWords.pull, pullN === null ? guyWords.unknown : formatForce(pullN, units)],
+        [
+          guyWords.pull,
+          pullN === null ? (
+            guyWords.unknown
+          ) : (
+            <Figure key="pull" of={{ figure: "guyTension", id }}>
+              {formatForce(pullN, units)}
+            </Figure>
+          ),
+        ],
         ...part("guy", breakingN),
         ...part("anchor", anchorN),
       ]}

@@ -6,6 +6,7 @@ import { structureClearance, structureSurfaces } from "../../../core/plant/struc
 import { catalogueBasis } from "../../../core/rules/rule.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
+import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { conditionWords } from "../words.ts";
@@ -34,9 +35,14 @@ export function StructureTold({ plant, id, units }: Told) {
           ],
           [
             siteWords.beside,
-            besideM === 0
-              ? siteWords.passesOver
-              : `${formatLength(besideM, units, "clearance")} ${limitWords(surfaces.beside)}`,
+            besideM === 0 ? (
+              siteWords.passesOver
+            ) : (
+              <span key="beside">
+                <Figure of={{ figure: "structureBeside", id }}>{formatLength(besideM, units, "clearance")}</Figure>{" "}
+                {limitWords(surfaces.beside)}
+              </span>
+            ),
           ],
           [siteWords.basis, beside ? basisWords(catalogueBasis(beside)) : null],
         ]}
@@ -50,7 +56,11 @@ export function StructureTold({ plant, id, units }: Told) {
             {clearanceCases.map((name) => (
               <tr key={name} className={name === clearance.worstCase ? "is-worst" : ""}>
                 <th scope="row">{conditionWords[name]}</th>
-                <td className="figure">{formatLength(clearance.byCase[name], units, "clearance")}</td>
+                <td className="figure">
+                  <Figure of={{ figure: "structureClearance", id, part: name }}>
+                    {formatLength(clearance.byCase[name], units, "clearance")}
+                  </Figure>
+                </td>
                 <td className="quiet">{limitWords(surfaces.over, name)}</td>
               </tr>
             ))}

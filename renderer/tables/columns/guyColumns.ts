@@ -1,5 +1,5 @@
 import { guyTensionN } from "../../../core/plant/poleGuys.ts";
-import { computed, figures, reference, words } from "./builders.ts";
+import { computed, explained, figures, reference, words } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { forceMeasure, heightMeasure, plainMeasure, runMeasure } from "./measures.ts";
 
@@ -13,7 +13,10 @@ export const guyColumns: readonly Column[] = [
   figures({ table, column: "directionRad" }, "Direction, from east", plainMeasure("°", 0, Math.PI / 180), {
     widthPx: 150,
   }),
-  computed("pull", "Pull, loaded", forceMeasure, guyTensionN, 120),
+  explained(computed("pull", "Pull, loaded", forceMeasure, guyTensionN, 120), (_, id) => ({
+    figure: "guyTension",
+    id,
+  })),
   figures({ table, column: "anchorN" }, "Anchor holds", forceMeasure, { mayBeEmpty: true, widthPx: 120 }),
   words({ table, column: "note" }, "Note", { widthPx: 220 }),
 ];

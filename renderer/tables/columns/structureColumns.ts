@@ -1,6 +1,6 @@
 import { structureClearance } from "../../../core/plant/structureClearance.ts";
 import { structureWords } from "../../panels/words.ts";
-import { choice, computed, figures, words } from "./builders.ts";
+import { choice, computed, explained, figures, words } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { heightMeasure, runMeasure } from "./measures.ts";
 import { spanOf } from "./spanOf.ts";
@@ -16,14 +16,20 @@ export const structureColumns: readonly Column[] = [
   figures({ table, column: "besideM" }, "Beside the line", runMeasure, { widthPx: 130 }),
   choice({ table, column: "side" }, "Side", { left: "left", right: "right" }),
   figures({ table, column: "heightM" }, "Top above ground", heightMeasure, { widthPx: 140 }),
-  computed(
-    "clearance",
-    "Least over it",
-    heightMeasure,
+  explained(
+    computed(
+      "clearance",
+      "Least over it",
+      heightMeasure,
+      (plant, id) => {
+        const clearance = structureClearance(plant, id);
+        return clearance.kind === "known" ? clearance.leastM : null;
+      },
+      130,
+    ),
     (plant, id) => {
       const clearance = structureClearance(plant, id);
-      return clearance.kind === "known" ? clearance.leastM : null;
+      return clearance.kind === "known" ? { figure: "structureClearance", id, part: clearance.worstCase } : null;
     },
-    130,
   ),
 ];

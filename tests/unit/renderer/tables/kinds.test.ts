@@ -54,6 +54,7 @@ test("a cell that explains its figure explains the one it shows", () => {
     "drop down",
     "drop run",
     "drop up",
+    "guy pull",
     "livingUnit cut",
     "port cut",
     "port loss",
