@@ -20,7 +20,7 @@ export type CalcDistrict = {
 export type CalcCatalogue = { readonly districts: readonly CalcDistrict[] };
 
 /** Seconds since some moment. Handed in: a search that may take long ends by it, and nothing but its end depends on it. */
-export type Clock = () => number;
+type Clock = () => number;
 
 /** What a topic may look at besides its request. */
 export type CalcAround = { readonly catalogue: CalcCatalogue; readonly clock: Clock };
