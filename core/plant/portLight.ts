@@ -133,7 +133,7 @@ function lossOf(
       {
         what: `splitter ${splitter.name}`,
         count: 1,
-        leastDb: Math.min(splitter.typicalLossDb, splitter.maxLossDb),
+        leastDb: splitter.typicalLossDb,
         mostDb: splitter.maxLossDb,
       },
     ],
