@@ -133,7 +133,7 @@ function lossOf(
       {
         what: `splitter ${splitter.name}`,
         count: 1,
-        leastDb: splitter.typicalLossDb,
+        leastDb: Math.min(splitter.typicalLossDb, splitter.maxLossDb),
         mostDb: splitter.maxLossDb,
       },
     ],
