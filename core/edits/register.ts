@@ -2,6 +2,7 @@ import type { AnyCommand } from "./command.ts";
 import { sealed } from "./command.ts";
 import { attachmentAdd } from "./commands/attachmentAdd.ts";
 import { attachmentSet } from "./commands/attachmentSet.ts";
+import { cableLash } from "./commands/cableLash.ts";
 import { cableResize } from "./commands/cableResize.ts";
 import { cableReverse } from "./commands/cableReverse.ts";
 import { catalogueAdd } from "./commands/catalogueAdd.ts";
@@ -63,6 +64,7 @@ import { wireSagAdd } from "./commands/wireSagAdd.ts";
 export const commandRegister: readonly AnyCommand[] = [
   sealed(attachmentAdd),
   sealed(attachmentSet),
+  sealed(cableLash),
   sealed(cableResize),
   sealed(cableReverse),
   sealed(catalogueAdd),

@@ -60,7 +60,7 @@ function lightInputs(plant: Plant, { dropId, splitterId, way, units, light }: Li
   const { cableId } = plant.rowOf("terminal", plant.rowOf("drop", dropId).terminalId);
   return [
     lossInput(["U", "loss ahead of the route"], feed.upstreamLossDb, ["feed", feed.id]),
-    lengthInput(["F", "fiber of the route, coils in it"], light.fiberM, [units, "span"], ["cable", cableId]),
+    lengthInput(["F", "fiber of the route, sag and coils in it"], light.fiberM, [units, "span"], ["cable", cableId]),
     plainInput(
       ["k", `loss of the fiber on the way ${way}`],
       way === "up" ? opticalClass.upDbPerKm : opticalClass.downDbPerKm,

@@ -115,7 +115,7 @@ export function hubLossDb(plant: Plant, hubSplitCount: number): number {
   const { connectionLossDb } = plant.settings();
   if (hubSplitCount < 2) return connectionLossDb;
   const types = plant.all("splitterType").map((id) => plant.rowOf("splitterType", id));
-  const type = types.find((one) => one.legCount === hubSplitCount);
+  const type = types.find((one) => one.legCount === hubSplitCount && one.throughLossDb === 0);
   return (type?.maxLossDb ?? splitLossLimitDb(hubSplitCount)) + 2 * connectionLossDb;
 }
 

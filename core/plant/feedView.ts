@@ -9,6 +9,16 @@ export const litFiberCount = defineQuery(
   (plant, feedId): number => new Set(usesOfFeed(plant, feedId).map((one) => `${one.cableId} ${one.fiber}`)).size,
 );
 
+/** Leg of the hub's splitter a use's fiber is lit by, from 1, in the order of cables and fibers; null where it names no output. */
+export const hubLeg = defineQuery("hub-leg", (plant, fiberUseId): number | null => {
+  const { cableId, fiber, feedId } = plant.rowOf("fiberUse", fiberUseId);
+  if (feedId === null) return null;
+  const before = usesOfFeed(plant, feedId).filter(
+    (one) => one.cableId < cableId || (one.cableId === cableId && one.fiber < fiber),
+  );
+  return new Set(before.map((one) => `${one.cableId} ${one.fiber}`)).size + 1;
+});
+
 /** Ids of the drops a hub output lights, through laterals and taps, sorted. */
 export const dropsOfFeed = defineQuery("drops-of-feed", (plant, feedId): readonly string[] => {
   const splitterIds = new Set(usesOfFeed(plant, feedId).flatMap((use) => splittersBehind(plant, use, new Set())));

@@ -1,6 +1,7 @@
 import type { FiberUse } from "../model/tables.ts";
 import { sheathToM } from "./cablePath.ts";
 import { usesOfCable } from "./fiberView.ts";
+import { hungSlackM } from "./hungSlack.ts";
 import { defineQuery, defineSteadyQuery, type Plant } from "./plant.ts";
 import { takingStationM, takingsBefore, throughLossDb } from "./taps.ts";
 
@@ -10,7 +11,7 @@ export type FiberTrace =
       readonly kind: "known";
       /** Hub output that lights it. */
       readonly feedId: string;
-      /** Fiber along the route, coils and excess over the sheath included, m. */
+      /** Fiber along the route, sag, coils and excess over the sheath included, m. */
       readonly fiberM: number;
       /**
        * Splices on the way, the one at its far end included, and one behind each tap; the joint at the cable's start belongs to the
@@ -116,7 +117,8 @@ const fiberUseLengthM = defineSteadyQuery("use-fiber", (plant, fiberUseId): numb
   if (!place) return null;
   const sheathM = sheathToM(plant, use.cableId, place.spanId, place.offsetM);
   const { fiberExcessFrac } = plant.rowOf("cableType", plant.rowOf("cable", use.cableId).cableTypeId);
-  return sheathM === null ? null : sheathM * (1 + fiberExcessFrac);
+  if (sheathM === null) return null;
+  return (sheathM + hungSlackM(plant, use.cableId, place.spanId, place.offsetM)) * (1 + fiberExcessFrac);
 });
 
 function placeOf(plant: Plant, { terminalId, closureId }: FiberUse) {

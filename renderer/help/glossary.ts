@@ -81,6 +81,7 @@ export const glossary: readonly Term[] = [
   g("Strand", "Seven steel wires twisted into one, pulled from pole to pole, that carry the cable."),
   g("Structure", "A building or sign that the line passes beside or over."),
   g("Supply space", "The upper part of a joint pole, kept for power; communication stays below it."),
+  g("Tap", "A splitter that gives its terminal a share of the light and lets the rest go on along the fiber."),
   g("Tension", "The pull in a wire, along itself; it falls as the wire warms and sags."),
   g("Terminal", "The case that hangs on the strand, is fed by a few fibers and holds splitters and ports."),
   g("Tracer", "A stripe on a tube or fiber that tells the second dozen from the first."),

@@ -126,6 +126,7 @@ export const kinds: readonly Kind[] = [
     thing: "cable",
     columns: cableColumns,
     refs: (plant, id) => cablePath(plant, id).steps.map((step) => refKey("span", step.spanId)),
+    ...adds("cable"),
     row: () => null,
   }),
   plainKind("slack", { name: "Coils", thing: "coil", columns: coilColumns, ...adds("slack") }),

@@ -6,7 +6,16 @@ import { type GroundTable, newDropCrossing, newGroundRow, newGuy } from "./newGr
 /** How far beside its neighbour a new row with a place is put, m: far enough to be seen apart. */
 const besideM = 30 * metresPerFoot;
 
-type AddedTable = GroundTable | "pole" | "attachment" | "crossing" | "slack" | "closure" | "livingUnit" | "feed";
+type AddedTable =
+  | GroundTable
+  | "pole"
+  | "attachment"
+  | "crossing"
+  | "slack"
+  | "closure"
+  | "livingUnit"
+  | "feed"
+  | "cable";
 
 /**
  * The step that adds a row beside another one, with the plainest values a person then changes.
@@ -65,6 +74,12 @@ export function newRowStep(table: AddedTable, plant: Plant, newId: string, besid
     case "dropCrossing": {
       const livingUnitId = beside && "livingUnitId" in beside ? beside.livingUnitId : [...route.livingUnit.keys()][0];
       return livingUnitId === undefined ? null : newDropCrossing(newId, livingUnitId);
+    }
+    case "cable": {
+      const along = beside && "cableTypeId" in beside ? beside : [...route.cable.values()][0];
+      if (!along) return null;
+      const { id: alongCableId, cableTypeId } = along;
+      return { command: "cable.lash", input: { cableId: newId, name: `New ${newId}`, cableTypeId, alongCableId } };
     }
     case "feed": {
       const { opticalClassId } = plant.settings();

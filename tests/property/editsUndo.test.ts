@@ -273,6 +273,12 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     feedId: fc.option(known("feed")),
   }),
   "fiber.free": fc.record({ fiberUseId: known("fiberUse") }),
+  "cable.lash": fc.record({
+    cableId: fresh,
+    name: tag,
+    cableTypeId: known("cableType"),
+    alongCableId: known("cable"),
+  }),
   "cable.resize": fc.record({ cableId: known("cable"), cableTypeId: known("cableType") }),
   "finding.waive": fc.record({
     waiverId: fresh,

@@ -1,5 +1,6 @@
 import { colourAt } from "../../../core/fiber/colourCode.ts";
 import type { FiberUse } from "../../../core/model/tables.ts";
+import { hubLeg } from "../../../core/plant/feedView.ts";
 import { fiberTrace, fiberUseStationM } from "../../../core/plant/fiberTrace.ts";
 import { tubeOf } from "../../../core/plant/fiberView.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
@@ -46,6 +47,7 @@ export const fiberColumns: readonly Column[] = [
       ],
     },
   },
+  computed("hubLeg", "Leg at the hub", plainMeasure("", 0), (plant, id) => withUse(plant, id, hubLeg), 110),
   computed("station", "Taken out at", runMeasure, (plant, id) => withUse(plant, id, fiberUseStationM), 120),
   computed(
     "length",

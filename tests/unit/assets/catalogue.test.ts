@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { z } from "zod";
+import { tapLossDb } from "../../../core/fiber/splitterLoss.ts";
 import { catalogueTables } from "../../../core/model/catalogueRows.ts";
 import { mark } from "../../../core/model/fields.ts";
 import { settings } from "../../../core/model/officeRows.ts";
@@ -106,6 +107,15 @@ test("every terminal at the standard distance stands clear of the climbing space
 test("each file of the folder is a catalogue table, or the settings and their bases", () => {
   const found = readdirSync(folder).map((file) => file.replace(".json", ""));
   expect(found.sort()).toEqual([...names, "settings", "settings.basis"].sort());
+});
+
+test("a tap loses to its terminal and to the fiber beyond what its share says, its own loss and the splitter behind it", () => {
+  const most = figureOf("splitterType", "splitter-1x4", "maxLossDb");
+  for (const percent of [10, 20, 30]) {
+    const tap = (column: string) => figureOf("splitterType", `tap-${percent}-1x4`, column);
+    expect(tap("maxLossDb")).toBeCloseTo(tapLossDb(percent / 100, 0.5) + most, 1);
+    expect(tap("throughLossDb")).toBeCloseTo(tapLossDb(1 - percent / 100, 0.5), 1);
+  }
 });
 
 /** Metric value as printed or exactly converted, the printed figure, and where it is printed. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dropsOfFeed, legsOfFiber, litFiberCount } from "../../../core/plant/feedView.ts";
+import { dropsOfFeed, hubLeg, legsOfFiber, litFiberCount } from "../../../core/plant/feedView.ts";
 import { fiberTrace } from "../../../core/plant/fiberTrace.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { portLight } from "../../../core/plant/portLight.ts";
@@ -39,6 +39,7 @@ describe("a tap and the terminal beyond it, on one fiber", () => {
   it("share one leg of the hub, and their legs add up", () => {
     expect(litFiberCount(plant, "feed-1")).toBe(1);
     expect(legsOfFiber(plant, "use-2")).toBe(16);
+    expect([hubLeg(plant, "use-1"), hubLeg(plant, "use-2")]).toEqual([1, 1]);
     expect(dropsOfFeed(plant, "feed-1")).toEqual(["drop-1", "drop-2", "drop-3"]);
     expect(dropsOfFeed(plant, "feed-2")).toEqual([]);
   });
@@ -48,5 +49,6 @@ it("a lateral's drops belong to the hub output of the fiber it is spliced to", (
   const route = withLateral();
   const lateral = openPlant(route);
   expect(litFiberCount(lateral, "feed-1")).toBe(2);
+  expect([hubLeg(lateral, "use-1"), hubLeg(lateral, "lateral-25")]).toEqual([1, 2]);
   expect(legsOfFiber(lateral, "lateral-25")).toBe(0);
 });
