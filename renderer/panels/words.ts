@@ -27,37 +27,6 @@ export const panelWords = {
 /** Cases of clearance as a list names them. */
 export const conditionWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
 
-/** Words of a guy told. */
-export const guyWords = {
-  pull: "Pull, loaded",
-  guy: "Of the guy",
-  anchor: "Of the anchor",
-  allowed: { guy: "Allowed for the guy", anchor: "Allowed for the anchor" },
-  unknown: "A tension here is unknown.",
-} as const;
-
-/** Words of a structure told. */
-export const siteWords = {
-  beside: "Beside the line",
-  passesOver: "the line passes over it",
-  basis: "Basis",
-  over: "Height over it",
-  of: (limit: string): string => `of ${limit}`,
-  noLimit: "no limit",
-} as const;
-
-/** Words of the heights our strand may have on a pole. */
-export const rangeWords = {
-  title: "Heights for our strand",
-  noHeight: "at no height",
-  or: ", or ",
-  others: (count: number): string => `${count} more that bar less`,
-  cheapest: "Cheapest",
-  next: "Next best",
-  total: "Moves of others in all:",
-  fixTold: "Records these heights as one edit; undo takes it back",
-} as const;
-
 /** What a view says that has nothing in it. */
 export const emptyWords = {
   diagram: "Nothing is on this route yet. Bring in the poles first, then the living units, or draw the line by hand.",
