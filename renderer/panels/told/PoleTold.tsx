@@ -7,6 +7,7 @@ import { RefButton } from "../RefButton.tsx";
 import { attachmentWords } from "../words.ts";
 import { RangeTold } from "./RangeTold.tsx";
 import type { Told } from "./told.ts";
+import { poleWords as words } from "./words.ts";
 
 /** A pole: who hangs on it at what height, where its spans go. */
 export function PoleTold({ plant, id, units }: Told) {
@@ -17,19 +18,19 @@ export function PoleTold({ plant, id, units }: Told) {
   const spans = spansAtPole(plant, id).map((spanId) => plant.rowOf("span", spanId));
   return (
     <>
-      <h3>Attachments</h3>
+      <h3>{words.attachments}</h3>
       {attachments.length === 0 ? (
-        <p className="quiet">No heights are recorded on this pole.</p>
+        <p className="quiet">{words.noHeights}</p>
       ) : (
         <table>
           <thead>
             <tr>
               <th scope="col" className="figure">
-                Height
+                {words.height}
               </th>
-              <th scope="col">What</th>
+              <th scope="col">{words.what}</th>
               <th scope="col" className="figure">
-                Above ours
+                {words.aboveOurs}
               </th>
             </tr>
           </thead>
@@ -51,12 +52,12 @@ export function PoleTold({ plant, id, units }: Told) {
         </table>
       )}
       <RangeTold plant={plant} id={id} units={units} />
-      <h3>Spans</h3>
+      <h3>{words.spans}</h3>
       <ul className="lines">
         {spans.map((span) => (
           <li key={span.id}>
             <RefButton to={refKey("span", span.id)}>
-              {`to ${plant.rowOf("pole", farPoleId(plant, span.id, id)).tag}`}
+              {words.spanTo(plant.rowOf("pole", farPoleId(plant, span.id, id)).tag)}
             </RefButton>
             <span className="figure">{formatLength(span.lengthM, units, "span")}</span>
           </li>

@@ -133,3 +133,14 @@ export const rangeWords = {
   total: "Moves of others in all:",
   fixTold: "Records these heights as one edit; undo takes it back",
 } as const;
+
+/** A pole. */
+export const poleWords = {
+  attachments: "Attachments",
+  noHeights: "No heights are recorded on this pole.",
+  height: "Height",
+  what: "What",
+  aboveOurs: "Above ours",
+  spans: "Spans",
+  spanTo: (tag: string): string => `to ${tag}`,
+};
