@@ -64,7 +64,7 @@ function cellsOf(plant: Plant, { span, inPoleId, outPoleId }: ProfileStep): read
 function clearanceCells(plant: Plant, spanId: string, why: string | null): readonly string[] {
   const system = plant.settings().unitSystem;
   const clearance = spanClearance(plant, spanId);
-  if (!clearance) return [why ?? "not known", "not known", "", "", "", ""];
+  if (!clearance) return ["not known", "", "", "", "", why ?? ""];
   const basis = clearance.limit && catalogueBasis(clearance.limit);
   const source = basis
     ? `${placeWords({ ...basis, clause: basis.clause.split(":")[0] ?? "", edition: "" })}; ${markWords[basis.mark]}`
