@@ -7,7 +7,7 @@ import { catalogueBasis } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Mark } from "./displayList.ts";
 import type { PaperBox } from "./paper.ts";
-import { clearanceText, overText, shortText } from "./profileWords.ts";
+import { clearanceText, limitFigure, overText, shortText } from "./profileWords.ts";
 import { forceFigure, forceUnit, lengthFigure, lengthUnit } from "./quantityText.ts";
 import { markWords, placeWords } from "./sourceWords.ts";
 import { type Column, drawTable } from "./table.ts";
@@ -74,7 +74,7 @@ function clearanceCells(plant: Plant, spanId: string, why: string | null): reado
     overText(plant, clearance),
     clearanceText(clearance.measuredM, system),
     caseWords[clearance.condition],
-    clearance.limit ? clearanceText(clearance.limit.limitM, system) : "none",
+    clearance.limit ? limitFigure(clearance.limit.limitM, system) : "none",
     short === "" ? "" : `◆ ${short}`,
     source,
   ];
