@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     include: ["tests/{unit,standards,property,contract}/**/*.test.{ts,tsx}"],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     isolate: false,
   },
 });

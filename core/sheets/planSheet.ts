@@ -28,6 +28,8 @@ type StripContext = {
   readonly byStrip: ReadonlyMap<string, readonly NumberedFinding[]>;
   /** Key of the strip that shows a span. */
   readonly stripOfSpan: ReadonlyMap<string, string>;
+  /** Key of the profile that shows a span. */
+  readonly profileOfSpan: ReadonlyMap<string, string>;
 };
 
 /** One sheet of the strand plan, with one strip or two. */
@@ -80,7 +82,7 @@ function drawStrip(
   links: SheetLink[],
 ): PlanDesk {
   const desk = openPlanDesk(plant, strip, box);
-  drawHeading(desk);
+  drawHeading(desk, profilesOf(strip, context, book), links);
   drawLine(desk);
   drawMatchLines(desk, book, links);
   drawPoles(desk);
@@ -99,13 +101,32 @@ function drawStrip(
 
 const headingMm = 2.6;
 
+type SeenFrom = { readonly key: string; readonly number: string };
+
+/** The profiles in the set that show a strip's spans. */
+function profilesOf(strip: Strip, { profileOfSpan }: StripContext, book: Book): readonly SeenFrom[] {
+  const keys = [...new Set(strip.steps.flatMap((step) => profileOfSpan.get(step.spanId) ?? []))];
+  return keys.flatMap((key) => {
+    const number = book.numberOf(key);
+    return number === undefined ? [] : [{ key, number }];
+  });
+}
+
 /** What is lashed and on what, at the strip's upper left, and its north at the upper right. */
-function drawHeading(desk: PlanDesk): void {
+function drawHeading(desk: PlanDesk, profiles: readonly SeenFrom[], links: SheetLink[]): void {
   const { plant, strip, box } = desk;
-  const text = headingText(plant, strip);
+  const lines = headingText(plant, strip);
+  const [first] = profiles;
+  const numbers = profiles.map((one) => one.number).join(", ");
+  const seen = `   ·   from the side: ${profiles.length > 1 ? "sheets" : "sheet"} ${numbers}`;
+  const text = first ? lines + seen : lines;
   const width = textWidthMm(text, "plainBold", headingMm);
   const y = box.top - headingMm - 0.6;
   desk.draw([words(text, [box.left, y], { face: "plainBold", heightMm: headingMm })]);
+  if (first) {
+    const before = textWidthMm(lines, "plainBold", headingMm);
+    links.push({ boxMm: [box.left + before, y - 1, width - before, headingMm + 2], to: first.key });
+  }
   desk.draw(northArrow([box.right - 8, box.top - 8.5], strip.view.turnRad));
   desk.placer.block(rectangle("frame", null, [box.left, y - 1], width, headingMm + 2).pointsMm);
   desk.placer.block(rectangle("frame", null, [box.right - 18, box.top - 18.5], 18, 18.5).pointsMm);

@@ -7,7 +7,7 @@ import { catalogueBasis } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Mark } from "./displayList.ts";
 import type { PaperBox } from "./paper.ts";
-import { clearanceText, overText, shortText } from "./profileWords.ts";
+import { clearanceText, limitFigure, overText, shortText } from "./profileWords.ts";
 import { forceFigure, forceUnit, lengthFigure, lengthUnit } from "./quantityText.ts";
 import { markWords, placeWords } from "./sourceWords.ts";
 import { type Column, drawTable } from "./table.ts";
@@ -64,7 +64,7 @@ function cellsOf(plant: Plant, { span, inPoleId, outPoleId }: ProfileStep): read
 function clearanceCells(plant: Plant, spanId: string, why: string | null): readonly string[] {
   const system = plant.settings().unitSystem;
   const clearance = spanClearance(plant, spanId);
-  if (!clearance) return [why ?? "not known", "not known", "", "", "", ""];
+  if (!clearance) return ["not known", "", "", "", "", why ?? ""];
   const basis = clearance.limit && catalogueBasis(clearance.limit);
   const source = basis
     ? `${placeWords({ ...basis, clause: basis.clause.split(":")[0] ?? "", edition: "" })}; ${markWords[basis.mark]}`
@@ -74,7 +74,7 @@ function clearanceCells(plant: Plant, spanId: string, why: string | null): reado
     overText(plant, clearance),
     clearanceText(clearance.measuredM, system),
     caseWords[clearance.condition],
-    clearance.limit ? clearanceText(clearance.limit.limitM, system) : "none",
+    clearance.limit ? limitFigure(clearance.limit.limitM, system) : "none",
     short === "" ? "" : `◆ ${short}`,
     source,
   ];

@@ -30,13 +30,18 @@ export function clearanceLines(clearance: SpanClearance, system: UnitSystem): re
 /** The limit of a clearance with its mark where nobody has read it; empty where there is none. */
 function limitText({ limit }: SpanClearance, system: UnitSystem): string {
   if (!limit) return "";
-  const figure = clearanceText(limit.limitM, system);
+  const figure = limitFigure(limit.limitM, system);
   return isUnverified(catalogueBasis(limit)) ? `${figure}, unverified` : figure;
 }
 
 /** By how much a clearance falls short of its limit, to the nearest; empty where it does not. */
 export function shortText({ measuredM, limit }: SpanClearance, system: UnitSystem): string {
   return limit && isUnder(measuredM, limit.limitM) ? formatLength(limit.limitM - measuredM, system, "height") : "";
+}
+
+/** A limit, to the nearest: rounded down as a clearance is, it would read as asking less. */
+export function limitFigure(limitM: number, system: UnitSystem): string {
+  return formatLength(limitM, system, "height");
 }
 
 export function clearanceText(valueM: number, system: UnitSystem): string {

@@ -13,7 +13,7 @@ import { permitDrafts } from "./permitSheet.ts";
 import { planRows } from "./planRows.ts";
 import { planDraft, stripBox } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
-import { profileRows } from "./profileRows.ts";
+import { type ProfileRow, profileRows } from "./profileRows.ts";
 import { profileDraft } from "./profileSheet.ts";
 import { reelDrafts } from "./reelSheet.ts";
 import { scheduleDrafts } from "./scheduleSheet.ts";
@@ -32,10 +32,11 @@ export function setDrafts(
   const runs = spanRuns(plant);
   const steps = runs.flatMap((run) => run.steps);
   const cut = strips(plant, runs, stripBox);
+  const profiles = kinds.includes("profile") ? cutProfiles(plant, runs, cut) : null;
   const composers: readonly (readonly [SheetKind, () => readonly Draft[]])[] = [
     ["cover", () => [coverDraft(plant, cut)]],
-    ["plan", () => planDrafts(plant, cut, openFindings)],
-    ["profile", () => profileDrafts(plant, runs, cut)],
+    ["plan", () => planDrafts(plant, cut, openFindings, profiles?.rows ?? [])],
+    ["profile", () => profiles?.rows.map((row) => profileDraft(plant, row, profiles.paper)) ?? []],
     ["stringing", () => stringingDrafts(plant, steps)],
     ["guy", () => guyDrafts(plant, polesAlong(steps))],
     ["permit", () => permitDrafts(plant, polesAlong(steps))],
@@ -49,19 +50,24 @@ export function setDrafts(
   return composers.filter(([kind]) => kinds.includes(kind)).flatMap(([, compose]) => compose());
 }
 
-function planDrafts(plant: Plant, cut: readonly Strip[], openFindings: readonly NumberedFinding[]): readonly Draft[] {
+function planDrafts(
+  plant: Plant,
+  cut: readonly Strip[],
+  openFindings: readonly NumberedFinding[],
+  profiles: readonly ProfileRow[],
+): readonly Draft[] {
   const stripOfSpan = new Map(
     cut.flatMap((strip) => strip.steps.map((step) => [step.spanId, strip.key] as const)).reverse(),
   );
+  const profileOfSpan = new Map(
+    profiles.flatMap((row) => row.steps.map((step) => [step.span.spanId, row.key] as const)),
+  );
   const byStrip = findingsByStrip(plant, cut, openFindings);
-  return planRows(cut, stripBox).map((rows) => planDraft(plant, rows, { byStrip, stripOfSpan }));
+  return planRows(cut, stripBox).map((rows) => planDraft(plant, rows, { byStrip, stripOfSpan, profileOfSpan }));
 }
 
-function profileDrafts(plant: Plant, runs: readonly SpanRun[], cut: readonly Strip[]): readonly Draft[] {
-  const [first] = cut;
-  if (!first) return [];
-  const cutRows = profileRows(plant, runs, rowPapers(plant, first.view.scale));
-  return cutRows?.rows.map((row) => profileDraft(plant, row, cutRows.paper)) ?? [];
+function cutProfiles(plant: Plant, runs: readonly SpanRun[], [first]: readonly Strip[]) {
+  return first ? profileRows(plant, runs, rowPapers(plant, first.view.scale)) : null;
 }
 
 /** Terminals as the light meets them: cable by cable, from the feed end. */

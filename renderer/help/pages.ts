@@ -111,7 +111,7 @@ export const helpPages: readonly HelpPage[] = [
     title: "Sheets and printing",
     about: "The drawing set as it will print",
     says: [
-      "Preview shows the set as it will print: cover, strand plan, a sheet for each terminal, schedules, bill and findings.",
+      "Preview shows the set as it will print: cover, strand plan, profiles, stringing tables, guys, the pole permit list, a sheet for each terminal, fiber charts, schedules, bill and findings.",
       "Draw the set gives one PDF. Paper is white whatever the colours of the screen, and every sign can be read in black and white.",
       "Sheets say “not for construction” until a revision is issued and no error is open.",
     ],

@@ -88,6 +88,17 @@ describe("a drawing set", () => {
     expect(texts).toContain("continued above");
   });
 
+  it("leads from each strip of the plan to the profiles of its spans", () => {
+    const profiles = winding.sheets.filter((one) => one.kind === "profile").map((one) => one.number);
+    const plans = winding.sheets.filter((one) => one.kind === "plan");
+    expect(
+      plans.flatMap((one) => one.links).filter((link) => profiles.includes(link.to)).length,
+    ).toBeGreaterThanOrEqual(plans.length);
+    expect(sheetTexts(winding, "Strand plan, F1, 0+00").some((text) => / from the side: sheets? \d+/.test(text))).toBe(
+      true,
+    );
+  });
+
   it("says not for construction while an error is open, and not when it is waived", () => {
     const marked = "NOT FOR CONSTRUCTION";
     expect(winding.sheets.every((sheet) => textsOf(sheet).includes(marked))).toBe(true);

@@ -65,6 +65,14 @@ describe("the profiles of a set", () => {
     expect(textsOf(route).some((text) => text.includes("unverified"))).toBe(false);
   });
 
+  it("round a limit to the nearest, so that it never reads as asking a whole step less", () => {
+    const route = windingRoute({ unitSystem: "metric" });
+    const limits = [...route.clearanceLimit].map(([id, row]) => [id, { ...row, limitM: 2.8956 }] as const);
+    const texts = textsOf({ ...route, clearanceLimit: new Map(limits) });
+    expect(texts).toContain("limit 2.90 m");
+    expect(texts).not.toContain("limit 2.89 m");
+  });
+
   it("say by how much a line is too low", () => {
     const low = changed(smallRoute(), "settings", "settings", { strandHeightM: 3 });
     const withoutHeights = { ...low, attachment: new Map() };
