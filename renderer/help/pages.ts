@@ -100,10 +100,11 @@ export const helpPages: readonly HelpPage[] = [
   {
     id: "import",
     title: "Bringing in lists",
-    about: "Poles, living units, attachments and crossings from files",
+    about: "Poles, living units, attachments, and what stands under and beside the line, from files",
     says: [
       "Choose what the file lists, then the file. Its columns are matched by their headings; any can be chosen by hand.",
       "The first rows are shown as they will be read, and every bad row with its line, column, value and what would be accepted. Nothing is taken in until you press the button.",
+      "A list of ground points, structures or sags names each span by its two poles; distances run from the first named, and left and right are seen from there. A guy's bearing is clockwise from north.",
     ],
   },
   {
