@@ -63,6 +63,7 @@ export const helpPages: readonly HelpPage[] = [
       "The wheel zooms about the pointer, with Shift only along, with Alt only up; drag empty paper to move it. 0 shows the whole path, 2 the span one stands in.",
       "Rest the pointer on a station, or walk there by left and right: the card tells the clearance in each case against its limit.",
       "Drag an attachment up or down, ours or another's: heights and clearances are told while it moves, and letting go is one edit. Up and down choose an attachment by keys, Enter types its height.",
+      "Beside the name of the cable stands how tight the strand of the span at hand is strung: change it, and the line hangs anew at once. All changes until one leaves the field are one step of undo.",
       "The cold case is the temperature of the loading district without ice. The wires of others hang at their measured sag, else at the assumed one of the standards.",
     ],
   },
