@@ -26,7 +26,7 @@ export const helpPages: readonly HelpPage[] = [
     says: [
       "Turn the wheel to zoom about the pointer; drag empty ground to move it. 0 shows the whole route.",
       "Click chooses, Shift and click adds, Alt and click goes through what lies on each other. Shift and drag chooses with a box: what it encloses, with Alt what it touches, with Ctrl (Cmd) beside what is chosen already. Escape clears.",
-      "Arrow keys walk from pole to pole, with Alt over terminals too, and nudge chosen terminals, coils and crossings, or several chosen poles and houses; Shift makes ten steps of one.",
+      "Arrow keys walk from pole to pole, with Alt over terminals too, and nudge chosen terminals, coils, closures, crossings, structures and ground points, or several chosen poles and houses; Shift makes ten steps of one.",
       "What is dragged is drawn to its usual places, told beside it; hold Ctrl (Cmd) to have it free. Type a length while dragging to have it exact. A pole is dragged only once it is chosen.",
       "E arranges what is chosen: evenly spaced, at one distance from the pole, in a straight line, or a terminal at every so many poles. It is shown before it is done. F turns a terminal to the other side of its pole, F4 does the last thing again to what is chosen now.",
       "Tools at the left edge add by hand. While a line goes on from a pole, point where it goes and type the length of the span.",
