@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { importKind } from "../exchange/importOptions.ts";
 import { faultSchema } from "./shapes.ts";
 
 const routeId = z.string().min(1);
@@ -21,7 +22,6 @@ const recentRoute = z.strictObject({
 
 const backup = z.strictObject({ backupId: z.string(), atIso: z.string(), byteCount: z.number() });
 
-const importKind = z.enum(["pole", "livingUnit", "spanPair", "attachment", "crossing"]);
 const columns = z.record(z.string(), z.string());
 
 /** Everything about route files: which there are, opening and closing them, their copies. */

@@ -11,6 +11,8 @@ export const layoutSchema = z.strictObject({
   /** Part of the main area the tables take. */
   tablesFrac: z.number(),
   areTablesBeside: z.boolean(),
+  /** Part of the main area the profile takes; a layout kept before there was one goes without. */
+  profileFrac: z.number().default(0.55),
 });
 export type PanelLayout = z.infer<typeof layoutSchema>;
 

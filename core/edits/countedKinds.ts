@@ -15,12 +15,13 @@ export function countedKinds(rows: readonly { readonly table: TableName }[]): st
   return tableNames
     .flatMap((table) => {
       const count = counted.get(table) ?? 0;
-      return count === 0 ? [] : [`${count} ${word(table, count)}`];
+      return count === 0 ? [] : [`${count} ${kindWord(table, count)}`];
     })
     .join(", ");
 }
 
-function word(table: TableName, count: number): string {
+/** What one row of a table, or several, are called. */
+export function kindWord(table: TableName, count: number): string {
   const plain = table.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
   const [one, many] = trade[table] ?? [plain, plain.endsWith("s") ? `${plain}es` : `${plain}s`];
   return count === 1 ? one : many;

@@ -1,5 +1,6 @@
 import type { Route } from "../model/route.ts";
 import type { TableName } from "../model/tables.ts";
+import { kindWord } from "./countedKinds.ts";
 
 /** What people call a terminal; its id where it is gone. */
 export function terminalTag(route: Route, terminalId: string): string {
@@ -47,7 +48,7 @@ export function rowTag(route: Route, table: TableName, rowId: string): string {
   const row = route[table].get(rowId) ?? {};
   for (const column of ["tag", "name", "address", "letter"]) {
     const value: unknown = Reflect.get(row, column);
-    if (typeof value === "string" && value !== "") return `${table} ${value}`;
+    if (typeof value === "string" && value !== "") return `${kindWord(table, 1)} ${value}`;
   }
-  return `${table} ${rowId}`;
+  return `${kindWord(table, 1)} ${rowId}`;
 }

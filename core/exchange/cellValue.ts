@@ -133,9 +133,11 @@ export const readUnitKind = wordReader(unitKinds);
 export const readAttachmentKind = wordReader(attachmentKinds);
 export const readSurface = wordReader(surfaces);
 
+/** Words people write for each kind. */
 type Words<T extends string> = Readonly<Record<T, readonly string[]>>;
 
-function wordReader<T extends string>(words: Words<T>): (text: string) => CellValue<T> {
+/** A reader of cells that hold one of several words, in any case. */
+export function wordReader<T extends string>(words: Words<T>): (text: string) => CellValue<T> {
   const known = new Map<string, T>();
   let word: T;
   for (word in words) for (const one of [word, ...words[word]]) known.set(one.toLowerCase(), word);

@@ -10,9 +10,11 @@ import {
   readYesNo,
 } from "./cellValue.ts";
 import { type BareHeading, bareHeading } from "./headingUnit.ts";
-import { type ImportField, importFields, type ValueKind } from "./importFields.ts";
+import type { ImportField, ValueKind } from "./importField.ts";
+import { importFields } from "./importFields.ts";
 import type { ImportKind } from "./importOptions.ts";
 import { parsePoleSize } from "./poleHeight.ts";
+import { readForceN, readSide, readStructureKind, readWireKind } from "./siteValue.ts";
 import type { Table } from "./table.ts";
 
 /** The column a field is thought to be in. */
@@ -101,12 +103,12 @@ function nameMatch(
 }
 
 function takesUnit(kind: ValueKind): boolean {
-  return kind === "length" || kind === "poleLength" || kind === "volts";
+  return kind === "length" || kind === "poleLength" || kind === "volts" || kind === "force";
 }
 
 /** A unit run into the heading: `heightft`, or a voltage's `kv`. */
 function isWithUnit(key: string, titleKey: string): boolean {
-  return ["ft", "m", "kv", "v"].some((unit) => key === `${titleKey}${unit}`);
+  return ["ft", "m", "kv", "v", "lbf", "n", "kn"].some((unit) => key === `${titleKey}${unit}`);
 }
 
 function containsWords(words: readonly string[], sought: readonly string[]): boolean {
@@ -130,4 +132,8 @@ const readers: Readonly<Record<ValueKind, (cell: string) => CellValue<unknown>>>
   unitKind: readUnitKind,
   attachmentKind: readAttachmentKind,
   surface: readSurface,
+  structureKind: readStructureKind,
+  side: readSide,
+  wireKind: readWireKind,
+  force: (cell) => readForceN(cell, "N"),
 };

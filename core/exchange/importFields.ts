@@ -1,31 +1,6 @@
+import { fromTitles, type ImportField, optional, required, tagTitles, toTitles } from "./importField.ts";
 import type { ImportKind } from "./importOptions.ts";
-
-/** What the cells of a field hold. */
-export type ValueKind =
-  | "text"
-  /** Names a row: a column whose cells repeat is unlikely to be it. */
-  | "tag"
-  /** Names a building, and never its kind. */
-  | "buildingName"
-  | "number"
-  | "length"
-  | "poleLength"
-  | "count"
-  | "yesNo"
-  | "volts"
-  | "unitKind"
-  | "attachmentKind"
-  | "surface";
-
-/** One thing an import can take from a column. */
-export type ImportField = {
-  readonly field: string;
-  readonly title: string;
-  readonly required: boolean;
-  readonly kind: ValueKind;
-  /** Headings people write for it, likeliest first; case, blanks and punctuation do not count. */
-  readonly titles: readonly string[];
-};
+import { groundPointFields, guyFields, structureFields, wireSagFields } from "./siteFields.ts";
 
 const lon = optional("lon", "Longitude", "number", ["lon", "longitude", "long", "lng", "lon deg", "gps lon", "経度"]);
 const lat = optional("lat", "Latitude", "number", ["lat", "latitude", "lat deg", "gps lat", "緯度"]);
@@ -42,21 +17,6 @@ const note = optional("note", "Note", "text", [
 ]);
 const otherTags = optional("otherTags", "Packed tags", "text", ["other tags"]);
 const place = [lon, lat, east, north];
-
-const tagTitles = [
-  "tag",
-  "pole tag",
-  "pole",
-  "pole number",
-  "pole no",
-  "pole num",
-  "pole id",
-  "pole name",
-  "structure id",
-  "structure",
-];
-const fromTitles = ["from pole", "from", "from tag", "pole from", "pole a", "a pole", "start pole"];
-const toTitles = ["to pole", "to", "to tag", "pole to", "pole b", "b pole", "end pole"];
 
 /** The fields of every import, in the order a person maps them. */
 export const importFields: Readonly<Record<ImportKind, readonly ImportField[]>> = {
@@ -226,12 +186,8 @@ export const importFields: Readonly<Record<ImportKind, readonly ImportField[]>> 
     ]),
     optional("name", "Name", "text", ["name", "crossing name", "road name", "road", "street"]),
   ],
+  groundPoint: groundPointFields,
+  structure: structureFields,
+  guy: guyFields,
+  wireSag: wireSagFields,
 };
-
-function required(field: string, title: string, kind: ValueKind, titles: readonly string[]): ImportField {
-  return { field, title, required: true, kind, titles };
-}
-
-function optional(field: string, title: string, kind: ValueKind, titles: readonly string[]): ImportField {
-  return { field, title, required: false, kind, titles };
-}

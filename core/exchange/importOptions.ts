@@ -1,7 +1,17 @@
 import { z } from "zod";
 
 /** What can be brought in from a table. */
-export const importKind = z.enum(["pole", "livingUnit", "spanPair", "attachment", "crossing"]);
+export const importKind = z.enum([
+  "pole",
+  "livingUnit",
+  "spanPair",
+  "attachment",
+  "crossing",
+  "groundPoint",
+  "structure",
+  "guy",
+  "wireSag",
+]);
 
 /** Unit of lengths: international foot, metre, or the survey foot of old state plane coordinates. */
 const lengthUnit = z.enum(["ft", "m", "usft"]);

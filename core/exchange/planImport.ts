@@ -5,10 +5,15 @@ import type { ImportPlan, ImportRequest, PlannedRows } from "./importPlan.ts";
 import { type ColumnMap, mapColumns } from "./mapColumns.ts";
 import { isOnLocalGrid } from "./placeRows.ts";
 import { planAttachments } from "./planAttachments.ts";
-import { planCrossings } from "./planCrossings.ts";
+import { planGuys } from "./planGuys.ts";
 import { planLivingUnits } from "./planLivingUnits.ts";
+import { planOnSpans } from "./planOnSpans.ts";
 import { planPoles } from "./planPoles.ts";
 import { planSpanPairs } from "./planSpanPairs.ts";
+import { crossingKind } from "./readCrossings.ts";
+import { groundPointKind } from "./readGroundPoints.ts";
+import { structureKind } from "./readStructures.ts";
+import { wireSagKind } from "./readWireSags.ts";
 
 /**
  * Works out what a table would do to a route, without doing it. The rows of the plan are one change: applied together, or not
@@ -57,6 +62,14 @@ function planKind(route: Route, request: ImportRequest, map: ColumnMap): Result<
     case "attachment":
       return planAttachments(route, request, map);
     case "crossing":
-      return planCrossings(route, request, map);
+      return planOnSpans(route, request, map, crossingKind);
+    case "groundPoint":
+      return planOnSpans(route, request, map, groundPointKind);
+    case "structure":
+      return planOnSpans(route, request, map, structureKind);
+    case "wireSag":
+      return planOnSpans(route, request, map, wireSagKind);
+    case "guy":
+      return planGuys(route, request, map);
   }
 }

@@ -11,15 +11,16 @@ import { type Cells, lengthCell, livingUnitCells, poleCells } from "./exportColu
 import { guardedText } from "./formulaGuard.ts";
 import { gridOfRoute } from "./placeRows.ts";
 import { poleJoins } from "./poleJoins.ts";
+import { siteCells, siteLists } from "./siteCells.ts";
 
 /** Lists that can be written: tables of the route, and the schedule of ports with their drops. */
-export const csvLists = ["pole", "livingUnit", "terminal", "port", "fiberUse"] as const;
+export const csvLists = ["pole", "livingUnit", "terminal", "port", "fiberUse", ...siteLists] as const;
 
 export type CsvList = (typeof csvLists)[number];
 
 /**
  * Writes one list of a route as CSV, lengths in the route's units with the unit in the heading. Text that a spreadsheet would run
- * as a formula gets an apostrophe, which the importers take off again. Poles and living units read back as the same rows.
+ * as a formula gets an apostrophe, which the importers take off again. All but terminals, ports and fibers read back as the same rows.
  */
 export function writeCsv(route: Route, list: CsvList): string {
   const plant = openPlant(route);
@@ -57,6 +58,8 @@ function rowsOf(edge: Edge, list: CsvList): Cells[] {
       return plant.all("terminal").flatMap((id) => portRows(edge, id));
     case "fiberUse":
       return plant.all("fiberUse").map((id) => fiberRow(edge, id));
+    default:
+      return plant.all(list).map((id) => siteCells(plant, list, id, system));
   }
 }
 

@@ -31,6 +31,7 @@ export type Span = Row<"span">;
 export type Crossing = Row<"crossing">;
 export type Structure = Row<"structure">;
 export type Guy = Row<"guy">;
+export type WireSag = Row<"wireSag">;
 export type StrandSection = Row<"strandSection">;
 export type Cable = Row<"cable">;
 export type CableRun = Row<"cableRun">;

@@ -34,6 +34,10 @@ const kindWords: Readonly<Record<ImportChoices["kind"], string>> = {
   spanPair: "spans",
   attachment: "attachments",
   crossing: "crossings",
+  groundPoint: "ground points",
+  structure: "structures",
+  guy: "guys",
+  wireSag: "sags of wires",
 };
 
 /**

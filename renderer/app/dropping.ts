@@ -28,6 +28,10 @@ export function listenForDrops(session: Session): () => void {
 export function kindOfName(fileName: string): ImportKind {
   if (/attach/i.test(fileName)) return "attachment";
   if (/cross/i.test(fileName)) return "crossing";
+  if (/ground|terrain/i.test(fileName)) return "groundPoint";
+  if (/structure|sign/i.test(fileName)) return "structure";
+  if (/guy|anchor/i.test(fileName)) return "guy";
+  if (/sag/i.test(fileName)) return "wireSag";
   if (/span/i.test(fileName)) return "spanPair";
   return /address|unit|house|home|premise/i.test(fileName) ? "livingUnit" : "pole";
 }

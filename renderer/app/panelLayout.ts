@@ -10,11 +10,15 @@ export function boundedPx(sizePx: number, windowPx: number): number {
   return Math.round(Math.max(leastPx, Math.min(windowPx * mostFrac, sizePx)));
 }
 
-/** Places the panels, the tables among them. */
-export function setLayout({ view }: Session, { tablesFrac, areTablesBeside, ...panels }: PanelLayout): void {
-  view.setState(({ tables }) => ({
+/** Places the panels, tables and profile among them. */
+export function setLayout(
+  { view }: Session,
+  { tablesFrac, areTablesBeside, profileFrac, ...panels }: PanelLayout,
+): void {
+  view.setState(({ tables, profile }) => ({
     ...panels,
     tables: { ...tables, sizeFrac: tablesFrac, isBeside: areTablesBeside },
+    profile: { ...profile, sizeFrac: profileFrac },
   }));
 }
 
@@ -27,9 +31,10 @@ export async function readLayout(session: Session): Promise<void> {
 /** Keeps the layout after every change. Ends with the function it answers with. */
 export function keepLayout({ host, view }: Session): () => void {
   const present = (): PanelLayout => {
-    const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, tables } = view.getState();
+    const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, tables, profile } = view.getState();
     const { sizeFrac: tablesFrac, isBeside: areTablesBeside } = tables;
-    return { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, tablesFrac, areTablesBeside };
+    const panels = { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen };
+    return { ...panels, tablesFrac, areTablesBeside, profileFrac: profile.sizeFrac };
   };
   let kept = JSON.stringify(present());
   let isSending = false;

@@ -1,4 +1,5 @@
 import type { PanelLayout } from "../../core/contract/settingsMethods.ts";
+import { plainProfile } from "../profile/profileView.ts";
 import { plainTables } from "../tables/tableHand.ts";
 
 /** The panels beside the diagram as they stand before anybody moved them. */
@@ -9,4 +10,5 @@ export const plainLayout: PanelLayout = {
   ...plainPanels,
   tablesFrac: plainTables.sizeFrac,
   areTablesBeside: plainTables.isBeside,
+  profileFrac: plainProfile.sizeFrac,
 };

@@ -26,7 +26,7 @@ export const helpPages: readonly HelpPage[] = [
     says: [
       "Turn the wheel to zoom about the pointer; drag empty ground to move it. 0 shows the whole route.",
       "Click chooses, Shift and click adds, Alt and click goes through what lies on each other. Shift and drag chooses with a box: what it encloses, with Alt what it touches, with Ctrl (Cmd) beside what is chosen already. Escape clears.",
-      "Arrow keys walk from pole to pole, with Alt over terminals too, and nudge chosen terminals, coils and crossings, or several chosen poles and houses; Shift makes ten steps of one.",
+      "Arrow keys walk from pole to pole, with Alt over terminals too, and nudge chosen terminals, coils, closures, crossings, structures and ground points, or several chosen poles and houses; Shift makes ten steps of one.",
       "What is dragged is drawn to its usual places, told beside it; hold Ctrl (Cmd) to have it free. Type a length while dragging to have it exact. A pole is dragged only once it is chosen.",
       "E arranges what is chosen: evenly spaced, at one distance from the pole, in a straight line, or a terminal at every so many poles. It is shown before it is done. F turns a terminal to the other side of its pole, F4 does the last thing again to what is chosen now.",
       "Tools at the left edge add by hand. While a line goes on from a pole, point where it goes and type the length of the span.",
@@ -63,6 +63,7 @@ export const helpPages: readonly HelpPage[] = [
       "The wheel zooms about the pointer, with Shift only along, with Alt only up; drag empty paper to move it. 0 shows the whole path, 2 the span one stands in.",
       "Rest the pointer on a station, or walk there by left and right: the card tells the clearance in each case against its limit.",
       "Drag an attachment up or down, ours or another's: heights and clearances are told while it moves, and letting go is one edit. Up and down choose an attachment by keys, Enter types its height.",
+      "Beside the name of the cable stands how tight the strand of the span at hand is strung: change it, and the line hangs anew at once. All changes until one leaves the field are one step of undo.",
       "The cold case is the temperature of the loading district without ice. The wires of others hang at their measured sag, else at the assumed one of the standards.",
     ],
   },
@@ -100,10 +101,11 @@ export const helpPages: readonly HelpPage[] = [
   {
     id: "import",
     title: "Bringing in lists",
-    about: "Poles, living units, attachments and crossings from files",
+    about: "Poles, living units, attachments, and what stands under and beside the line, from files",
     says: [
       "Choose what the file lists, then the file. Its columns are matched by their headings; any can be chosen by hand.",
       "The first rows are shown as they will be read, and every bad row with its line, column, value and what would be accepted. Nothing is taken in until you press the button.",
+      "A list of ground points, structures or sags names each span by its two poles; distances run from the first named, and left and right are seen from there. A guy's bearing is clockwise from north.",
     ],
   },
   {

@@ -8,6 +8,7 @@ import { fitFrame } from "./frame.ts";
 import { ProfilePaper } from "./ProfilePaper.tsx";
 import { setProfile } from "./profileHand.ts";
 import { runningCables, shownProfile } from "./profileNow.ts";
+import { TensionField } from "./TensionField.tsx";
 import { caseWords, profileWords } from "./words.ts";
 
 /** The profile: which cable's path, what each line means, and the drawing. */
@@ -32,6 +33,7 @@ export function ProfilePanel({ open }: { readonly open: OpenRoute }) {
             ))}
           </select>
         </label>
+        <TensionField open={open} profile={profile} />
         <Key />
         <button
           type="button"

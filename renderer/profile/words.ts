@@ -29,6 +29,14 @@ export const profileWords = {
   short: (by: string) => `${by} short`,
 } as const;
 
+/** Words of the field for how tight a strand is strung. */
+export const tensionWords = {
+  noStrand: "Walk to a span to change how tight its strand is strung.",
+  sagOf: (section: string) => `Stringing sag of ${section}, % of the span`,
+  strung: (tension: string) => `${tension} as strung`,
+  between: "A strand is strung to a sag of 0.2 to 5 % of its span here.",
+} as const;
+
 export const caseWords: Readonly<Record<ProfileCase, string>> = {
   cold: "Cold",
   stringing: "Strung",

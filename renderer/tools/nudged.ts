@@ -10,6 +10,13 @@ import { toolWords } from "./words.ts";
 
 type NudgedRow = { readonly table: TableName; readonly id: string };
 
+/** Tables whose rows lie at a distance along a span. */
+const alongStrand = ["terminal", "slack", "crossing", "closure", "structure", "groundPoint"] as const;
+
+function isAlongStrand<R extends NudgedRow>(row: R): row is R & { readonly table: (typeof alongStrand)[number] } {
+  return alongStrand.some((one) => one === row.table);
+}
+
 /** What arrows move together: things hung on the strand go along it, poles and living units over the ground. */
 export type Nudged = {
   readonly rows: readonly NudgedRow[];
@@ -41,7 +48,7 @@ export function nudgeStepM(units: UnitSystem): number {
 export function nudgedOf(selection: readonly RefKey[]): Nudged | null {
   const rows = selection.map(splitRef);
   const onGround = rows.filter((row) => row.table === "pole" || row.table === "livingUnit");
-  const hung = rows.filter((row) => row.table === "terminal" || row.table === "slack" || row.table === "crossing");
+  const hung = rows.filter(isAlongStrand);
   const isOnGround = onGround.length > 0 && rows.length > 1;
   const moved = isOnGround ? onGround : onGround.length > 0 ? [] : hung;
   if (moved.length === 0) return null;
@@ -105,10 +112,11 @@ function strandStep(plant: Plant, row: NudgedRow, alongM: number): Step | null {
   if (!(offsetM > 0 && offsetM < plant.rowOf("span", spanId).lengthM)) return null;
   if (row.table === "terminal") return { command: "terminal.move", input: { terminalId: row.id, spanId, offsetM } };
   if (row.table === "slack") return { command: "slack.move", input: { slackId: row.id, spanId, offsetM } };
-  return { command: "crossing.set", input: { crossingId: row.id, values: { offsetM } } };
+  if (row.table === "crossing") return { command: "crossing.set", input: { crossingId: row.id, values: { offsetM } } };
+  return { command: "row.set", input: { table: row.table, id: row.id, values: { offsetM } } };
 }
 
-function hungPlace(plant: Plant, { table, id }: NudgedRow): { readonly spanId: string; readonly offsetM: number } {
-  if (table === "terminal") return plant.rowOf("terminal", id);
-  return table === "slack" ? plant.rowOf("slack", id) : plant.rowOf("crossing", id);
+function hungPlace(plant: Plant, row: NudgedRow): { readonly spanId: string; readonly offsetM: number } {
+  if (!isAlongStrand(row)) throw new Error(`does not lie along a span: ${row.table}`);
+  return plant.rowOf(row.table, row.id);
 }

@@ -109,3 +109,28 @@ test("from four lists to hung terminals: import each, lay out, and every step ca
   expect(complaints).toEqual([]);
   await opened.close();
 });
+
+test("a list of guys is matched, its bad row told, and the good ones taken as one edit", async () => {
+  const opened = await demo.open(browser);
+  const { page, session, complaints } = opened;
+  const before = session.route().guy.size;
+  const [first, second] = [...session.route().pole.values()].filter((pole) =>
+    [...session.route().guy.values()].every((guy) => guy.poleId !== pole.id),
+  );
+  const list = ["Pole,Guy height ft,Lead ft,Bearing,Anchor capacity lbf", `${first?.tag},20,15,270,8000`];
+  await page.keyboard.press("Control+i");
+  await page.getByLabel("What the file lists").selectOption("guy");
+  await chooseFile(page, "guys.csv", [...list, `${second?.tag},20,,90,8000`].join("\n"));
+  const rows = await page.getByRole("table", { name: "Bad rows" }).getByRole("row").allTextContents();
+  expect(rows.some((text) => /^3.*The guy has no lead\./.test(text))).toBe(true);
+  await page.getByLabel("Take the good rows when others are bad").check();
+  await page.getByRole("button", { name: "Take 1 row in" }).click();
+  await expect.poll(() => session.route().guy.size).toBe(before + 1);
+  const added = [...session.route().guy.values()].find((guy) => guy.poleId === first?.id);
+  expect(added).toMatchObject({ leadM: 4.572, anchorN: 35585.77 });
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => session.route().guy.size).toBe(before);
+  expect(complaints).toEqual([]);
+  await opened.close();
+});

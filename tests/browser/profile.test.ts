@@ -157,4 +157,49 @@ describe("the profile", () => {
     expect(words.filter((one) => one.startsWith(`Pole ${poles[0]?.tag},`))).toHaveLength(1);
     expect(words.some((one) => one.includes("Least over"))).toBe(true);
   });
+
+  test("the strand of the span at hand is strung tighter and hangs higher at once; leaving the field ends the one step of undo", async () => {
+    const { page, session } = opened();
+    const { pole } = await nearStrand();
+    const cableId = await page.getByRole("combobox", { name: "Cable" }).inputValue();
+    const step = profileOf(session.plant, cableId).steps.findLast((one) => one.startM <= pole.stationM);
+    const sectionId = session.plant.rowOf("span", step?.span.spanId ?? "").strandSectionId ?? "";
+    const sagFrac = () => session.route().strandSection.get(sectionId)?.stringingSagFrac ?? Number.NaN;
+    const before = sagFrac();
+    const undoBefore = session.history().undo;
+    const field = page.getByRole("spinbutton", { name: /^Stringing sag of/ });
+    const tension = () => page.locator(".profile-tension output").textContent();
+    const strung = await tension();
+    await field.fill("0.8");
+    await expect.poll(sagFrac).toBeCloseTo(0.008, 9);
+    await field.press("ArrowUp");
+    await expect.poll(sagFrac).toBeCloseTo(0.0085, 9);
+    await expect.poll(tension).not.toBe(strung);
+    await hand(page).focus();
+    await page.getByRole("button", { name: /^Undo change/i }).waitFor();
+    await page.keyboard.press("Control+z");
+    await expect.poll(sagFrac).toBe(before);
+    expect(session.history().undo).toEqual(undoBefore);
+  });
+
+  test("resting on a station tells height and clearance in every case, and the size it was given is kept", async () => {
+    const { page } = opened();
+    const box = await hand(page).boundingBox();
+    if (!box) throw new Error("the profile is not on the page");
+    await page.mouse.move(box.x + box.width / 2, box.y + 30);
+    const card = page.locator("[data-card=station]");
+    await card.waitFor();
+    const cases = await card.locator("tbody th").allTextContents();
+    expect(cases).toEqual(["Strung", "Hot", "Iced"]);
+    for (const cell of await card.locator("tbody td:nth-of-type(1)").allTextContents()) expect(cell).toMatch(/\d/);
+    const divider = page.getByRole("separator", { name: "Size of the profile" });
+    await divider.focus();
+    await page.keyboard.press("ArrowUp");
+    await page.keyboard.press("ArrowUp");
+    await expect.poll(() => divider.getAttribute("aria-valuenow")).toBe("63");
+    await page.reload();
+    await page.locator("canvas").first().waitFor();
+    await page.keyboard.press("Control+e");
+    await expect.poll(() => divider.getAttribute("aria-valuenow")).toBe("63");
+  });
 });

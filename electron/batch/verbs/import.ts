@@ -12,7 +12,7 @@ import { readArguments, type Verb } from "../verb.ts";
 const shape = {
   name: "import",
   usage:
-    "FILE.strand [--poles F] [--spans F] [--units F] [--attachments F] [--crossings F] [--map KIND.FIELD=HEADING]... " +
+    "FILE.strand [--poles F] [--spans F] [--units F] [--attachments F] [--crossings F] [--ground F] [--structures F] [--guys F] [--sags F] [--map KIND.FIELD=HEADING]... " +
     "[--length-unit ft|m|usft] [--height-is poleLength|aboveGround] [--number-untagged PREFIX] [--span-way auto|order|infer|none] " +
     "[--take-good] [--replace] [--encoding NAME] [--dry-run]",
 };
@@ -24,9 +24,13 @@ const lists = [
   ["units", "livingUnit"],
   ["attachments", "attachment"],
   ["crossings", "crossing"],
+  ["ground", "groundPoint"],
+  ["structures", "structure"],
+  ["guys", "guy"],
+  ["sags", "wireSag"],
 ] as const satisfies readonly (readonly [string, ImportChoices["kind"]])[];
 
-/** Brings pole, span, living unit, attachment and crossing lists in, all that are named or none. */
+/** Brings lists of poles, spans, living units, attachments, and of what stands under and beside the line in, all that are named or none. */
 export const importVerb: Verb = {
   ...shape,
   help: "Brings lists in from CSV, XLSX or GeoJSON. Each list is one edit; all named are taken or none, and with --take-good without their bad rows.",
@@ -38,6 +42,10 @@ export const importVerb: Verb = {
       units: text,
       attachments: text,
       crossings: text,
+      ground: text,
+      structures: text,
+      guys: text,
+      sags: text,
       map: { type: "string", multiple: true },
       "length-unit": text,
       "height-is": text,

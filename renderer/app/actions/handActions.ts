@@ -1,5 +1,5 @@
 import { Copy, Focus, Layers, PencilLine, Ruler, RulerDimensionLine, Scaling, Trash2 } from "lucide-react";
-import { duplicateTerminal } from "../../tools/duplicate.ts";
+import { anotherNow, duplicateChosen } from "../../tools/duplicate.ts";
 import { openExact } from "../../tools/exact.ts";
 import { nameField, openName } from "../../tools/inPlace.ts";
 import { lockedWords } from "../../tools/kinds.ts";
@@ -39,8 +39,8 @@ export const handActions: readonly Action[] = [
     name: () => actionWords.duplicate,
     keys: ["Mod+D"],
     icon: Copy,
-    blocked: needsTerminal,
-    run: duplicateTerminal,
+    blocked: (s) => working(s) ?? beyondDiagram(s) ?? (anotherNow(s) === null ? actionWords.oneToDuplicateFirst : null),
+    run: duplicateChosen,
     isRepeatable: true,
   }),
   action("removeChosen", {

@@ -40,10 +40,12 @@ export const actionWords = {
   closeRoute: "Close the route",
   guide: "Take a look round in three steps",
   oneTerminalFirst: "Choose one terminal first.",
+  oneToDuplicateFirst:
+    "Choose one terminal, crossing, structure, ground point or storage coil with room beside it first.",
   nothingChosen: "Nothing is chosen.",
   exact: "Type the distance from the pole",
   rename: "Edit the name in place",
-  duplicate: "Hang another like it at the far pole",
+  duplicate: "Add another like it",
   fitChosen: "Show what is chosen",
   fullScale: "Scale 100 % (1 in to 200 ft)",
   hideMeasure: "Put the measure away",

@@ -18,7 +18,17 @@ import { useSession, useView } from "../../app/useSession.ts";
 import { ImportPlanned } from "./ImportPlanned.tsx";
 import { kindWords, words } from "./words.ts";
 
-const importKinds: readonly ImportKind[] = ["pole", "livingUnit", "attachment", "crossing", "spanPair"];
+const importKinds: readonly ImportKind[] = [
+  "pole",
+  "livingUnit",
+  "attachment",
+  "crossing",
+  "spanPair",
+  "groundPoint",
+  "structure",
+  "guy",
+  "wireSag",
+];
 
 /** Bringing data in: choose kind and file, see how it will be read and what is bad, then take it. */
 export function ImportPanel() {

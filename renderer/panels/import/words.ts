@@ -6,6 +6,10 @@ export const kindWords: Readonly<Record<ImportKind, string>> = {
   livingUnit: "Living units",
   attachment: "Attachments on poles",
   crossing: "Crossings under spans",
+  groundPoint: "Ground points under spans",
+  structure: "Buildings and signs beside spans",
+  guy: "Guys and anchors",
+  wireSag: "Sags of others' wires",
   spanPair: "Spans as pairs of poles",
 };
 

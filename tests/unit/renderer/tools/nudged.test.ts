@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { openPlant } from "../../../../core/plant/plant.ts";
 import { nudgedOf, nudgeSteps } from "../../../../renderer/tools/nudged.ts";
-import { smallRoute } from "../../../fixtures/route/buildRoute.ts";
+import { smallRoute, withRows } from "../../../fixtures/route/buildRoute.ts";
 
 const plant = openPlant(smallRoute());
 
@@ -36,5 +36,20 @@ test("across the strand nothing moves, and none moves where one would pass its p
   expect(steps(["terminal/terminal-1", "crossing/crossing-1"], [-1, 0])).toEqual({
     ok: false,
     what: "The strand ends here.",
+  });
+});
+
+test("closures, structures and ground points go along their span too", () => {
+  const at = { spanId: "span-2", offsetM: 20 };
+  const closure = { id: "closure-9", name: "C-9", cableId: "cable-1", note: "", ...at };
+  const point = { id: "ground-9", groundM: 99, ...at };
+  const built = openPlant(withRows(smallRoute(), "closure", [closure], "groundPoint", [point]));
+  const nudged = nudgedOf(["closure/closure-9", "groundPoint/ground-9"]);
+  if (!nudged) throw new Error("nothing is nudged");
+  expect(nudgeSteps(built, "ground", nudged, [0.5, 0])).toMatchObject({
+    steps: [
+      { command: "row.set", input: { table: "closure", id: "closure-9", values: { offsetM: 20.5 } } },
+      { command: "row.set", input: { table: "groundPoint", id: "ground-9", values: { offsetM: 20.5 } } },
+    ],
   });
 });
