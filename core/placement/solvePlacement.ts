@@ -12,20 +12,26 @@ export type Solution = Placement & {
   readonly unserved: readonly Unserved[];
 };
 
+type Options = {
+  /** part of the cost its bound may stay below; 0 to prove it */
+  readonly gap: number;
+  /** Whether to end before the proof: then it is done in a moment, watched or not. */
+  readonly isQuick?: boolean;
+};
+
 /**
  * Cheapest placement found until the gap is small enough, the proof is whole or the watch ends it.
  *
  * Same problem, same answer as far as it came: time only ends the search. What does not hang together is searched by turns, so that
  * each part has its first layout whenever the end comes.
  *
- * @param options.gap  part of the cost its bound may stay below; 0 to prove it
  */
-export function solvePlacement(problem: Problem, watch: Watch, options: { readonly gap: number }): Solution {
+export function solvePlacement(problem: Problem, watch: Watch, options: Options): Solution {
   const hopeless = hopelessUnits(problem);
   const without = new Set(hopeless.map(({ unit }) => unit));
   const searches = componentsOf(problem).flatMap(({ points, units }) => {
     const servable = units.filter((unit) => !without.has(unit));
-    return openSearch(partOf(problem, points, servable), watch.stopped) ?? [];
+    return openSearch(partOf(problem, points, servable), watch.stopped, options.isQuick ?? false) ?? [];
   });
   let open = searches;
   while (open.length > 0) {
@@ -53,9 +59,9 @@ type Search = {
 };
 
 /** Takes the first step. Where the points in reach are full, the units left over are set aside: the search is for the others. */
-function openSearch(part: Part, stopped: () => boolean): Search | null {
+function openSearch(part: Part, stopped: () => boolean, isQuick: boolean): Search | null {
   if (part.units.length === 0) return null;
-  const steps = searchStrand(part.problem, stopped);
+  const steps = searchStrand(part.problem, stopped, isQuick);
   const first = steps.next();
   if (first.done) return null;
   const now = first.value;
@@ -63,7 +69,7 @@ function openSearch(part: Part, stopped: () => boolean): Search | null {
   if (leftOut.length === 0 || !leftOut.every((one) => one.isFull))
     return { part, surplus: [], steps, now, leaveOutCost: openField(part.problem).leaveOutCost[0] ?? 0 };
   const rest = part.units.filter((_, number) => now.pointOf[number] !== -1);
-  const search = openSearch(partOf(part.whole, part.points, rest), stopped);
+  const search = openSearch(partOf(part.whole, part.points, rest), stopped, isQuick);
   return search === null ? null : { ...search, surplus: [...leftOut, ...search.surplus] };
 }
 

@@ -9,12 +9,13 @@ const walls: Readonly<Record<string, readonly string[]>> = {
   "core/units": [],
   "core/geodesy": ["core/units", "geographiclib-geodesic", "proj4"],
   "core/strand": ["core/units"],
+  "core/placement": [],
   "core/fiber": ["core/units"],
   "core/assignment": [],
   "core/model": ["core/units", "zod"],
   "core/edits": ["core/units", "core/model", "core/plant", "core/layout", "zod"],
   "core/plant": ["core/units", "core/model", "core/geodesy", "core/strand", "core/fiber"],
-  "core/layout": ["core/units", "core/model", "core/plant", "core/fiber", "core/assignment"],
+  "core/layout": ["core/units", "core/model", "core/plant", "core/fiber", "core/placement", "core/assignment"],
   "core/jointpole": ["core/units", "core/model", "core/plant"],
   "core/rules": ["core/units", "core/model", "core/strand", "core/fiber", "core/plant", "core/jointpole"],
   "core/explain": ["core/units", "core/model", "core/plant", "core/jointpole", "core/rules"],
@@ -38,6 +39,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "zod",
     "papaparse",
   ],
+<<<<<<< HEAD
   "core/placement": [],
   "core/calc": [
     "core/units",
@@ -49,6 +51,9 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "core/placement",
     "zod",
   ],
+=======
+  "core/calc": ["core/units", "core/geodesy", "core/strand", "core/fiber", "core/assignment", "core/placement", "zod"],
+>>>>>>> d8eb22b (Lay routes out by the placement search: proven in the worker with progress and stop, cost and bound told in the window and on the command line)
   "core/contract": ["core/units", "core/model", "core/edits", "core/rules", "core/sheets", "core/exchange", "zod"],
   db: ["core/*", "better-sqlite3", "zod", "node:*"],
   "electron/host": ["core/*", "db", "assets/demo", "zod", "node:*", "pdfkit", "read-excel-file", "fflate"],
