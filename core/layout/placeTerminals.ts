@@ -50,7 +50,11 @@ export function placeTerminals(
   const refused = { points, near: openNearIndex(points, dropReachM).near };
   const nearSites = openNearIndex(sites, dropReachM);
   const ordered = unitOrder(plant, cableIds, units, sites, nearSites);
-  const solved = solvePlacement(siteProblem(plant, sites, ordered), search.watch, { gap: 0, isQuick: search.isQuick });
+  const solved = solvePlacement(siteProblem(plant, sites, ordered), search.watch, {
+    gap: 0,
+    seed: 1,
+    isQuick: search.isQuick,
+  });
 
   const held: LivingUnit[][] = sites.map(() => []);
   const served = new Set<string>();

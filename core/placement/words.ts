@@ -9,6 +9,7 @@ export const unservedWords = {
     units === 1
       ? `it asks for ${ports(asked)}; what is within reach holds ${held}`
       : `it and ${units - 1} more ask for ${ports(asked)} of the ${points === 1 ? "one point" : `${points} points`} within their reach, which hold ${held}`,
+  notSoMany: (count: number) => `no layout with exactly ${count} ${count === 1 ? "point" : "points"} open was found`,
   doesNotFit: () => "no layout was found that holds it beside the others",
 };
 

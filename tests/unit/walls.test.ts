@@ -39,8 +39,6 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "zod",
     "papaparse",
   ],
-<<<<<<< HEAD
-  "core/placement": [],
   "core/calc": [
     "core/units",
     "core/geodesy",
@@ -51,9 +49,6 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "core/placement",
     "zod",
   ],
-=======
-  "core/calc": ["core/units", "core/geodesy", "core/strand", "core/fiber", "core/assignment", "core/placement", "zod"],
->>>>>>> d8eb22b (Lay routes out by the placement search: proven in the worker with progress and stop, cost and bound told in the window and on the command line)
   "core/contract": ["core/units", "core/model", "core/edits", "core/rules", "core/sheets", "core/exchange", "zod"],
   db: ["core/*", "better-sqlite3", "zod", "node:*"],
   "electron/host": ["core/*", "db", "assets/demo", "zod", "node:*", "pdfkit", "read-excel-file", "fflate"],
