@@ -41,9 +41,9 @@ export function solvePlacement(problem: Problem, watch: Watch, options: Options)
   });
   let open = searches;
   while (open.length > 0) {
-    open = open.filter((search) => advance(search, options.gap));
     if (watch.better) watch.better(together(problem, searches));
     if (watch.stopped()) break;
+    open = open.filter((search) => advance(search, options.gap));
   }
   const { pointOf, cost, bound } = together(problem, searches);
   const leftOut = searches.flatMap((search) => [...search.surplus, ...leftOutOf(search.part, search.now)]);
