@@ -13,6 +13,9 @@ const cellsAMove = 6;
 /** Work of local search for each part of work of the relaxation: on relaxed solutions, and on sets of points. */
 const hearShare = 2;
 const setShare = 1;
+/** Layouts count as improving until the work is so many times that at the last better one; then the shares are so much less. */
+const hopeFactor = 4;
+const staleDivisor = 8;
 /** Sets tried between two nodes at most. */
 const setsANode = 50;
 /** Moves a search may always look at, whatever the relaxation has worked. */
@@ -42,10 +45,19 @@ export function makePrimal(
   const searching: Tools = { ...tools, effort: { moves: 0 } };
   const visits = new Map<string, number>();
   let sets: SetSearch | null = null;
-  let begunAt = 0;
 
-  const rested = ({ effort }: Tools, share: number, since: number): boolean =>
-    effort.moves * cellsAMove < firstMoves * cellsAMove + share * (relaxer.effort.cells - since);
+  let bestCost = Number.POSITIVE_INFINITY;
+  let improvedAt = 0;
+  /** Whether the relaxation has worked enough for more local search; much more, once layouts have ceased to improve. */
+  const rested = ({ effort }: Tools, share: number): boolean => {
+    const { cells } = relaxer.effort;
+    if (incumbent.cost() < bestCost) {
+      bestCost = incumbent.cost();
+      improvedAt = cells;
+    }
+    const hopeful = Math.min(cells, hopeFactor * improvedAt);
+    return effort.moves * cellsAMove < firstMoves * cellsAMove + share * (hopeful + (cells - hopeful) / staleDivisor);
+  };
   const search = (ground: Ground, arcOf: Int32Array, patience: number): boolean =>
     incumbent.offer(localSearch(ground, layoutOf(graph, arcOf), patience, incumbent.cost() * (1 + slack)));
 
@@ -53,7 +65,7 @@ export function makePrimal(
     hear(node, relaxed) {
       if (relaxed.bound === Number.POSITIVE_INFINITY) return;
       const solved = relaxed.times.every((times) => times === 1);
-      if (!solved && !rested(hearing, hearShare, 0)) return;
+      if (!solved && !rested(hearing, hearShare)) return;
       const key = relaxed.chosen.join();
       const visit = (visits.get(key) ?? 0) + 1;
       visits.set(key, visit);
@@ -67,11 +79,10 @@ export function makePrimal(
       }
     },
     begin(root, relaxed) {
-      begunAt = relaxer.effort.cells;
       sets = makeSetSearch(graph, searching, incumbent, root, relaxed);
     },
     step() {
-      for (let k = 0; k < setsANode && sets && !stopped() && rested(searching, setShare, begunAt); k += 1) sets.step();
+      for (let k = 0; k < setsANode && sets && !stopped() && rested(searching, setShare); k += 1) sets.step();
     },
   };
 }
