@@ -18,12 +18,11 @@ export type Ground = {
   readonly effort: { moves: number };
 };
 
+/** What every ground of a search shares. */
+export type Tools = Pick<Ground, "graph" | "arcAt" | "draw" | "stopped" | "effort">;
+
 /** The ground of one node; it shares what the node has decided. */
-export function groundOf(
-  tools: Pick<Ground, "graph" | "arcAt" | "draw" | "stopped" | "effort">,
-  node: Node,
-  usable: Uint8Array,
-): Ground {
+export function groundOf(tools: Tools, node: Node, usable: Uint8Array): Ground {
   return { ...tools, usable, barred: node.barred, fixedArc: node.fixedArc };
 }
 

@@ -36,6 +36,7 @@ export function lookAround(
   const ports = demand[unit];
   const heldA = finedCost(graph, layout, fine, a, 0, 0) + arcCost[present];
   const leaving = finedCost(graph, layout, fine, a, -ports, -1) - heldA;
+  const leastA = graph.moduleCost[graph.firstModule[a]];
   const end = firstArc[unit + 1];
   let looked = 0;
   for (let arc = firstArc[unit]; arc < end; arc += 1) {
@@ -45,14 +46,22 @@ export function lookAround(
     const coming = arcCost[arc] - finedCost(graph, layout, fine, b, 0, 0);
     const change = leaving + coming + finedCost(graph, layout, fine, b, ports, 1);
     if (change < move.change) setMove(move, unit, arc, -1, -1, change);
+    // a swap leaves both points at least their smallest modules
+    const least = coming - heldA + leastA + graph.moduleCost[graph.firstModule[b]];
     for (let other = firstOn[b]; other >= 0; other = nextOn[other]) {
       if (other < from || fixedArc[other] >= 0) continue;
       const otherArc = arcAt(other, a);
       if (otherArc < 0 || barred[otherArc] === 1 || tabu.freeFrom[otherArc] > tabu.round) continue;
       looked += 1;
+      const exchange = arcCost[otherArc] - arcCost[arcOf[other]];
+      if (least + exchange >= move.change) continue;
       const more = demand[other] - ports;
-      const arcs = coming - heldA + arcCost[otherArc] - arcCost[arcOf[other]];
-      const swap = arcs + finedCost(graph, layout, fine, a, more, 0) + finedCost(graph, layout, fine, b, -more, 0);
+      const swap =
+        coming -
+        heldA +
+        exchange +
+        finedCost(graph, layout, fine, a, more, 0) +
+        finedCost(graph, layout, fine, b, -more, 0);
       if (swap < move.change) setMove(move, unit, arc, other, otherArc, swap);
     }
   }

@@ -1,21 +1,35 @@
 import type { Graph } from "./graph.ts";
-import { arcFinder, type Ground, groundOf } from "./ground.ts";
+import { arcFinder, type Ground, groundOf, type Tools } from "./ground.ts";
 import type { Incumbent } from "./incumbent.ts";
 import { layoutOf } from "./layout.ts";
 import { localSearch } from "./localSearch.ts";
 import type { Node } from "./node.ts";
 import type { Relaxed, Relaxer } from "./relaxation.ts";
 import { repair } from "./repair.ts";
+import { makeSetSearch, type SetSearch } from "./setSearch.ts";
 
 /** Table cells that cost as much time as one move looked at. */
 const cellsAMove = 6;
+/** Work of local search for each part of work of the relaxation: on relaxed solutions, and on sets of points. */
+const hearShare = 2;
+const setShare = 1;
+/** Layouts count as improving until the work is so many times that at the last better one; then the shares are so much less. */
+const hopeFactor = 4;
+const staleDivisor = 8;
+/** Sets tried between two nodes at most. */
+const setsANode = 50;
 /** Moves a search may always look at, whatever the relaxation has worked. */
 const firstMoves = 200_000;
 /** Layouts dearer than the best by more than this part are not searched further. */
 const slack = 0.1;
 
-/** Turns relaxed solutions into layouts and offers them. */
-export type Primal = { readonly hear: (node: Node, relaxed: Relaxed) => void };
+/** Turns relaxed solutions into layouts and offers them; between nodes, searches the sets of open points. */
+export type Primal = {
+  readonly hear: (node: Node, relaxed: Relaxed) => void;
+  /** begins the search over sets, from the decisions and the relaxed solution of the root */
+  readonly begin: (root: Node, relaxed: Relaxed) => void;
+  readonly step: () => void;
+};
 
 /** Makes the primal side of a search: repair and local search, in balance with the work of the relaxation. */
 export function makePrimal(
@@ -26,9 +40,24 @@ export function makePrimal(
   stopped: () => boolean,
 ): Primal {
   const usable = new Uint8Array(graph.pointCount);
-  const tools = { graph, arcAt: arcFinder(graph), draw, stopped, effort: { moves: 0 } };
+  const tools = { graph, arcAt: arcFinder(graph), draw, stopped };
+  const hearing: Tools = { ...tools, effort: { moves: 0 } };
+  const searching: Tools = { ...tools, effort: { moves: 0 } };
   const visits = new Map<string, number>();
+  let sets: SetSearch | null = null;
 
+  let bestCost = Number.POSITIVE_INFINITY;
+  let improvedAt = 0;
+  /** Whether the relaxation has worked enough for more local search; much more, once layouts have ceased to improve. */
+  const rested = ({ effort }: Tools, share: number): boolean => {
+    const { cells } = relaxer.effort;
+    if (incumbent.cost() < bestCost) {
+      bestCost = incumbent.cost();
+      improvedAt = cells;
+    }
+    const hopeful = Math.min(cells, hopeFactor * improvedAt);
+    return effort.moves * cellsAMove < firstMoves * cellsAMove + share * (hopeful + (cells - hopeful) / staleDivisor);
+  };
   const search = (ground: Ground, arcOf: Int32Array, patience: number): boolean =>
     incumbent.offer(localSearch(ground, layoutOf(graph, arcOf), patience, incumbent.cost() * (1 + slack)));
 
@@ -36,19 +65,24 @@ export function makePrimal(
     hear(node, relaxed) {
       if (relaxed.bound === Number.POSITIVE_INFINITY) return;
       const solved = relaxed.times.every((times) => times === 1);
+      if (!solved && !rested(hearing, hearShare)) return;
       const key = relaxed.chosen.join();
       const visit = (visits.get(key) ?? 0) + 1;
-      const rested = tools.effort.moves * cellsAMove < firstMoves * cellsAMove + relaxer.effort.cells;
-      if (!solved && !rested) return;
       visits.set(key, visit);
       // a set of points seen again is searched again more and more seldom, and longer
       if (!solved && (visit & (visit - 1)) !== 0) return;
       const layout = repair(graph, node, relaxed, usable);
-      const ground = groundOf(tools, node, usable);
+      const ground = groundOf(hearing, node, usable);
       if (search(ground, layout.arcOf, 20 + 10 * visit)) {
         const best = incumbent.arcOf();
         if (best) search(ground, best, 200);
       }
+    },
+    begin(root, relaxed) {
+      sets = makeSetSearch(graph, searching, incumbent, root, relaxed);
+    },
+    step() {
+      for (let k = 0; k < setsANode && sets && !stopped() && rested(searching, setShare); k += 1) sets.step();
     },
   };
 }

@@ -7,6 +7,9 @@ import { chooseOpen, closed } from "./openSet.ts";
 /** Capacities above this are not tabled but searched. */
 const tableLimit = 4_000;
 
+/** What the search of a knapsack is reckoned to cost for each item, in table cells. */
+const stepsAnItem = 100;
+
 /** The solution of the relaxed problem at some prices. It belongs to its maker and is overwritten by the next one. */
 export type Relaxed = {
   bound: number;
@@ -63,7 +66,8 @@ export function makeRelaxer(graph: Graph): Relaxer {
       if (node.status[point] === closed) continue;
       gatherItems(graph, node, prices, point, items, itemArcs);
       reducePoint(graph, node, point, items, itemArcs, table, relaxed);
-      effort.cells += arcsOf(point) + items.count * Math.min(graph.capacity[point], tableLimit);
+      effort.cells +=
+        arcsOf(point) + items.count * (graph.capacity[point] <= tableLimit ? graph.capacity[point] : stepsAnItem);
     }
     relaxed.bound = chooseOpen(graph, relaxed.reduced, node.status, relaxed.chosen);
     for (let unit = 0; unit < graph.unitCount; unit += 1) {

@@ -35,15 +35,21 @@ export function searchGeneral(
   const shares: Shares = { arc: new Float64Array(graph.arcPoint.length), point: new Float64Array(graph.pointCount) };
   const goal = (): number => (incumbent.arcOf() ? incumbent.pruneAt() : Number.POSITIVE_INFINITY);
 
+  const provenBest = (): Placement | null => {
+    incumbent.prove(incumbent.cost());
+    return incumbent.placement();
+  };
+
   const root = rootNode(graph);
   if (!fixLoneUnits(graph, root)) return null;
   firstPrices(graph, root);
   const waiting: Node[] = [root];
   let next: Node | undefined;
+  let fixedFor = Number.POSITIVE_INFINITY;
   while (!watch.stopped() && !incumbent.proven()) {
     const node: Node | undefined = next ?? takeLeast(waiting);
     next = undefined;
-    if (!node) break;
+    if (!node) return provenBest();
     if (node.bound >= incumbent.pruneAt()) continue;
     climb(graph, relaxer, node, node === root ? rootClimb : nodeClimb, goal, shares, (relaxed) => {
       primal.hear(node, relaxed);
@@ -58,6 +64,13 @@ export function searchGeneral(
         waiting.push(...others);
       }
     } else if (watch.stopped()) waiting.push(node);
+    primal.step();
+    if (incumbent.cost() < fixedFor) {
+      // a better layout decides more for all layouts still looked for
+      fixedFor = incumbent.cost();
+      if (fixer.fix(root, incumbent.pruneAt())) primal.begin(root, relaxer.relax(root, root.prices));
+      else return provenBest();
+    }
     const open = next ? [next, ...waiting] : waiting;
     incumbent.prove(open.reduce((least, { bound }) => Math.min(least, bound), incumbent.cost()));
   }
