@@ -87,13 +87,14 @@ export const layoutTopic = defineSearchTopic({
       ["14 Mill Road", "pole 2", 240],
     ],
   },
-  answer({ facilities, customers, arcs, timeLimitS = usualTimeLimitS, gap = 0 }, { clock }) {
+  answer({ facilities, customers, arcs, openExactly, seed = 1, timeLimitS = usualTimeLimitS, gap = 0 }, { clock }) {
     const startS = clock();
     const stated = placementProblem(facilities, customers, arcs);
     if (!stated.ok) return stated;
+    const problem = openExactly === undefined ? stated.value : { ...stated.value, openExactly };
     const elapsedS = () => clock() - startS;
     const watch = { elapsedS, stopped: () => elapsedS() >= timeLimitS };
-    const { pointOf, cost, bound, status, unserved } = solvePlacement(stated.value, watch, { gap });
+    const { pointOf, cost, bound, status, unserved } = solvePlacement(problem, watch, { gap, seed });
     const assignment: Record<string, string | number> = {};
     const open = new Set<number>();
     customers.forEach((customer, unit) => {

@@ -61,6 +61,9 @@ export const contract = {
       unserved: z
         .array(z.strictObject({ livingUnitId: z.string(), address: z.string(), reason: z.string() }))
         .readonly(),
+      /** Terminals and drops hung anew, at catalogue prices, and a proven lower bound; null where fibers ran short. */
+      cost: z.number(),
+      costBound: z.number().nullable(),
       /** Spans no line reaches from the pole the cable comes from. */
       unstrung: z.array(z.strictObject({ fromTag: z.string(), toTag: z.string() })).readonly(),
     }),

@@ -1,12 +1,16 @@
 import type { LivingUnit } from "../model/tables.ts";
+import type { Watch } from "../placement/problem.ts";
+import { solvePlacement } from "../placement/solvePlacement.ts";
 import type { Plant } from "../plant/plant.ts";
-import { contiguousProgram, type Facility } from "./contiguousProgram.ts";
 import type { Stays } from "./hangingPoints.ts";
 import { openNearIndex } from "./nearIndex.ts";
 import { type Unserved, whyNotFirst, whyUnserved } from "./placementReasons.ts";
-import { serveLeftovers } from "./serveLeftovers.ts";
+import { siteProblem } from "./siteProblem.ts";
 import { type Site, sitesAlong } from "./sites.ts";
-import { type PlacedUnit, unitOrder } from "./unitOrder.ts";
+import { unitOrder } from "./unitOrder.ts";
+
+/** Who watches the search for a layout, and whether it is to end before the proof. */
+export type Search = { readonly watch: Watch; readonly isQuick: boolean };
 
 /** A terminal of the layout and the units it serves. */
 export type PlacedTerminal = {
@@ -21,6 +25,8 @@ export type Placement = {
   /** Cable by cable, each from its feed end. */
   readonly placed: readonly PlacedTerminal[];
   readonly unserved: readonly Unserved[];
+  /** Proven: no choice of places and terminals serves as many of these units for less. */
+  readonly costBound: number;
 };
 
 /**
@@ -29,7 +35,7 @@ export type Placement = {
  * @param cableIds      cables to hang on, from the hub outwards
  * @param units         units to serve; those with a decided drop are not among them
  * @param stays         whether a terminal that is there now stays
- * @param freePortCount ports a terminal that stays has left for these units
+ * @param freePortCount ports a terminal that stays has left for these units; they cost nothing more, so they fill first
  */
 export function placeTerminals(
   plant: Plant,
@@ -37,19 +43,23 @@ export function placeTerminals(
   units: readonly LivingUnit[],
   stays: Stays,
   freePortCount: (terminalId: string) => number,
+  search: Search,
 ): Placement {
   const { dropReachM } = plant.settings();
   const { sites, refused: points } = sitesAlong(plant, cableIds, stays, freePortCount);
   const refused = { points, near: openNearIndex(points, dropReachM).near };
   const nearSites = openNearIndex(sites, dropReachM);
   const ordered = unitOrder(plant, cableIds, units, sites, nearSites);
-  const facilities = facilitiesOf(plant, sites, ordered);
-  const chosen = serveLeftovers(chooseByCable(cableIds, sites, ordered, facilities), facilities);
+  const solved = solvePlacement(siteProblem(plant, sites, ordered), search.watch, {
+    gap: 0,
+    seed: 1,
+    isQuick: search.isQuick,
+  });
 
   const held: LivingUnit[][] = sites.map(() => []);
   const served = new Set<string>();
   ordered.forEach(({ unit }, position) => {
-    const load = held[chosen[position] ?? -1];
+    const load = held[solved.pointOf[position] ?? -1];
     if (!load) return;
     load.push(unit);
     served.add(unit.id);
@@ -65,47 +75,6 @@ export function placeTerminals(
     unserved: units
       .filter((unit) => !served.has(unit.id))
       .map((unit) => whyUnserved(plant, unit, nearSites.near(unit).length > 0, refused)),
+    costBound: solved.bound,
   };
-}
-
-function facilitiesOf(plant: Plant, sites: readonly Site[], ordered: readonly PlacedUnit[]): Facility[] {
-  const { dropReachM, dropAllowanceM, dropTypeId } = plant.settings();
-  const { costPerM, costEach } = plant.rowOf("dropType", dropTypeId);
-  const nearUnits = openNearIndex(
-    ordered.map((one) => one.unit),
-    dropReachM,
-  );
-  return sites.map((site) => ({
-    arcs: nearUnits.near(site).map(({ index, distanceM }) => ({
-      unit: index,
-      cost: costEach + costPerM * (distanceM + dropAllowanceM),
-    })),
-    openCosts: site.loads.map((one) => one.cost),
-  }));
-}
-
-/** The contiguous program cable by cable, each over the units that lie nearest to it. */
-function chooseByCable(
-  cableIds: readonly string[],
-  sites: readonly Site[],
-  ordered: readonly PlacedUnit[],
-  facilities: readonly Facility[],
-): number[] {
-  const chosen: number[] = [];
-  for (const cableId of cableIds) {
-    const first = chosen.length;
-    let end = first;
-    while (ordered[end]?.cableId === cableId) end += 1;
-    const own = facilities.flatMap((facility, position) =>
-      sites[position]?.cableId === cableId ? [{ facility, position }] : [],
-    );
-    const local = own.map(({ facility }) => ({
-      openCosts: facility.openCosts,
-      arcs: facility.arcs
-        .filter((arc) => arc.unit >= first && arc.unit < end)
-        .map((arc) => ({ unit: arc.unit - first, cost: arc.cost })),
-    }));
-    for (const index of contiguousProgram(end - first, local)) chosen.push(own[index]?.position ?? -1);
-  }
-  return chosen;
 }

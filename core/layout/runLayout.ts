@@ -9,7 +9,7 @@ import { dropRowsOf, fiberUseRowsOf, type TerminalRows, terminalRowsOf } from ".
 import { type LitTerminals, lightTerminals } from "./lightTerminals.ts";
 import { compareNatural } from "./order.ts";
 import type { Unserved } from "./placementReasons.ts";
-import { type PlacedTerminal, placeTerminals } from "./placeTerminals.ts";
+import { type PlacedTerminal, placeTerminals, type Search } from "./placeTerminals.ts";
 import { type PresentLayout, presentLayout } from "./presentLayout.ts";
 import { inWriteOrder, rowDifferences } from "./rowSet.ts";
 
@@ -24,6 +24,8 @@ type LayoutSummary = {
   readonly unservedCount: number;
   /** Terminals and drops hung anew, at catalogue prices. */
   readonly cost: number;
+  /** Proven: no choice of places and terminals serves these units for less. Null where fibers ran short. */
+  readonly costBound: number | null;
 };
 
 export type Layout = {
@@ -36,15 +38,22 @@ export type Layout = {
   readonly fibersAsked: ReadonlyMap<string, readonly number[]>;
 };
 
+/** Done in a moment, so that nobody need watch it. */
+const unwatched: Search = { watch: { elapsedS: () => 0, stopped: () => false }, isQuick: true };
+
 /**
  * Hangs terminals, gives out ports, fibers and hub outputs along a strung route, keeping what people pinned.
  *
  * Same route, same answer; on its own result it changes nothing.
  *
  * @param options.cableIds  cables to lay out; all when left out. What hangs on the others stays.
+ * @param options.search    how long to search for a cheaper layout and to prove it; without it a moment
  * @returns a fault where there is no cable, an unknown one, or no terminal model with a port beside the spares
  */
-export function runLayout(route: Route, options: { readonly cableIds?: readonly string[] } = {}): Result<Layout> {
+export function runLayout(
+  route: Route,
+  options: { readonly cableIds?: readonly string[]; readonly search?: Search } = {},
+): Result<Layout> {
   const plant = openPlant(route);
   const all = cablesFromHub(plant);
   const unknown = options.cableIds?.find((id) => !all.includes(id));
@@ -58,7 +67,7 @@ export function runLayout(route: Route, options: { readonly cableIds?: readonly 
     all,
     options.cableIds ? all.filter((id) => options.cableIds?.includes(id)) : all,
   );
-  const { placed, unserved } = place(plant, present);
+  const { placed, unserved, costBound } = place(plant, present, options.search ?? unwatched);
   const lit = lightTerminals(plant, present, placed);
   const terminals = terminalRowsOf(plant, present, lit.placed);
   const written = rowsOf(plant, present, terminals, lit);
@@ -72,12 +81,13 @@ export function runLayout(route: Route, options: { readonly cableIds?: readonly 
       addedFeedCount: written.addedFeedCount,
       unservedCount: left.length,
       cost: costOf(plant, lit.placed),
+      costBound: lit.unserved.length === 0 ? costBound : null,
     },
     fibersAsked: lit.asked,
   });
 }
 
-function place(plant: Plant, present: PresentLayout) {
+function place(plant: Plant, present: PresentLayout, search: Search) {
   const { sparePortCount } = plant.settings();
   const fixedCount = new Map<string, number>();
   for (const { terminalId } of present.fixedDrops) fixedCount.set(terminalId, (fixedCount.get(terminalId) ?? 0) + 1);
@@ -85,7 +95,7 @@ function place(plant: Plant, present: PresentLayout) {
     const { portCount } = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
     return Math.max(0, portCount - sparePortCount - (fixedCount.get(terminalId) ?? 0));
   };
-  return placeTerminals(plant, present.cableIds, present.units, present.stays, freePortCount);
+  return placeTerminals(plant, present.cableIds, present.units, present.stays, freePortCount, search);
 }
 
 function rowsOf(plant: Plant, present: PresentLayout, terminals: readonly TerminalRows[], lit: LitTerminals) {

@@ -12,8 +12,10 @@ import { unitOrderOf } from "./unitOrder.ts";
 /** Rounds of the Lagrange bound: as many as a first layout needs, and from that on as many as still gain. */
 const firstPriceRounds = 100;
 const furtherPriceRounds = 200;
-/** States of the first search, and of the proof, each time it goes through the blocks that are still open. */
+/** States of the first search: fewer where each unit reaches many points, so that a step asks as much. */
 const beamWidth = 200;
+const beamChoices = 1_500;
+/** States of the proof, each time it goes through the blocks that are still open. */
 const proofWidths = [1_000, 8_000, 64_000, 512_000];
 const unitsPerBlock = 64;
 
@@ -25,8 +27,9 @@ const unitsPerBlock = 64;
  * left out stands at -1 and costs more than any layout of the others.
  *
  * @param problem  one that hangs together
+ * @param isQuick  whether to end before the proof, which may take as long as it is let
  */
-export function* searchStrand(problem: Problem, stopped: () => boolean): Generator<Placement> {
+export function* searchStrand(problem: Problem, stopped: () => boolean, isQuick: boolean): Generator<Placement> {
   const whole = openField(problem);
   const order = sweepOrder(whole);
   const units = Int32Array.from({ length: whole.unitCount }, (_, unit) => unit);
@@ -53,11 +56,14 @@ export function* searchStrand(problem: Problem, stopped: () => boolean): Generat
   const first = raisePrices(field, mildCost(field, pointOf), null, firstPriceRounds, stopped);
   yield prove(first.bound);
 
-  const beam = { price: first.price, upper: cost, width: beamWidth, gains: [], stopped };
+  const reachCount = Math.ceil(problem.arcPoint.length / problem.demand.length);
+  const kept = Math.min(beamWidth, Math.ceil(beamChoices / reachCount));
+  const beam = { price: first.price, upper: cost, width: kept, gains: [], stopped };
   const searched = strandProgram(field, beam);
   take(searched.pointOf);
   yield prove(searched.bound);
 
+  if (isQuick) return;
   const prices = raisePrices(field, mildCost(field, pointOf), first.price, furtherPriceRounds, stopped);
   yield prove(prices.bound);
 

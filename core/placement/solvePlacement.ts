@@ -1,15 +1,27 @@
 import { componentsOf } from "./components.ts";
 import { openField } from "./field.ts";
+import { searchGeneral } from "./general/searchGeneral.ts";
 import { type Part, partOf } from "./part.ts";
 import type { Placement, Problem, Watch } from "./problem.ts";
+import { isDense, searchDense } from "./searchDense.ts";
 import { searchStrand } from "./searchStrand.ts";
 import { slack } from "./strandProgram.ts";
 import { hopelessUnits, type Unserved, unitsByPoint, whyLeftOut } from "./unserved.ts";
+import { unservedWords } from "./words.ts";
 
 /** A layout with its bound, and the units it cannot serve: both costs are those of the others. */
 export type Solution = Placement & {
   readonly status: "optimal" | "bounded" | "infeasible";
   readonly unserved: readonly Unserved[];
+};
+
+type Options = {
+  /** part of the cost its bound may stay below; 0 to prove it */
+  readonly gap: number;
+  /** for searches that draw lots */
+  readonly seed: number;
+  /** Whether to end before the proof: then it is done in a moment, watched or not. */
+  readonly isQuick?: boolean;
 };
 
 /**
@@ -18,20 +30,20 @@ export type Solution = Placement & {
  * Same problem, same answer as far as it came: time only ends the search. What does not hang together is searched by turns, so that
  * each part has its first layout whenever the end comes.
  *
- * @param options.gap  part of the cost its bound may stay below; 0 to prove it
  */
-export function solvePlacement(problem: Problem, watch: Watch, options: { readonly gap: number }): Solution {
+export function solvePlacement(problem: Problem, watch: Watch, options: Options): Solution {
   const hopeless = hopelessUnits(problem);
+  if (problem.openExactly !== undefined) return solveExactly(problem, hopeless, watch, options);
   const without = new Set(hopeless.map(({ unit }) => unit));
   const searches = componentsOf(problem).flatMap(({ points, units }) => {
     const servable = units.filter((unit) => !without.has(unit));
-    return openSearch(partOf(problem, points, servable), watch.stopped) ?? [];
+    return openSearch(partOf(problem, points, servable), watch, options) ?? [];
   });
   let open = searches;
   while (open.length > 0) {
-    open = open.filter((search) => advance(search, options.gap));
     if (watch.better) watch.better(together(problem, searches));
     if (watch.stopped()) break;
+    open = open.filter((search) => advance(search, options.gap));
   }
   const { pointOf, cost, bound } = together(problem, searches);
   const leftOut = searches.flatMap((search) => [...search.surplus, ...leftOutOf(search.part, search.now)]);
@@ -39,7 +51,26 @@ export function solvePlacement(problem: Problem, watch: Watch, options: { readon
     .map(({ unit, reason }) => ({ unit, reason }))
     .sort((a, b) => a.unit - b.unit);
   if (unserved.length > 0) return { pointOf, cost, bound, status: "infeasible", unserved };
-  return { pointOf, cost, bound, status: bound >= cost - slack(cost) ? "optimal" : "bounded", unserved };
+  return { pointOf, cost, bound, status: statusOf({ pointOf, cost, bound }), unserved };
+}
+
+/** Exactly so many points open: one search over the whole. */
+function solveExactly(
+  problem: Problem,
+  hopeless: readonly Unserved[],
+  watch: Watch,
+  options: { readonly gap: number; readonly seed: number },
+): Solution {
+  const all = Int32Array.from(problem.demand, (_, unit) => unit);
+  const found = hopeless.length === 0 ? searchGeneral(problem, watch, options) : null;
+  if (found !== null) return { ...found, status: statusOf(found), unserved: [] };
+  const reason = unservedWords.notSoMany(problem.openExactly ?? 0);
+  const others = Array.from(all, (unit) => hopeless.find((one) => one.unit === unit) ?? { unit, reason });
+  return { pointOf: all.fill(-1), cost: 0, bound: 0, status: "infeasible", unserved: others };
+}
+
+function statusOf({ cost, bound }: Placement): "optimal" | "bounded" {
+  return bound >= cost - slack(cost) ? "optimal" : "bounded";
 }
 
 /** The search of one part: how far it is, and how it goes on. */
@@ -53,9 +84,13 @@ type Search = {
 };
 
 /** Takes the first step. Where the points in reach are full, the units left over are set aside: the search is for the others. */
-function openSearch(part: Part, stopped: () => boolean): Search | null {
+function openSearch(part: Part, watch: Watch, options: Options): Search | null {
   if (part.units.length === 0) return null;
-  const steps = searchStrand(part.problem, stopped);
+  const { isQuick = false } = options;
+  const steps =
+    isDense(part.problem) && !isQuick
+      ? searchDense(part.problem, watch, options)
+      : searchStrand(part.problem, watch.stopped, isQuick);
   const first = steps.next();
   if (first.done) return null;
   const now = first.value;
@@ -63,7 +98,7 @@ function openSearch(part: Part, stopped: () => boolean): Search | null {
   if (leftOut.length === 0 || !leftOut.every((one) => one.isFull))
     return { part, surplus: [], steps, now, leaveOutCost: openField(part.problem).leaveOutCost[0] ?? 0 };
   const rest = part.units.filter((_, number) => now.pointOf[number] !== -1);
-  const search = openSearch(partOf(part.whole, part.points, rest), stopped);
+  const search = openSearch(partOf(part.whole, part.points, rest), watch, options);
   return search === null ? null : { ...search, surplus: [...leftOut, ...search.surplus] };
 }
 

@@ -7,6 +7,7 @@ import type { Finding } from "../../core/rules/finding.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
+import { placementWatch } from "./placementWatch.ts";
 import { writePdf } from "./writePdf.ts";
 
 /** How far a job is: steps done of steps known, and what it is doing. */
@@ -43,7 +44,10 @@ type JobTable = {
 const jobs: JobTable = {
   async layout({ route }, onProgress) {
     onProgress({ doneCount: 0, totalCount: 1, words: "Placing terminals" });
-    return runLayout(route);
+    const searched = runLayout(route, { search: { watch: placementWatch(onProgress), isQuick: false } });
+    // A line is strung with cables that carry what the quick layout asks: a cheaper one that asks more fibers is no gain.
+    const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
+    return lacksFibers ? runLayout(route) : searched;
   },
   async svg({ route, findings }, onProgress) {
     onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });

@@ -13,6 +13,10 @@ type Unserved = { readonly livingUnitId: string; readonly address: string; reado
 export type LaidOut = {
   readonly edit: EditReply;
   readonly unserved: readonly Unserved[];
+  /** Terminals and drops hung anew, at catalogue prices. */
+  readonly cost: number;
+  /** Proven: no choice of places and terminals costs less; null where fibers ran short. */
+  readonly costBound: number | null;
   /** Spans without strand, by the tags of their poles: no line reaches them from the pole the cable comes from. */
   readonly unstrung: readonly { readonly fromTag: string; readonly toTag: string }[];
 };
@@ -52,7 +56,8 @@ export async function layOutRoute(
   const unstrung = [...route.span.values()]
     .filter((span) => span.strandSectionId === null)
     .map((span) => ({ fromTag: tag(span.fromPoleId), toTag: tag(span.toPoleId) }));
-  return ok({ edit: taken.value, unserved, unstrung });
+  const { cost, costBound } = laidOut.value.summary;
+  return ok({ edit: taken.value, unserved, cost, costBound, unstrung });
 }
 
 function stringLine(session: Session, hubTag: string): Result<readonly RowChange[]> {

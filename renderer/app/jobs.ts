@@ -1,4 +1,5 @@
 import type { Result } from "../../core/model/result.ts";
+import { gapWords } from "../../core/placement/words.ts";
 import { actionWords } from "./actions/words.ts";
 import { showEdit } from "./edits.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
@@ -12,10 +13,9 @@ export async function layOut(session: Session): Promise<void> {
   );
   if (!reply) return;
   await showEdit(session, reply.edit);
-  const { unserved } = reply;
-  if (unserved.length > 0) {
-    tell(session, words.unserved(unserved.length));
-  }
+  const { unserved, cost, costBound } = reply;
+  if (reply.edit.rows.length === 0 && unserved.length === 0) return;
+  tell(session, words.laidOut(unserved.length, costBound === null ? words.gapUnknown : gapWords(cost, costBound)));
 }
 
 /**

@@ -16,8 +16,11 @@ export const words = {
   },
   takenIn: (newCount: number, changedCount: number, skippedCount: number): string =>
     `Taken in: ${newCount} new, ${changedCount} changed, ${skippedCount} left as they were.`,
-  unserved: (count: number): string =>
-    `Laid out; ${count} living ${count === 1 ? "unit" : "units"} could not be served.`,
+  laidOut: (unservedCount: number, gap: string): string =>
+    unservedCount === 0
+      ? `Laid out; terminals and drops: ${gap}.`
+      : `Laid out; ${unservedCount} living ${unservedCount === 1 ? "unit" : "units"} could not be served; the others: ${gap}.`,
+  gapUnknown: "cost not compared, for want of fibers",
   setInViewer: (fileName: string): string => `Drawing set ${fileName} is shown in the viewer; print it from there.`,
   setSaved: (fileName: string): string => `Drawing set saved as ${fileName}.`,
   stopped: (work: string): string => `${work}: stopped, nothing was changed.`,

@@ -4,6 +4,7 @@ import { benchDraw } from "./draw.ts";
 import { longRoute } from "./longRoute.ts";
 import { type Figures, rounded } from "./measure.ts";
 import { benchOpen } from "./open.ts";
+import { benchPlacement } from "./placementRow.ts";
 import { benchRecheck } from "./recheck.ts";
 import { benchStatics } from "./statics.ts";
 
@@ -15,6 +16,7 @@ const figures: Figures = {
   ...(await benchOpen(long)),
   ...(await benchRecheck(short, long)),
   ...benchStatics(long),
+  ...benchPlacement(),
   ...(await benchDraw(longRoute(assetsFolder, 160))),
 };
 const printed = Object.fromEntries(Object.entries(figures).map(([name, value]) => [name, rounded(value)]));

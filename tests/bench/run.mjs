@@ -4,8 +4,8 @@ import { installWhatIsMissing, projectFolder } from "../../electron/launch/insta
 
 installWhatIsMissing();
 const { build } = await import("esbuild");
-// `window` measures in a browser, `published FOLDER` the placement sets in a folder; all else is the one bench
-const name = ["window", "published"].find((one) => one === process.argv[2]) ?? "bench";
+// `window` measures in a browser, `placement` on streets, `published FOLDER` on the sets in a folder; all else is the one bench
+const name = ["window", "placement", "published"].find((one) => one === process.argv[2]) ?? "bench";
 const outfile = join(projectFolder, ".build", "bench", `${name}.mjs`);
 await build({
   absWorkingDir: projectFolder,

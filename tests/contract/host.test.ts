@@ -151,7 +151,8 @@ test("the drawing set comes back as a PDF and as pictures of its sheets", async 
 
 test("laying out a second time changes nothing", async () => {
   const routeId = await openDemo();
-  const { edit, unserved } = await ask("layout.run", { routeId, jobId: "job-1" });
+  const { edit, unserved, cost, costBound } = await ask("layout.run", { routeId, jobId: "job-1" });
   expect(edit.rows).toEqual([]);
   expect(unserved).toHaveLength(1);
+  expect(costBound).toBe(cost);
 });

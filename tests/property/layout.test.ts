@@ -170,6 +170,7 @@ describe("a layout of any town", () => {
       if (cost === null || layout.unserved.length > 0) return;
       compared += 1;
       expect(layout.summary.cost).toBeLessThanOrEqual(cost + 1e-6);
+      expect(layout.summary.costBound).toBeLessThanOrEqual(layout.summary.cost + 1e-6);
     });
     expect(compared).toBeGreaterThan(10);
   });

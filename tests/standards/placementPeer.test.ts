@@ -8,7 +8,7 @@ const streets = Object.entries(streetKinds).map(
 );
 
 test.each(streets)("HiGHS proves the same cost of a street of 24 units, %s", async (_, problem) => {
-  const { cost, status } = solvePlacement(problem, { elapsedS: () => 0, stopped: () => false }, { gap: 0 });
+  const { cost, status } = solvePlacement(problem, { elapsedS: () => 0, stopped: () => false }, { gap: 0, seed: 1 });
   expect(status).toBe("optimal");
   expect(cost).toBeCloseTo((await costByHighs(problem)) ?? Number.NaN, 2);
 });

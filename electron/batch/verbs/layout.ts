@@ -1,4 +1,5 @@
 import { ok } from "../../../core/model/result.ts";
+import { gapWords } from "../../../core/placement/words.ts";
 import { layOutRoute } from "../../host/layOutRoute.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
 import { summaryLines, summaryOf } from "../../host/summary.ts";
@@ -18,17 +19,18 @@ export const layoutVerb: Verb = {
       const laidOut = await layOutRoute(session, desk.runJob, { hubTag: values.hub ?? "" });
       if (!laidOut.ok) return laidOut;
       const summary = summaryOf(session);
-      const { unserved, unstrung } = laidOut.value;
+      const { unserved, unstrung, cost, costBound } = laidOut.value;
       return ok({
         exitCode: 0,
         lines: [
           ...summaryLines(summary),
+          `Terminals and drops at catalogue prices: ${cost.toFixed(2)}${costBound === null ? "" : `, ${gapWords(cost, costBound)}`}.`,
           ...unstrung.map(
             (one) => `Not strung: span ${one.fromTag} to ${one.toTag}, which no line reaches from the hub.`,
           ),
           ...unserved.map((one) => `Not served: ${one.address}: ${one.reason}`),
         ],
-        json: { ...summary, unstrung, unserved },
+        json: { ...summary, cost, costBound, unstrung, unserved },
       });
     });
   },

@@ -78,3 +78,25 @@ it("the clock ends the search at its time limit and tells the seconds", () => {
   expect(answer).toMatchObject({ ok: true, value: { cost: 1670, seconds: expect.any(Number) } });
   expect(Object(answer).value.seconds).toBeGreaterThan(1);
 });
+
+it("so many places are open as asked, were it dearer", () => {
+  expect(layoutTopic.run({ facilities, customers, arcs, openExactly: 2 })).toMatchObject({
+    ok: true,
+    value: { cost: 1910, bound: 1910, open: ["P1", "P2"], status: "optimal" },
+  });
+});
+
+it("where as many places as asked cannot serve all, all are named", () => {
+  const apart = [
+    ["a", "P1", 1],
+    ["b", "P1", 1],
+    [7, "P2", 1],
+  ];
+  expect(layoutTopic.run({ facilities, customers, arcs: apart, openExactly: 1 })).toMatchObject({
+    ok: true,
+    value: {
+      status: "infeasible",
+      unserved: ["a", "b", 7].map((id) => ({ id, reason: "no layout with exactly 1 point open was found" })),
+    },
+  });
+});

@@ -8,7 +8,7 @@ const patient = { elapsedS: () => 0, stopped: () => false };
 
 function solve(units: readonly WrittenUnit[], pointCount: number) {
   const points = Array.from({ length: pointCount }, () => ({ modules: terminals }));
-  return solvePlacement(problemOf(points, units), patient, { gap: 0 });
+  return solvePlacement(problemOf(points, units), patient, { gap: 0, seed: 1 });
 }
 
 const at = (point: number, cost = 100) => ({ point, cost });
@@ -73,7 +73,11 @@ describe("a search that is watched", () => {
   const problem = madeStreet({ ...streetKinds.crowded, unitCount: 300, seed: 4 });
 
   it("has a first layout of every part even when it is stopped at once", () => {
-    const { pointOf, cost, status } = solvePlacement(problem, { elapsedS: () => 0, stopped: () => true }, { gap: 0 });
+    const { pointOf, cost, status } = solvePlacement(
+      problem,
+      { elapsedS: () => 0, stopped: () => true },
+      { gap: 0, seed: 1 },
+    );
     expect(pointOf).not.toContain(-1);
     expect(cost).toBeGreaterThan(0);
     expect(status).toBe("bounded");
@@ -81,7 +85,7 @@ describe("a search that is watched", () => {
 
   it("tells of layouts that never grow dearer and bounds that never fall", () => {
     const heard: Placement[] = [];
-    const solved = solvePlacement(problem, { ...patient, better: (one) => heard.push(one) }, { gap: 0 });
+    const solved = solvePlacement(problem, { ...patient, better: (one) => heard.push(one) }, { gap: 0, seed: 1 });
     expect(heard.length).toBeGreaterThan(3);
     for (const [index, one] of heard.slice(1).entries()) {
       expect(one.cost).toBeLessThanOrEqual(heard[index]?.cost ?? 0);
@@ -91,13 +95,13 @@ describe("a search that is watched", () => {
   });
 
   it("ends as soon as the gap asked for is reached", () => {
-    const { cost, bound } = solvePlacement(problem, patient, { gap: 0.01 });
+    const { cost, bound } = solvePlacement(problem, patient, { gap: 0.01, seed: 1 });
     expect((cost - bound) / cost).toBeLessThanOrEqual(0.01);
     expect(bound).toBeLessThan(cost);
   });
 
   it("answers the same twice", () => {
-    const once = solvePlacement(problem, patient, { gap: 0 });
-    expect(solvePlacement(problem, patient, { gap: 0 })).toEqual(once);
+    const once = solvePlacement(problem, patient, { gap: 0, seed: 1 });
+    expect(solvePlacement(problem, patient, { gap: 0, seed: 1 })).toEqual(once);
   });
 });

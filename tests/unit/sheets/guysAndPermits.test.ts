@@ -60,7 +60,8 @@ describe("guys on the drawings", () => {
   });
 
   it("are asked for where the strand ends and nobody set one", () => {
-    const wanted = (route: Route) => textsOf(route, "guy").filter((text) => text.startsWith("M1: the strand dead-ends"));
+    const wanted = (route: Route) =>
+      textsOf(route, "guy").filter((text) => text.startsWith("M1: the strand dead-ends"));
     expect(wanted(bare)).toHaveLength(1);
     expect(wanted(guyed)).toHaveLength(0);
   });
