@@ -87,10 +87,7 @@ export const layoutTopic = defineSearchTopic({
       ["14 Mill Road", "pole 2", 240],
     ],
   },
-  answer(
-    { facilities, customers, arcs, openExactly, seed = 1, timeLimitS = usualTimeLimitS, gap = 0 },
-    { clock },
-  ) {
+  answer({ facilities, customers, arcs, openExactly, seed = 1, timeLimitS = usualTimeLimitS, gap = 0 }, { clock }) {
     const startS = clock();
     const stated = placementProblem(facilities, customers, arcs);
     if (!stated.ok) return stated;
