@@ -30,7 +30,7 @@ const desks = [
   { colorScheme: "dark", width: 2560, height: 1440 },
 ] as const;
 
-test.for(desks)("a designer's morning, $colorScheme at $width by $height", async (desk) => {
+test.for(desks)("a designer's morning, $colorScheme at $width by $height", { timeout: 300_000 }, async (desk) => {
   const machine = machines.setUp(browser);
   const program = await machine.start();
   const page = await machine.openPage(program, {
@@ -61,7 +61,7 @@ test.for(desks)("a designer's morning, $colorScheme at $width by $height", async
   await page.keyboard.press("Escape");
 
   await page.getByRole("button", { name: "Lay out terminals" }).click();
-  await expect.poll(() => countOf(program, "terminal"), { timeout: 60_000 }).toBeGreaterThan(3);
+  await expect.poll(() => countOf(program, "terminal"), { timeout: 90_000 }).toBeGreaterThan(3);
   await page.getByRole("button", { name: /^Undo lay out/ }).waitFor();
   await look("laid-out");
 
@@ -195,7 +195,7 @@ async function waiveOne(program: Program, page: Page): Promise<void> {
 async function printSet(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Preview sheets" }).click();
   await page.getByRole("region", { name: "Sheets" }).waitFor();
-  const download = page.waitForEvent("download");
+  const download = page.waitForEvent("download", { timeout: 90_000 });
   await page.getByRole("button", { name: "Draw the set" }).click();
   const path = await (await download).path();
   expect(readFileSync(path).subarray(0, 5).toString()).toBe("%PDF-");

@@ -207,7 +207,7 @@ test("the sheets are shown as they will print, and the set is handed over as a P
   await page.keyboard.press("Escape");
   await page.locator("[data-diagram]").waitFor();
   const [download] = await Promise.all([
-    page.waitForEvent("download"),
+    page.waitForEvent("download", { timeout: 90_000 }),
     page.getByRole("button", { name: "Draw the set" }).click(),
   ]);
   expect(download.suggestedFilename()).toMatch(/\.pdf$/);
