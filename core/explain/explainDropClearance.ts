@@ -7,7 +7,7 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import { clearanceCaseWords } from "./clearanceCaseWords.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
-import { clearanceLimitTold } from "./limitWords.ts";
+import { clearanceLimitTold, takenOfClearance } from "./limitWords.ts";
 
 /** Least height of a drop over something it passes, in one case of the line it hangs from. */
 export function explainDropClearance(
@@ -72,11 +72,7 @@ export function explainDropClearance(
     source: "a parabola on its chord; textbook statics",
     assumed: [
       "The drop hangs at the company's sag of a drop in every case; warmth and ice change the line it hangs from alone.",
-      ...(clearance.surfaceAssumed
-        ? ["The surface was taken as the straight line between the ground at both ends."]
-        : []),
-      ...(clearance.strandAssumed ? ["A pole lacks the height of our strand; the company's usual one was taken."] : []),
-      ...(limit ? [] : ["The clearance set has no limit for this surface in this case."]),
+      ...takenOfClearance(clearance, limit, "ends"),
     ],
   };
 }

@@ -11,7 +11,7 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import { clearanceCaseWords } from "./clearanceCaseWords.ts";
 import type { ExplainedInput, Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
-import { clearanceLimitTold } from "./limitWords.ts";
+import { clearanceLimitTold, takenOfClearance } from "./limitWords.ts";
 
 /** What the line passes over, as its clearance is explained. */
 export type LineOver = {
@@ -73,13 +73,7 @@ export function explainLineOver(plant: Plant, over: LineOver, units: UnitSystem)
     },
     limit: clearanceLimitTold(limit, units),
     source: "height on the chord less the parabola's sag, y = 4 D (x / L) (1 - x / L); textbook statics",
-    assumed: [
-      ...(clearance.surfaceAssumed
-        ? ["The surface was taken as the straight line between the ground at both poles."]
-        : []),
-      ...(clearance.strandAssumed ? ["A pole lacks the height of our strand; the company's usual one was taken."] : []),
-      ...(limit ? [] : ["The clearance set has no limit for this surface in this case."]),
-    ],
+    assumed: [...takenOfClearance(clearance, limit, "poles")],
   };
 }
 

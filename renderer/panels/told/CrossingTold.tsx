@@ -1,5 +1,5 @@
 import { basisWords } from "../../../core/explain/basisWords.ts";
-import { type ClearanceCase, clearanceCases } from "../../../core/model/catalogueRows.ts";
+import type { ClearanceCase } from "../../../core/model/catalogueRows.ts";
 import type { ClearanceLimit } from "../../../core/model/tables.ts";
 import { clearanceLimitFor, crossingClearance } from "../../../core/plant/clearance.ts";
 import { spanName } from "../../../core/plant/names.ts";
@@ -7,10 +7,9 @@ import { catalogueBasis, isUnverified } from "../../../core/rules/rule.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import type { UnitSystem } from "../../../core/units/unitSystem.ts";
 import { refKey } from "../../app/ref.ts";
-import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
-import { conditionWords } from "../words.ts";
+import { CaseTable } from "./CaseTable.tsx";
 import type { Told } from "./told.ts";
 import { crossingWords as words } from "./words.ts";
 
@@ -39,21 +38,12 @@ export function CrossingTold({ plant, id, units }: Told) {
         <p className="quiet">{clearance.why}</p>
       ) : (
         <>
-          <table>
-            <tbody>
-              {clearanceCases.map((name) => (
-                <tr key={name} className={name === clearance.worstCase ? "is-worst" : ""}>
-                  <th scope="row">{conditionWords[name]}</th>
-                  <td className="figure">
-                    <Figure of={{ figure: "clearance", id, part: name }}>
-                      {formatLength(clearance.byCase[name], units, "clearance")}
-                    </Figure>
-                  </td>
-                  <td className="quiet">{limitWords(limitIn(name), units)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <CaseTable
+            clearance={clearance}
+            units={units}
+            figureOf={(part) => ({ figure: "clearance", id, part })}
+            limitWords={(part) => limitWords(limitIn(part), units)}
+          />
           {clearance.surfaceAssumed && <p className="quiet">{words.surfaceTaken}</p>}
           {clearance.strandAssumed && <p className="quiet">{words.strandTaken}</p>}
         </>

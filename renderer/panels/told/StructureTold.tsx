@@ -1,5 +1,5 @@
 import { basisWords } from "../../../core/explain/basisWords.ts";
-import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../../../core/model/catalogueRows.ts";
+import type { ClearanceCase, ClearanceSurface } from "../../../core/model/catalogueRows.ts";
 import { clearanceLimitFor } from "../../../core/plant/clearance.ts";
 import { spanName } from "../../../core/plant/names.ts";
 import { structureClearance, structureSurfaces } from "../../../core/plant/structureClearance.ts";
@@ -9,7 +9,7 @@ import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
-import { conditionWords } from "../words.ts";
+import { CaseTable } from "./CaseTable.tsx";
 import type { Told } from "./told.ts";
 import { siteWords } from "./words.ts";
 
@@ -51,21 +51,12 @@ export function StructureTold({ plant, id, units }: Told) {
       {clearance.kind === "unknown" ? (
         <p className="quiet">{clearance.why}</p>
       ) : (
-        <table>
-          <tbody>
-            {clearanceCases.map((name) => (
-              <tr key={name} className={name === clearance.worstCase ? "is-worst" : ""}>
-                <th scope="row">{conditionWords[name]}</th>
-                <td className="figure">
-                  <Figure of={{ figure: "structureClearance", id, part: name }}>
-                    {formatLength(clearance.byCase[name], units, "clearance")}
-                  </Figure>
-                </td>
-                <td className="quiet">{limitWords(surfaces.over, name)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <CaseTable
+          clearance={clearance}
+          units={units}
+          figureOf={(part) => ({ figure: "structureClearance", id, part })}
+          limitWords={(part) => limitWords(surfaces.over, part)}
+        />
       )}
     </>
   );
