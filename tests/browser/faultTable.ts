@@ -4,7 +4,6 @@ import { applyChange } from "../../core/edits/change.ts";
 import { type Fault, ok, type Result } from "../../core/model/result.ts";
 import { cablesInSpan } from "../../core/plant/cablePath.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
-import { drawWorksheets } from "../../electron/host/drawWorksheets.ts";
 import { openFolders } from "../../electron/host/folders.ts";
 import { openHost } from "../../electron/host/host.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
@@ -49,12 +48,6 @@ export const faultTable: Readonly<Record<string, Tries>> = {
   *"missing-row"(session) {
     const { spanId } = first(session.route().terminal);
     yield session.run("terminal.move", { terminalId: "terminal-gone", spanId, offsetM: 1 });
-  },
-  *"bad-figure"(session) {
-    yield drawWorksheets(session, ["height of the moon"], null);
-  },
-  *"no-figure"(session) {
-    yield drawWorksheets(session, ["sheath:cable-gone"], null);
   },
   *"off-span"(session) {
     const { id: terminalId, spanId } = first(session.route().terminal);

@@ -157,6 +157,8 @@ test("a file dropped on the window that cannot be taken in is named", async () =
 const elsewhere: Readonly<Record<string, string>> = {
   "bad-binding": "the program does not start, so there is no window",
   "bad-rows": "told by the import panel beside the rows themselves; tests/browser/import.test.ts",
+  "bad-figure": "the batch door alone takes figures by name; tests/contract/batch.test.ts",
+  "no-figure": "the batch door alone takes figures by name; tests/contract/batch.test.ts",
   "is-a-route": "the batch door alone writes files of other kinds",
   "broken-reference": "the edits refuse first; tests/contract/db/opening.test.ts",
   "older-file": "a file of an older version that another program holds; no test brings it about yet",
