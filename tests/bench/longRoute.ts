@@ -44,6 +44,24 @@ export function longRoute(assetsFolder: string, poleCount: number): Route {
   return { ...base, ...rows } as Route; // every table that grew replaces an empty one
 }
 
+/** The same poles and terminals on one cable and one strand section, dark: no cable has fibers for so many. */
+export function onOneCable(route: Route): Route {
+  const all = <Id extends "cableId" | "strandSectionId", One extends { readonly id: string }>(
+    rows: ReadonlyMap<string, One>,
+    column: Id,
+    id: string,
+  ) => new Map([...rows].map(([key, row]) => [key, { ...row, [column]: id }] as const));
+  const runs = [...route.cableRun.values()].map((run, n) => ({ ...run, cableId: "cable-0", sequence: n + 1 }));
+  return {
+    ...route,
+    cableRun: new Map(runs.map((run) => [run.id, run])),
+    span: all(route.span, "strandSectionId", "strand-0"),
+    terminal: all(route.terminal, "cableId", "cable-0"),
+    slack: all(route.slack, "cableId", "cable-0"),
+    fiberUse: new Map(),
+  };
+}
+
 type Add = <T extends TableName>(table: T, row: Row<T>) => void;
 
 function addCable(add: Add, n: number): void {

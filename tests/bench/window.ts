@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
+import type { Route } from "../../core/model/route.ts";
 import type { Attachment, Span } from "../../core/model/tables.ts";
 import { createRouteFile } from "../../db/createRouteFile.ts";
 import { openHost } from "../../electron/host/host.ts";
@@ -9,7 +10,7 @@ import { runJobHere } from "../../electron/host/jobs.ts";
 import { openRoute } from "../../electron/host/openRoute.ts";
 import { openLoopback } from "../../electron/loopback/server.ts";
 import { launchChromium } from "../browser/chromium.ts";
-import { longRoute } from "./longRoute.ts";
+import { longRoute, onOneCable } from "./longRoute.ts";
 import { type Figures, rounded } from "./measure.ts";
 
 const root = process.cwd();
@@ -19,13 +20,31 @@ const stepCount = 40;
 const stamp = { author: "bench", nowIso: () => "2026-01-01T00:00:00.000Z" };
 
 /** Figures of the window on a route of so many poles. */
-async function benchWindow(browser: Browser, poleCount: number): Promise<Figures> {
+function benchWindow(browser: Browser, poleCount: number): Promise<Figures> {
+  return onPage(browser, longRoute(join(root, "assets"), poleCount), async (page, route, firstPaintMs) => ({
+    firstPaintMs,
+    ...(await moves(page)),
+    ...(await edits(page, [...route.span.values()])),
+    ...(await profileDrag(page, [...route.attachment.values()])),
+    ...(await memory(page, poleCount)),
+  }));
+}
+
+/** Figures of the profile of one cable along so many poles, all of it in sight. */
+function benchProfile(browser: Browser, poleCount: number): Promise<Figures> {
+  const route = onOneCable(longRoute(join(root, "assets"), poleCount));
+  return onPage(browser, route, (page) => profileDrag(page, [...route.attachment.values()]));
+}
+
+/** Opens a page on a route and works on it. */
+async function onPage(
+  browser: Browser,
+  route: Route,
+  work: (page: Page, route: Route, firstPaintMs: number) => Promise<Figures>,
+): Promise<Figures> {
   const folder = mkdtempSync(join(tmpdir(), "strand-window-"));
   const path = join(folder, "long.strand");
-  const made = createRouteFile(path, longRoute(join(root, "assets"), poleCount), {
-    author: stamp.author,
-    atIso: stamp.nowIso(),
-  });
+  const made = createRouteFile(path, route, { author: stamp.author, atIso: stamp.nowIso() });
   if (!made.ok) throw new Error(made.fault.what);
   made.value.close();
   const session = openRoute(path, stamp);
@@ -40,14 +59,7 @@ async function benchWindow(browser: Browser, poleCount: number): Promise<Figures
     const startMs = performance.now();
     await page.goto(`${loopback.url}&view-handle`);
     await page.waitForFunction(() => (window.__view?.scale() ?? 0) > 0);
-    const firstPaintMs = performance.now() - startMs;
-    return {
-      firstPaintMs,
-      ...(await moves(page)),
-      ...(await edits(page, [...session.value.route().span.values()])),
-      ...(await profileDrag(page, [...session.value.route().attachment.values()])),
-      ...(await memory(page, poleCount)),
-    };
+    return await work(page, session.value.route(), performance.now() - startMs);
   } finally {
     await context.close();
     await loopback.close();
@@ -121,7 +133,7 @@ async function edits(page: Page, spans: readonly Span[]): Promise<Figures> {
   };
 }
 
-/** Frames while an attachment is dragged in the profile of one cable of the long route, all its 80 poles in sight. */
+/** Frames while an attachment is dragged in the profile of one cable, all its poles in sight. */
 async function profileDrag(page: Page, attachments: readonly Attachment[]): Promise<Figures> {
   await page.keyboard.press("Control+e");
   await page.locator("[data-profile] canvas").first().waitFor();
@@ -212,4 +224,7 @@ for (const poleCount of asked.length > 0 ? asked : usualCounts) {
   for (const [name, value] of Object.entries(await benchWindow(browser, poleCount)))
     console.log(`  ${name.padEnd(24)} ${rounded(value)}`);
 }
+console.log("\n500 poles on one cable, its profile");
+for (const [name, value] of Object.entries(await benchProfile(browser, 500)))
+  console.log(`  ${name.padEnd(24)} ${rounded(value)}`);
 await browser.close();
