@@ -109,14 +109,16 @@ export function openClosureMarks(plant: Plant): (spans: SpanMarks) => HungMarks<
 function keepMarks<Row extends { readonly spanId: string }, Part, Mark>(
   make: (spans: SpanMarks, row: Row, part: Part) => Mark,
 ) {
-  const kept = new WeakMap<Row, { readonly from: readonly unknown[]; readonly mark: Mark }>();
+  type Kept = { readonly ends: unknown; readonly lengthM: number; readonly part: Part; readonly mark: Mark };
+  const kept = new WeakMap<Row, Kept>();
   return (spans: SpanMarks, row: Row, part: Part): Mark => {
     const span = spans.positionOf.get(row.spanId) ?? -1;
-    const from = [spans.ends[span], spans.lengthM[span], part];
+    const ends = spans.ends[span];
+    const lengthM = at(spans.lengthM, span);
     const former = kept.get(row);
-    if (former?.from.every((one, i) => one === from[i])) return former.mark;
+    if (former && former.ends === ends && former.lengthM === lengthM && former.part === part) return former.mark;
     const mark = make(spans, row, part);
-    kept.set(row, { from, mark });
+    kept.set(row, { ends, lengthM, part, mark });
     return mark;
   };
 }

@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import { sheathLength } from "../../../core/plant/cablePath.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
@@ -15,16 +16,7 @@ export function RouteTold({ open }: { readonly open: OpenRoute }) {
   const { route, plant, fileName } = open;
   const settings = plant.settings();
   const units = unitsOf(open);
-  const strandM = [...route.span.values()].reduce(
-    (sum, one) => sum + (one.strandSectionId === null ? 0 : one.lengthM),
-    0,
-  );
-  const sheathM = [...route.cable.keys()].reduce((sum, id) => sum + sheathLength(plant, id).totalM, 0);
-  const portCount = [...route.terminal.values()].reduce(
-    (sum, one) => sum + plant.rowOf("terminalModel", one.terminalModelId).portCount,
-    0,
-  );
-  const servedCount = new Set([...route.drop.values()].map((one) => one.livingUnitId)).size;
+  const { strandM, sheathM, portCount, servedCount } = useTotals(open);
   return (
     <>
       <h2>{settings.routeName}</h2>
@@ -60,4 +52,20 @@ export function RouteTold({ open }: { readonly open: OpenRoute }) {
       )}
     </>
   );
+}
+
+/** Sums over the whole route; each is made anew only when a table it is made of has changed. */
+function useTotals({ route, plant }: OpenRoute) {
+  const { span, terminal, terminalModel, drop } = route;
+  const strandM = useMemo(() => {
+    const strung = [...span.values()].filter((one) => one.strandSectionId !== null);
+    return strung.reduce((sum, one) => sum + one.lengthM, 0);
+  }, [span]);
+  const portCount = useMemo(() => {
+    const counts = [...terminal.values()].map((one) => terminalModel.get(one.terminalModelId)?.portCount ?? 0);
+    return counts.reduce((sum, one) => sum + one, 0);
+  }, [terminal, terminalModel]);
+  const servedCount = useMemo(() => new Set([...drop.values()].map((one) => one.livingUnitId)).size, [drop]);
+  const sheathM = [...route.cable.keys()].reduce((sum, id) => sum + sheathLength(plant, id).totalM, 0);
+  return { strandM, sheathM, portCount, servedCount };
 }
