@@ -27,6 +27,12 @@ const wireDashes: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
   riser: [],
 };
 
+/** Spans narrower than this on the page are drawn without dashes, px. */
+const leastDashedPx = 12;
+
+/** Points of a curve stand at least so far apart along the page, px. */
+const leastApartPx = 1.5;
+
 /** Steps of the path that are in sight. */
 export function shownSteps({ profile, frame }: ProfilePicture): readonly ProfileStep[] {
   const [fromM, toM] = [stationAt(frame, 0), stationAt(frame, frame.widthPx)];
@@ -60,7 +66,7 @@ export function drawGroundLine(pen: Pen, picture: ProfilePicture): void {
     pen.strokeStyle = ink.ink;
     pen.lineWidth = 1.25;
     pen.setLineDash(ground ? [] : [3, 5]);
-    stroke(pen, inOrder);
+    strokeAll(pen, [inOrder]);
     if (!ground) writeUnknown(pen, picture, first, last);
   }
   pen.setLineDash([]);
@@ -69,13 +75,15 @@ export function drawGroundLine(pen: Pen, picture: ProfilePicture): void {
 /** Wires of other parties as dashed hairlines, a dash a kind. */
 export function drawOtherWires(pen: Pen, picture: ProfilePicture): void {
   const { frame, ink } = picture;
+  const steps = shownSteps(picture);
   pen.strokeStyle = ink.soft;
   pen.lineWidth = 1;
-  for (const step of shownSteps(picture)) {
-    for (const wire of step.span.wires) {
-      pen.setLineDash([...wireDashes[wire.kind]]);
-      stroke(pen, curve(frame, step, wire.elevationsM));
-    }
+  for (const [kind, dashes] of Object.entries(wireDashes)) {
+    const curves = steps.flatMap((step) =>
+      step.span.wires.filter((wire) => wire.kind === kind).map((wire) => curve(frame, step, wire.elevationsM)),
+    );
+    pen.setLineDash(isRoomy(picture, steps) ? [...dashes] : []);
+    strokeAll(pen, curves);
   }
   pen.setLineDash([]);
 }
@@ -83,36 +91,47 @@ export function drawOtherWires(pen: Pen, picture: ProfilePicture): void {
 /** Our line: the band between its highest and its lowest case, each case by its dash, strung as the full line. */
 export function drawOurLine(pen: Pen, picture: ProfilePicture): void {
   const { frame, ink } = picture;
-  for (const step of shownSteps(picture)) {
-    const { line, offsetsM } = step.span;
-    if (!line) continue;
+  const steps = shownSteps(picture);
+  const lines = steps.flatMap((step) => (step.span.line ? [{ step, line: step.span.line }] : []));
+  pen.beginPath();
+  for (const { step, line } of lines) {
     const at = (pick: (...values: number[]) => number) =>
-      offsetsM.map((_, i) => pick(...profileCases.map((one) => line[one][i] ?? 0)));
+      step.span.offsetsM.map((_, i) => pick(...profileCases.map((one) => line[one][i] ?? 0)));
     const upper = curve(frame, step, at(Math.max));
     const lower = curve(frame, step, at(Math.min));
-    pen.beginPath();
-    for (const [index, [x, y]] of [...upper, ...lower.toReversed()].entries())
-      if (index === 0) pen.moveTo(x, y);
-      else pen.lineTo(x, y);
+    trace(pen, [...upper, ...lower.toReversed()]);
     pen.closePath();
-    pen.fillStyle = ink.hair;
-    pen.fill();
-    pen.strokeStyle = ink.ink;
-    for (const one of profileCases) {
-      pen.lineWidth = one === "stringing" ? 2 : 1;
-      pen.setLineDash([...caseDashes[one]]);
-      stroke(pen, curve(frame, step, line[one]));
-    }
-    pen.setLineDash([]);
   }
+  pen.fillStyle = ink.hair;
+  pen.fill();
+  pen.strokeStyle = ink.ink;
+  for (const one of profileCases) {
+    pen.lineWidth = one === "stringing" ? 2 : 1;
+    pen.setLineDash(isRoomy(picture, steps) ? [...caseDashes[one]] : []);
+    strokeAll(
+      pen,
+      lines.map(({ step, line }) => curve(frame, step, line[one])),
+    );
+  }
+  pen.setLineDash([]);
 }
 
-function curve(
-  frame: Frame,
-  step: ProfileStep,
-  elevationsM: readonly number[],
-): readonly (readonly [number, number])[] {
-  return step.span.offsetsM.map((offsetM, i) => placed(frame, step, offsetM, elevationsM[i] ?? 0));
+type Points = readonly (readonly [number, number])[];
+
+/** Whether spans are wide enough on the page to show a dash: one begins anew at every pole. */
+function isRoomy({ frame }: ProfilePicture, steps: readonly ProfileStep[]): boolean {
+  return frame.widthPx / Math.max(1, steps.length) >= leastDashedPx;
+}
+
+/** A curve of a span in pixels, with no more points than can be told apart. */
+function curve(frame: Frame, step: ProfileStep, elevationsM: readonly number[]): Points {
+  const { offsetsM, lengthM } = step.span;
+  const widthPx = Math.abs(stationX(frame, step.startM + lengthM) - stationX(frame, step.startM));
+  const stride = Math.max(1, Math.ceil((offsetsM.length * leastApartPx) / widthPx));
+  const last = offsetsM.length - 1;
+  return offsetsM.flatMap((offsetM, i) =>
+    i === last || i % stride === 0 ? [placed(frame, step, offsetM, elevationsM[i] ?? 0)] : [],
+  );
 }
 
 /** Pixel of a place in a span. */
@@ -125,12 +144,16 @@ export function placed(
   return [stationX(frame, stepStationM(step, offsetM)), elevationY(frame, elevationM)];
 }
 
-function stroke(pen: Pen, points: readonly (readonly [number, number])[]): void {
+function strokeAll(pen: Pen, curves: readonly Points[]): void {
   pen.beginPath();
+  for (const points of curves) trace(pen, points);
+  pen.stroke();
+}
+
+function trace(pen: Pen, points: Points): void {
   for (const [index, [x, y]] of points.entries())
     if (index === 0) pen.moveTo(x, y);
     else pen.lineTo(x, y);
-  pen.stroke();
 }
 
 /** Says over a dashed ground that it is a guess, where there is room. */
