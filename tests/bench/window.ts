@@ -70,8 +70,9 @@ async function onPage(
 
 /** Frames while the whole route pans, zooms in and pans close by, against an empty canvas drawn in the same page. */
 async function moves(page: Page): Promise<Figures> {
-  await page.evaluate(watchLongTasks);
+  // the page is still at opening until frames come evenly
   const emptyMs = await page.evaluate(emptyFrameMs, stepCount);
+  await page.evaluate(watchLongTasks);
   const pan = async (): Promise<number> => {
     await page.mouse.move(300, 300);
     await page.mouse.down({ button: "middle" });
