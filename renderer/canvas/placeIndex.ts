@@ -1,4 +1,5 @@
 import Flatbush from "flatbush";
+import { boxOfBoth, meets } from "./box.ts";
 import { onFirstUse } from "./onFirstUse.ts";
 import type { Box } from "./viewport.ts";
 
@@ -54,4 +55,24 @@ function inOrder(all: readonly number[], found: readonly number[]): readonly num
 
 function isWithin({ minX, minY, maxX, maxY }: Flatbush, { westM, southM, eastM, northM }: Box): boolean {
   return minX >= westM && maxX <= eastM && minY >= southM && maxY <= northM;
+}
+
+/** More things than this are not kept beside an index: it is made anew. */
+const mostBeside = 64;
+
+/**
+ * An index after some of its things have moved, without making it anew; null where so many have moved that it is better made anew.
+ *
+ * @param moved  where each thing that is no longer where the index has it stands now, by position
+ */
+export function indexWithMoved(index: BoundedIndex, moved: ReadonlyMap<number, Box>): BoundedIndex | null {
+  if (moved.size > mostBeside) return null;
+  return {
+    box: [...moved.values()].reduce<Box | null>(boxOfBoth, index.box),
+    within: (box) => {
+      const stayed = index.within(box).filter((i) => !moved.has(i));
+      const come = [...moved].flatMap(([i, here]) => (meets(here, box) ? [i] : []));
+      return come.length === 0 ? stayed : [...stayed, ...come].sort((a, b) => a - b);
+    },
+  };
 }

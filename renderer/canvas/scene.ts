@@ -13,9 +13,9 @@ import {
   openTerminalMarks,
   type TerminalMark,
 } from "./hungMarks.ts";
-import { type OtherParties, otherPartiesByPole } from "./otherParties.ts";
+import { otherPartiesByPole } from "./otherParties.ts";
 import { type DrawnAs, type Places, placesOf } from "./places.ts";
-import { type PoleMarks, poleMarks } from "./poleMarks.ts";
+import { openPoleMarks, type PoleMarks } from "./poleMarks.ts";
 import {
   type GroundMark,
   type GuyMark,
@@ -24,7 +24,7 @@ import {
   type StructureMark,
   structureMarks,
 } from "./siteMarks.ts";
-import { cablesBySpan, type SpanMarks, spanMarks } from "./spanMarks.ts";
+import { cablesBySpan, openSpanMarks, type SpanMarks } from "./spanMarks.ts";
 import type { Box } from "./viewport.ts";
 
 /** Everything of a route made ready for drawing, kind by kind. */
@@ -52,8 +52,8 @@ export type SceneMaker = (route: Route, drawnAs?: DrawnAs) => Scene;
 export function openSceneMaker(plant: Plant): SceneMaker {
   const parties = kept(otherPartiesByPole);
   const cables = kept(cablesBySpan);
-  const poles = kept((places: Places, there: OtherParties) => poleMarks(plant, places, there));
-  const spans = kept((...from: [Places, OtherParties, ReturnType<typeof cablesBySpan>]) => spanMarks(plant, ...from));
+  const poles = kept(openPoleMarks(plant));
+  const spans = kept(openSpanMarks(plant));
   const crossings = kept((spanPart: SpanMarks) => crossingMarks(plant, spanPart));
   const terminals = kept(openTerminalMarks(plant));
   const coils = kept(openCoilMarks(plant));
