@@ -1,12 +1,10 @@
-import { freshIds } from "../model/freshId.ts";
-import { ok, type Result } from "../model/result.ts";
+import type { Result } from "../model/result.ts";
 import type { Route } from "../model/route.ts";
-import type { RowChange } from "../model/rowChange.ts";
 import type { Row, Span } from "../model/tables.ts";
-import type { BadRow } from "./badRow.ts";
 import type { ImportOptions } from "./importOptions.ts";
-import { countRows, type ImportRequest, type PlannedRows } from "./importPlan.ts";
+import type { ImportRequest, PlannedRows } from "./importPlan.ts";
 import type { ColumnMap } from "./mapColumns.ts";
+import { planRows } from "./planRows.ts";
 import type { SpanTags } from "./readSpanPlace.ts";
 import type { ReadRows } from "./rowReader.ts";
 import type { Table } from "./table.ts";
@@ -35,55 +33,33 @@ export function planOnSpans<T extends SpanTable>(
   route: Route,
   request: ImportRequest,
   map: ColumnMap,
-  kind: SpanKind<T>,
+  { table, thing, read, sameBy }: SpanKind<T>,
 ): Result<PlannedRows> {
-  const { table, options = {} } = request;
-  const read = kind.read(table, map, options);
   const findSpan = spanFinder(route);
-  const keyOf = (spanId: string, columns: Omit<Row<T>, "id" | "spanId">) =>
-    JSON.stringify([spanId, ...kind.sameBy(columns)]);
-  const rowsOf: ReadonlyMap<string, Row<T>> = route[kind.table];
-  const present = new Map([...rowsOf.values()].map((one) => [keyOf(one.spanId, one), one]));
-  const nextId = freshIds(route, kind.table);
-  const rows: RowChange[] = [];
-  const bad: BadRow[] = [...read.bad];
-  const seen = new Set<string>();
-  let skippedCount = 0;
-  for (const { fileLine, fromTag, toTag, columns } of read.rows) {
-    const refuse = (field: string, value: string, what: string, accepted: string): void => {
-      bad.push({ file: table.name, line: fileLine, column: map[field] ?? "", value, what, accepted });
-    };
-    const found = findSpan(fromTag, toTag);
-    if (!found) {
-      const what = "There is no span between these poles in the route.";
-      refuse("fromTag", `${fromTag} to ${toTag}`, what, "the tags of two poles joined by a span");
-      continue;
-    }
-    const { lengthM, id: spanId } = found.span;
-    const offsetM = offsetOf(columns);
-    if (offsetM !== null && offsetM > lengthM) {
-      const accepted = `a distance within the span of ${lengthM} m`;
-      refuse("offset", `${offsetM} m`, `The ${kind.thing} lies past the far pole.`, accepted);
-      continue;
-    }
-    const placed = found.isReversed ? turned(columns, lengthM) : columns;
-    const key = keyOf(spanId, placed);
-    if (seen.has(key)) {
-      const what = `The same ${kind.thing} is in the file already.`;
-      refuse(offsetM === null ? "fromTag" : "offset", "", what, `each ${kind.thing} once`);
-      continue;
-    }
-    seen.add(key);
-    const before = present.get(key) ?? null;
-    if (before && request.onExisting === "skip") skippedCount += 1;
-    else rows.push(changeOf(kind.table, before, { ...placed, id: before?.id ?? nextId(), spanId }));
-  }
-  const counts = countRows(rows, kind.table);
-  return ok({ rows, ...counts, skippedCount, spanCount: 0, bad, notes: read.notes, spansForReview: [] });
-}
-
-function changeOf(table: SpanTable, before: object | null, after: { readonly id: string }): RowChange {
-  return { table, id: after.id, before, after } as RowChange; // the reader of that very table made the columns
+  return planRows(route, request, map, read(request.table, map, request.options ?? {}), {
+    table,
+    place({ fromTag, toTag, columns }, refuse) {
+      const found = findSpan(fromTag, toTag);
+      if (!found) {
+        const what = "There is no span between these poles in the route.";
+        refuse("fromTag", `${fromTag} to ${toTag}`, what, "the tags of two poles joined by a span");
+        return null;
+      }
+      const { lengthM, id: spanId } = found.span;
+      const offsetM = offsetOf(columns);
+      if (offsetM !== null && offsetM > lengthM) {
+        const accepted = `a distance within the span of ${lengthM} m`;
+        refuse("offset", `${offsetM} m`, `The ${thing} lies past the far pole.`, accepted);
+        return null;
+      }
+      return { ...(found.isReversed ? turned(columns, lengthM) : columns), spanId };
+    },
+    keyOf: (row) => JSON.stringify([row.spanId, ...sameBy(row)]),
+    refuseTwin({ columns }, _earlierLine, refuse) {
+      const field = offsetOf(columns) === null ? "fromTag" : "offset";
+      refuse(field, "", `The same ${thing} is in the file already.`, `each ${thing} once`);
+    },
+  });
 }
 
 type FoundSpan = { readonly span: Span; readonly isReversed: boolean };

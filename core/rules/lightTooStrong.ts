@@ -1,4 +1,5 @@
 import { lightVerdict, portLight } from "../plant/portLight.ts";
+import { lightSubjects, unitAtPort } from "./dropWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 
 export const lightTooStrong: Rule = {
@@ -13,14 +14,9 @@ export const lightTooStrong: Rule = {
     const light = portLight(plant, id);
     if (light.kind === "unknown") return;
     const { minLossDb, system, name, ...source } = plant.rowOf("opticalClass", light.opticalClassId);
-    const { terminalId, port, livingUnitId } = plant.rowOf("drop", id);
     yield {
-      subjects: [
-        { table: "drop", id },
-        { table: "terminal", id: terminalId },
-        { table: "livingUnit", id: livingUnitId },
-      ],
-      message: `${plant.rowOf("livingUnit", livingUnitId).address}, port ${port} of terminal ${plant.rowOf("terminal", terminalId).name}, gets more light than ${system} ${name} allows.`,
+      subjects: lightSubjects(plant, id),
+      message: `${unitAtPort(plant, id)}, gets more light than ${system} ${name} allows.`,
       measured: light.leastDb,
       limit: minLossDb,
       unit: "dB",

@@ -1,4 +1,5 @@
 import { lightVerdict, lossWithMarginDb, portLight } from "../plant/portLight.ts";
+import { lightSubjects, unitAtPort } from "./dropWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 
 export const lightTooWeak: Rule = {
@@ -15,15 +16,10 @@ export const lightTooWeak: Rule = {
     if (light.kind === "unknown") return;
     const { maxLossDb, system, name, ...source } = plant.rowOf("opticalClass", light.opticalClassId);
     const measured = lossWithMarginDb(plant, light);
-    const { terminalId, port, livingUnitId } = plant.rowOf("drop", id);
     const way = light.upDb >= light.downDb ? "up" : "down";
     yield {
-      subjects: [
-        { table: "drop", id },
-        { table: "terminal", id: terminalId },
-        { table: "livingUnit", id: livingUnitId },
-      ],
-      message: `${plant.rowOf("livingUnit", livingUnitId).address}, port ${port} of terminal ${plant.rowOf("terminal", terminalId).name}, loses more light on the way ${way} than ${system} ${name} allows.`,
+      subjects: lightSubjects(plant, id),
+      message: `${unitAtPort(plant, id)}, loses more light on the way ${way} than ${system} ${name} allows.`,
       measured,
       limit: maxLossDb,
       unit: "dB",

@@ -1,4 +1,5 @@
 import { isBeyondReach, portLight } from "../plant/portLight.ts";
+import { lightSubjects, unitAtPort } from "./dropWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 
 export const reachOverClass: Rule = {
@@ -13,14 +14,9 @@ export const reachOverClass: Rule = {
     const light = portLight(plant, id);
     if (light.kind === "unknown") return;
     const { reachM, system, name, ...source } = plant.rowOf("opticalClass", light.opticalClassId);
-    const { terminalId, port, livingUnitId } = plant.rowOf("drop", id);
     yield {
-      subjects: [
-        { table: "drop", id },
-        { table: "terminal", id: terminalId },
-        { table: "livingUnit", id: livingUnitId },
-      ],
-      message: `${plant.rowOf("livingUnit", livingUnitId).address}, port ${port} of terminal ${plant.rowOf("terminal", terminalId).name}, lies at the end of more fiber than ${system} ${name} reaches.`,
+      subjects: lightSubjects(plant, id),
+      message: `${unitAtPort(plant, id)}, lies at the end of more fiber than ${system} ${name} reaches.`,
       measured: light.lengthM,
       limit: reachM,
       unit: "m",
