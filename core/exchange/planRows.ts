@@ -9,7 +9,7 @@ import type { ColumnMap } from "./mapColumns.ts";
 import type { ReadRows } from "./rowReader.ts";
 
 /** Lists a row as bad: the field at fault and its value, what is wrong with it, what would be taken. */
-export type Refuse = (field: string, value: string, what: string, accepted: string) => void;
+type Refuse = (field: string, value: string, what: string, accepted: string) => void;
 
 /** How rows of a file come to stand in a table of the route. */
 type Landing<Read, Placed> = {

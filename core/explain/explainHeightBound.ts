@@ -2,6 +2,7 @@ import { attachmentRange } from "../jointpole/attachmentRange.ts";
 import type { Barred, Cause } from "../jointpole/barred.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { StrandHeight } from "../plant/strandHeight.ts";
+import { capital } from "../units/capital.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import {
@@ -160,8 +161,4 @@ function keptInput(plant: Plant, cause: Cause, units: UnitSystem): ExplainedInpu
   const from =
     typeof limit === "string" ? (["settings", plant.settings().id] as const) : (["clearanceLimit", limit.id] as const);
   return lengthInput(["K", "what must be kept"], boundLimitM(plant, cause), [units, "height"], from);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

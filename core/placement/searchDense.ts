@@ -26,11 +26,12 @@ export function* searchDense(
   watch: Watch,
   options: { readonly seed: number; readonly gap: number },
 ): Generator<Placement> {
+  const isLarge = hasLargePoints(problem);
   let best: Placement | null = null;
   for (const placement of searchStrand(problem, watch.stopped, true)) {
     best = placement;
     yield placement;
-    if (hasLargePoints(problem)) break;
+    if (isLarge) break;
   }
   const found = searchGeneral(problem, { elapsedS: watch.elapsedS, stopped: watch.stopped }, options);
   if (best === null || found === null) return;

@@ -15,3 +15,8 @@ export function splitRef(ref: RefKey): { readonly table: TableName; readonly id:
   if (!table) throw new Error(`not the name of a row: ${ref}`);
   return { table, id: ref.slice(cut + 1) };
 }
+
+/** The name of a row that may not be there, as a list of one or none. */
+export function refsOf(table: TableName, id: string | undefined): RefKey[] {
+  return id === undefined ? [] : [refKey(table, id)];
+}

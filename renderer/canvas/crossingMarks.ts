@@ -1,6 +1,6 @@
 import { crossingClearance } from "../../core/plant/clearance.ts";
 import type { Plant } from "../../core/plant/plant.ts";
-import { indexPoints, type PlaceIndex } from "./placeIndex.ts";
+import { indexMarks, type PlaceIndex } from "./placeIndex.ts";
 import type { SpanFrame } from "./spanFrame.ts";
 import { pointOfSpan, type SpanMarks } from "./spanMarks.ts";
 
@@ -50,10 +50,7 @@ export function crossingMarks(plant: Plant, spans: SpanMarks): CrossingMarks {
   });
   return {
     marks,
-    index: indexPoints(
-      Float64Array.from(marks, (one) => one.eastM),
-      Float64Array.from(marks, (one) => one.northM),
-    ),
+    index: indexMarks(marks),
   };
 }
 

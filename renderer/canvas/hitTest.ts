@@ -1,4 +1,4 @@
-import { type RefKey, refKey, splitRef } from "../app/ref.ts";
+import { type RefKey, refKey, refsOf, splitRef } from "../app/ref.ts";
 import { bandReachPx, bandWidthPx } from "./drawCrossings.ts";
 import { findingPoint } from "./drawFindings.ts";
 import { terminalOf } from "./drawHung.ts";
@@ -44,13 +44,13 @@ export function hitFinding({ findings, view }: Picture, xPx: number, yPx: number
 export function refsWithin(picture: Picture, box: Box): readonly RefKey[] {
   const { poles, terminals, houses, coils, closures } = picture.scene;
   return [
-    ...poles.index.within(box).flatMap((i) => keyed("pole", poles.ids[i])),
-    ...terminals.index.within(box).flatMap((i) => keyed("terminal", terminals.marks[i]?.id)),
+    ...poles.index.within(box).flatMap((i) => refsOf("pole", poles.ids[i])),
+    ...terminals.index.within(box).flatMap((i) => refsOf("terminal", terminals.marks[i]?.id)),
     ...houses.index
       .within(box)
-      .flatMap((i) => (houses.marks[i]?.unitIds ?? []).flatMap((id) => keyed("livingUnit", id))),
-    ...coils.index.within(box).flatMap((i) => keyed("slack", coils.marks[i]?.id)),
-    ...closures.index.within(box).flatMap((i) => keyed("closure", closures.marks[i]?.id)),
+      .flatMap((i) => (houses.marks[i]?.unitIds ?? []).flatMap((id) => refsOf("livingUnit", id))),
+    ...coils.index.within(box).flatMap((i) => refsOf("slack", coils.marks[i]?.id)),
+    ...closures.index.within(box).flatMap((i) => refsOf("closure", closures.marks[i]?.id)),
     ...siteWithin(picture, box),
   ];
 }
@@ -109,10 +109,6 @@ function near(candidates: readonly Candidate[]): RefKey[] {
     .map((one) => one.ref);
 }
 
-function keyed(table: Parameters<typeof refKey>[0], id: string | undefined): RefKey[] {
-  return id === undefined ? [] : [refKey(table, id)];
-}
-
 function groundAround({ view }: Picture, xPx: number, yPx: number): Box {
   const { eastM, northM } = groundAt(view, xPx, yPx);
   const reachM = reachPx / view.pxPerM;
@@ -145,7 +141,7 @@ function hungHits({ scene, view, level }: Picture, around: Box, x: number, y: nu
 function poleHits({ scene: { poles }, view }: Picture, around: Box, x: number, y: number): Candidate[] {
   return poles.index.within(around).flatMap((i): Candidate[] => {
     const away = Math.hypot(screenX(view, at(poles.eastM, i)) - x, screenY(view, at(poles.northM, i)) - y);
-    return keyed("pole", poles.ids[i]).map((ref) => ({ ref, distancePx: Math.max(0, away - ringPx(view)) }));
+    return refsOf("pole", poles.ids[i]).map((ref) => ({ ref, distancePx: Math.max(0, away - ringPx(view)) }));
   });
 }
 
@@ -182,6 +178,6 @@ function spanHits({ scene: { spans }, view }: Picture, around: Box, x: number, y
     const dy = screenY(view, at(spans.toNorthM, i)) - ay;
     const part = Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / Math.max(1e-9, dx * dx + dy * dy)));
     const away = Math.hypot(x - ax - dx * part, y - ay - dy * part);
-    return keyed("span", spans.ids[i]).map((ref) => ({ ref, distancePx: away }));
+    return refsOf("span", spans.ids[i]).map((ref) => ({ ref, distancePx: away }));
   });
 }

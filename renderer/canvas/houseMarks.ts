@@ -1,6 +1,6 @@
 import type { LivingUnit } from "../../core/model/tables.ts";
 import type { Plant } from "../../core/plant/plant.ts";
-import { type BoundedIndex, indexPoints } from "./placeIndex.ts";
+import { type BoundedIndex, indexMarks } from "./placeIndex.ts";
 import type { Places } from "./places.ts";
 
 /** Units of one building name farther apart than this are drawn as houses of their own, m. */
@@ -53,10 +53,7 @@ export function houseMarks(plant: Plant, places: Places): HouseMarks {
   return {
     marks,
     positionOf: new Map(marks.flatMap((one, i) => one.unitIds.map((id) => [id, i] as const))),
-    index: indexPoints(
-      Float64Array.from(marks, (one) => one.eastM),
-      Float64Array.from(marks, (one) => one.northM),
-    ),
+    index: indexMarks(marks),
   };
 }
 

@@ -29,6 +29,13 @@ export function indexPoints(eastM: Float64Array, northM: Float64Array): BoundedI
   });
 }
 
+/** An index over marks that each stand at a point of the ground. */
+export function indexMarks(marks: readonly { readonly eastM: number; readonly northM: number }[]): BoundedIndex {
+  return filled(marks.length, (index) => {
+    for (const { eastM, northM } of marks) index.add(eastM, northM, eastM, northM);
+  });
+}
+
 function filled(count: number, fill: (index: Flatbush) => void): BoundedIndex {
   if (count === 0) return { box: null, within: () => [] };
   const index = new Flatbush(count);

@@ -1,4 +1,4 @@
-import { type RefKey, refKey } from "../app/ref.ts";
+import { type RefKey, refKey, refsOf } from "../app/ref.ts";
 import { distanceToPlacePx } from "./hungPlace.ts";
 import type { Picture } from "./paint.ts";
 import { groundArmPx, groundPointPx, guyLinePx, structurePlacePx } from "./sitePlace.ts";
@@ -45,9 +45,9 @@ export function siteWithin({ scene, level }: Picture, box: Box): readonly RefKey
       const mark = guys.marks[i];
       return mark && isIn(mark.anchorEastM, mark.anchorNorthM) ? [refKey("guy", mark.id)] : [];
     }),
-    ...structures.index.within(box).flatMap((i) => keyed("structure", structures.marks[i]?.id)),
+    ...structures.index.within(box).flatMap((i) => refsOf("structure", structures.marks[i]?.id)),
     ...(level === "labels"
-      ? groundPoints.index.within(box).flatMap((i) => keyed("groundPoint", groundPoints.marks[i]?.id))
+      ? groundPoints.index.within(box).flatMap((i) => refsOf("groundPoint", groundPoints.marks[i]?.id))
       : []),
   ];
 }
@@ -72,10 +72,6 @@ export function sitePoint(
   }
   const mark = scene.groundPoints.marks[scene.groundPoints.positionOf.get(id) ?? -1];
   return mark ? groundPointPx(mark, view) : null;
-}
-
-function keyed(table: "structure" | "groundPoint", id: string | undefined): RefKey[] {
-  return id === undefined ? [] : [refKey(table, id)];
 }
 
 function awayFromLinePx(

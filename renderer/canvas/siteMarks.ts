@@ -2,8 +2,9 @@ import type { Structure } from "../../core/model/tables.ts";
 import { outwardRad, spansAtPole } from "../../core/plant/geometry.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { structureWords } from "../panels/words.ts";
+import { boxBetween } from "./box.ts";
 import type { HungMarks } from "./hungMarks.ts";
-import { indexBoxes, indexPoints } from "./placeIndex.ts";
+import { indexBoxes, indexMarks } from "./placeIndex.ts";
 import type { Places } from "./places.ts";
 import type { SpanFrame } from "./spanFrame.ts";
 import { at, pointOfSpan, type SpanMarks } from "./spanMarks.ts";
@@ -60,12 +61,7 @@ export function guyMarks(plant: Plant, places: Places): HungMarks<GuyMark> {
       anchorNorthM: northM + leadM * Math.sin(onPageRad),
     };
   });
-  const boxes = marks.map((one) => ({
-    westM: Math.min(one.eastM, one.anchorEastM),
-    eastM: Math.max(one.eastM, one.anchorEastM),
-    southM: Math.min(one.northM, one.anchorNorthM),
-    northM: Math.max(one.northM, one.anchorNorthM),
-  }));
+  const boxes = marks.map((one) => boxBetween(one, { eastM: one.anchorEastM, northM: one.anchorNorthM }));
   return { marks, positionOf: positions(marks), index: indexBoxes(boxes) };
 }
 
@@ -102,7 +98,7 @@ export function structureMarks(plant: Plant, spans: SpanMarks): HungMarks<Struct
       heightM,
     };
   });
-  return { marks, positionOf: positions(marks), index: pointsOf(marks) };
+  return { marks, positionOf: positions(marks), index: indexMarks(marks) };
 }
 
 /** Measured points of the ground under the spans. */
@@ -111,16 +107,9 @@ export function groundMarks(plant: Plant, spans: SpanMarks): HungMarks<GroundMar
     const { eastM, northM, frame } = pointOfSpan(spans, spanId, offsetM);
     return { id, eastM, northM, frame, groundM };
   });
-  return { marks, positionOf: positions(marks), index: pointsOf(marks) };
+  return { marks, positionOf: positions(marks), index: indexMarks(marks) };
 }
 
 function positions(marks: readonly { readonly id: string }[]): ReadonlyMap<string, number> {
   return new Map(marks.map(({ id }, position) => [id, position]));
-}
-
-function pointsOf(marks: readonly { readonly eastM: number; readonly northM: number }[]) {
-  return indexPoints(
-    Float64Array.from(marks, (one) => one.eastM),
-    Float64Array.from(marks, (one) => one.northM),
-  );
 }

@@ -3,6 +3,7 @@ import { dropCutM, dropRunM } from "../../core/plant/dropView.ts";
 import { spanName } from "../../core/plant/names.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { portCounts, terminalPlace } from "../../core/plant/terminalView.ts";
+import { capital } from "../../core/units/capital.ts";
 import { metresPerFoot } from "../../core/units/constants.ts";
 import { formatLength } from "../../core/units/formatLength.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
@@ -173,6 +174,3 @@ export function cutWords(plant: Plant, dropId: string, units: UnitSystem): strin
 }
 
 /** A phrase as it begins a line. */
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

@@ -1,4 +1,4 @@
-import { type RefKey, refKey } from "../app/ref.ts";
+import { type RefKey, refsOf } from "../app/ref.ts";
 import { grownBox } from "../canvas/box.ts";
 import { refsWithin } from "../canvas/hitTest.ts";
 import { terminalPlacePx } from "../canvas/hungPlace.ts";
@@ -19,14 +19,14 @@ const ownPlace = /^(slack|closure|guy|structure|groundPoint)\//;
 export function refsTouched(picture: Picture, box: Box): readonly RefKey[] {
   const { scene, view } = picture;
   const grown = (px: number): Box => grownBox(box, px / view.pxPerM);
-  const poles = scene.poles.index.within(grown(ringPx(view))).flatMap((i) => keyed("pole", scene.poles.ids[i]));
+  const poles = scene.poles.index.within(grown(ringPx(view))).flatMap((i) => refsOf("pole", scene.poles.ids[i]));
   const houses = scene.houses.index
     .within(grown(housePx(view) / 2))
-    .flatMap((i) => (scene.houses.marks[i]?.unitIds ?? []).flatMap((id) => keyed("livingUnit", id)));
+    .flatMap((i) => (scene.houses.marks[i]?.unitIds ?? []).flatMap((id) => refsOf("livingUnit", id)));
   const hungReach = grown(60);
   const terminals = scene.terminals.index.within(hungReach).flatMap((i) => {
     const mark = scene.terminals.marks[i];
-    return mark && barTouches(picture, mark, box) ? keyed("terminal", mark.id) : [];
+    return mark && barTouches(picture, mark, box) ? refsOf("terminal", mark.id) : [];
   });
   const own = refsWithin(picture, box).filter((ref) => ownPlace.test(ref));
   return [
@@ -68,12 +68,12 @@ function spanRefs({ scene: { spans } }: Picture, box: Box, isMeant: typeof passe
   return spans.index.within(box).flatMap((i) => {
     const from = [at(spans.fromEastM, i), at(spans.fromNorthM, i)] as const;
     const to = [at(spans.toEastM, i), at(spans.toNorthM, i)] as const;
-    return isMeant(box, from, to) ? keyed("span", spans.ids[i]) : [];
+    return isMeant(box, from, to) ? refsOf("span", spans.ids[i]) : [];
   });
 }
 
 function crossingRefs({ scene: { crossings } }: Picture, box: Box): RefKey[] {
-  return crossings.index.within(box).flatMap((i) => keyed("crossing", crossings.marks[i]?.id));
+  return crossings.index.within(box).flatMap((i) => refsOf("crossing", crossings.marks[i]?.id));
 }
 
 function barTouches({ view }: Picture, mark: Parameters<typeof terminalPlacePx>[0], box: Box): boolean {
@@ -84,8 +84,4 @@ function barTouches({ view }: Picture, mark: Parameters<typeof terminalPlacePx>[
   const along = [Math.cos(bar.turnRad) * halfM, -Math.sin(bar.turnRad) * halfM] as const;
   const reach = grownBox(box, bar.heightPx / 2 / view.pxPerM);
   return passesThrough(reach, [east - along[0], north - along[1]], [east + along[0], north + along[1]]);
-}
-
-function keyed(table: Parameters<typeof refKey>[0], id: string | undefined): RefKey[] {
-  return id === undefined ? [] : [refKey(table, id)];
 }
