@@ -12,6 +12,17 @@ export type StandingPole = ProfilePole & {
   readonly footM: number;
 };
 
+/** A pole of unknown height is drawn this much over its highest attachment, m: common practice, no source. */
+const overHighestM = 0.6;
+
+/** Where a pole of unknown height has no attachment either, one is taken at this height, m: common practice, no source. */
+const usualAttachmentM = 6;
+
+/** Elevation a pole's top is drawn at, m: its own where its height is known, else over its highest attachment. */
+export function poleTopM({ footM, aboveGroundM, attachments }: StandingPole): number {
+  return footM + (aboveGroundM ?? (attachments.at(-1)?.heightM ?? usualAttachmentM) + overHighestM);
+}
+
 /** A span of a profile where it lies along the path. */
 export type ProfileStep = {
   /** Distance of the end it is entered at from the cable's feed end, m. */

@@ -1,5 +1,5 @@
 import type { Plant } from "../plant/plant.ts";
-import { type ProfileStep, profileOf, type StandingPole } from "../plant/profile.ts";
+import { type ProfileStep, poleTopM, profileOf, type StandingPole } from "../plant/profile.ts";
 import { paperMm, type Scale } from "./scale.ts";
 import type { SpanRun } from "./spanRuns.ts";
 
@@ -24,20 +24,12 @@ export type RowPaper = {
   readonly heightMm: (spanCount: number) => number;
 };
 
-/** A pole whose height nobody knows is drawn this much over its highest attachment, m. */
-const overHighestM = 0.6;
-
-/** Elevation of a pole's top, m; over its highest attachment where nobody knows its height. */
-export function topOf({ footM, aboveGroundM, attachments }: StandingPole): number {
-  return footM + (aboveGroundM ?? Math.max(0, ...attachments.map((one) => one.heightM)) + overHighestM);
-}
-
 /** Lowest and highest elevation of what a row shows, m. */
 export function heightRange({ poles, steps }: Pick<ProfileRow, "poles" | "steps">): readonly [number, number] {
   const tops = steps.flatMap(({ span }) => [...span.crossings, ...span.structures].flatMap((one) => one.topM ?? []));
   const ground = steps.flatMap(({ span }) => (span.ground ?? []).map((one) => one.groundM));
   const lines = steps.flatMap(({ span }) => span.line?.iced ?? []);
-  const all = [...poles.flatMap((one) => [one.footM, topOf(one)]), ...tops, ...ground, ...lines];
+  const all = [...poles.flatMap((one) => [one.footM, poleTopM(one)]), ...tops, ...ground, ...lines];
   return [Math.min(...all), Math.max(...all)];
 }
 

@@ -1,9 +1,9 @@
 import type { Plant } from "../../core/plant/plant.ts";
-import { placeOnProfile, stepStationM } from "../../core/plant/profile.ts";
+import { placeOnProfile, poleTopM, stepStationM } from "../../core/plant/profile.ts";
 import { type RefKey, splitRef } from "../app/ref.ts";
 import type { Pen } from "../canvas/paint.ts";
 import type { ProfilePicture } from "./drawLine.ts";
-import { elevationY, margins, stationX, topOf } from "./frame.ts";
+import { elevationY, margins, stationX } from "./frame.ts";
 import { pointOnProfile } from "./profileHit.ts";
 import type { ProfileView } from "./profileView.ts";
 
@@ -50,7 +50,7 @@ function drawChosen(pen: Pen, plant: Plant, picture: ProfilePicture, ref: RefKey
     if (!pole) return;
     const x = stationX(frame, pole.stationM);
     pen.moveTo(x, elevationY(frame, pole.footM));
-    pen.lineTo(x, elevationY(frame, topOf(pole)));
+    pen.lineTo(x, elevationY(frame, poleTopM(pole)));
   } else if (table === "span") {
     const step = profile.steps.find((one) => one.span.spanId === id);
     for (const [i, offsetM] of step?.span.line ? step.span.offsetsM.entries() : []) {

@@ -1,3 +1,4 @@
+import { poleTopM } from "../../core/plant/profile.ts";
 import { elevationOn } from "../../core/plant/profileSpan.ts";
 import { formatLength } from "../../core/units/formatLength.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
@@ -6,7 +7,7 @@ import { lettering } from "../canvas/ink.ts";
 import type { Pen } from "../canvas/paint.ts";
 import { attachmentWords } from "../panels/words.ts";
 import { type ProfilePicture, placed, shownSteps } from "./drawLine.ts";
-import { elevationY, stationX, topOf } from "./frame.ts";
+import { elevationY, stationX } from "./frame.ts";
 
 /** Least length of a span for what lies under it to be named, px. */
 const namedSpanPx = 110;
@@ -20,7 +21,7 @@ export function drawProfilePoles(pen: Pen, { profile, frame, ink }: ProfilePictu
   for (const [index, pole] of profile.poles.entries()) {
     const x = stationX(frame, pole.stationM);
     if (x < -60 || x > frame.widthPx + 20) continue;
-    const [footY, topY] = [elevationY(frame, pole.footM), elevationY(frame, topOf(pole))];
+    const [footY, topY] = [elevationY(frame, pole.footM), elevationY(frame, poleTopM(pole))];
     pen.strokeStyle = ink.ink;
     pen.lineWidth = 3;
     pen.setLineDash(pole.aboveGroundM === null ? [4, 3] : []);

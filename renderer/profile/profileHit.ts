@@ -1,10 +1,10 @@
 import type { Plant } from "../../core/plant/plant.ts";
-import { type Profile, placeOnProfile, stepAt } from "../../core/plant/profile.ts";
+import { type Profile, placeOnProfile, poleTopM, stepAt } from "../../core/plant/profile.ts";
 import { elevationOn, profileCases } from "../../core/plant/profileSpan.ts";
 import { type RefKey, refKey, splitRef } from "../app/ref.ts";
 import { type ProfilePicture, placed } from "./drawLine.ts";
 import { hungPoint } from "./drawThings.ts";
-import { elevationY, type Frame, stationAt, stationX, topOf } from "./frame.ts";
+import { elevationY, type Frame, stationAt, stationX } from "./frame.ts";
 
 const attachmentReachPx = 8;
 const reachPx = 7;
@@ -31,7 +31,7 @@ export function rowUnder(picture: ProfilePicture, xPx: number, yPx: number): Ref
     if (Math.hypot(x - xPx, y + 6 - yPx) <= reachPx) return refKey(one.table, one.id);
   }
   for (const pole of profile.poles) {
-    const isOver = yPx > elevationY(frame, topOf(pole)) - 4 && yPx < elevationY(frame, pole.footM) + 22;
+    const isOver = yPx > elevationY(frame, poleTopM(pole)) - 4 && yPx < elevationY(frame, pole.footM) + 22;
     if (isOver && Math.abs(stationX(frame, pole.stationM) - xPx) <= reachPx) return refKey("pole", pole.poleId);
   }
   if (!step) return null;

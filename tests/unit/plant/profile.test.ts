@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
 import { crossingClearance } from "../../../core/plant/clearance.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { placeOnProfile, profileOf, profileWith, stepAt } from "../../../core/plant/profile.ts";
+import { placeOnProfile, poleTopM, profileOf, profileWith, stepAt } from "../../../core/plant/profile.ts";
 import { spanSeparations } from "../../../core/plant/separation.ts";
 import { spanClearance } from "../../../core/plant/spanClearance.ts";
 import { spanSag, strandSagM } from "../../../core/plant/spanSag.ts";
@@ -67,6 +67,14 @@ describe("the profile along a cable", () => {
     expect(steps[0]?.span).toMatchObject({ line: null, ground: null });
     expect(steps[0]?.span.why).toContain("P2");
     expect(steps[2]?.span.line).not.toBeNull();
+  });
+
+  it("tops a pole of unknown height over its highest attachment, a bare one at a usual height", () => {
+    const [first] = profile(changed(smallRoute(), "pole", "pole-1", { aboveGroundM: null })).poles;
+    if (!first) throw new Error("the small route has poles");
+    expect(poleTopM(first)).toBeCloseTo(100 + (first.attachments.at(-1)?.heightM ?? 0) + 0.6, 9);
+    expect(poleTopM({ ...first, attachments: [] })).toBeCloseTo(106.6, 9);
+    expect(poleTopM({ ...first, aboveGroundM: 11 })).toBe(111);
   });
 
   it("tells crossings by their surface and the largest clearance asked for there", () => {
