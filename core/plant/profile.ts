@@ -1,6 +1,4 @@
-import type { TableName } from "../model/tables.ts";
 import { cablePath } from "./cablePath.ts";
-import { lineHeight } from "./lineHeight.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { type ProfilePole, profilePole } from "./profilePole.ts";
 import { type ProfileSpan, profileSpan } from "./profileSpan.ts";
@@ -101,59 +99,6 @@ function nearestTo<T extends { readonly stationM: number }>(all: readonly T[], s
     if (awayM < leastM) [nearest, leastM] = [one, awayM];
   }
   return nearest;
-}
-
-/** A place on a profile; elevation null where only the station is known. */
-export type ProfilePlace = { readonly stationM: number; readonly elevationM: number | null };
-
-/** Where a row stands on a profile; null where the cable does not pass it. */
-export function placeOnProfile(
-  plant: Plant,
-  profile: Profile,
-  { table, id }: { readonly table: TableName; readonly id: string },
-): ProfilePlace | null {
-  const atPole = (poleId: string, heightM: number | null): ProfilePlace | null => {
-    const pole = profile.poles.find((one) => one.poleId === poleId);
-    return pole ? { stationM: pole.stationM, elevationM: pole.footM + (heightM ?? pole.aboveGroundM ?? 0) } : null;
-  };
-  const inSpan = (spanId: string, offsetM: number): ProfilePlace | null => {
-    const step = profile.steps.find((one) => one.span.spanId === spanId);
-    const line = lineHeight(plant, spanId);
-    const elevationM = line.kind === "known" ? line.undersideM(offsetM, "stringing") : null;
-    return step ? { stationM: stepStationM(step, offsetM), elevationM } : null;
-  };
-  if (!plant.row(table, id)) return null;
-  switch (table) {
-    case "pole":
-      return atPole(id, null);
-    case "attachment": {
-      const { poleId, heightM } = plant.rowOf(table, id);
-      return atPole(poleId, heightM);
-    }
-    case "guy": {
-      const { poleId, heightM } = plant.rowOf(table, id);
-      return atPole(poleId, heightM);
-    }
-    case "span":
-      return inSpan(id, plant.rowOf(table, id).lengthM / 2);
-    case "wireSag": {
-      const { spanId } = plant.rowOf(table, id);
-      return inSpan(spanId, plant.rowOf("span", spanId).lengthM / 2);
-    }
-    case "crossing":
-    case "structure":
-    case "groundPoint":
-    case "terminal":
-    case "slack":
-    case "closure": {
-      const { spanId, offsetM } = plant.rowOf(table, id);
-      return inSpan(spanId, offsetM);
-    }
-    case "drop":
-      return placeOnProfile(plant, profile, { table: "terminal", id: plant.rowOf(table, id).terminalId });
-    default:
-      return null;
-  }
 }
 
 /** Feet of the poles: an unmeasured one takes the ground of the nearest measured pole along the path, 0 where none is. */

@@ -14,8 +14,8 @@ import { caseWords, profileWords } from "./words.ts";
 /** The profile: which cable's path, what each line means, and the drawing. */
 export function ProfilePanel({ open }: { readonly open: OpenRoute }) {
   const session = useSession();
-  const view = useView((state) => state.profile);
-  const profile = shownProfile(open, view);
+  const cableId = useView((state) => state.profile.cableId);
+  const profile = shownProfile(open, cableId);
   if (!profile) return <p className="empty">{profileWords.noCable}</p>;
   return (
     <>
@@ -40,7 +40,7 @@ export function ProfilePanel({ open }: { readonly open: OpenRoute }) {
           className="act"
           aria-label={profileWords.fit}
           title={profileWords.fit}
-          onClick={() => setProfile(session, { frame: fitFrame(view.frame, profile) })}
+          onClick={() => setProfile(session, { frame: fitFrame(session.view.getState().profile.frame, profile) })}
         >
           <Maximize size={16} aria-hidden="true" />
         </button>

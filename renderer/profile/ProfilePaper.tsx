@@ -1,22 +1,16 @@
-import { useEffect, useMemo, useRef } from "react";
-import { Layer, Shape, Stage } from "react-konva";
-import { type Profile, placeOnProfile } from "../../core/plant/profile.ts";
+import { useEffect, useRef } from "react";
+import type { Profile } from "../../core/plant/profile.ts";
+import { placeOnProfile } from "../../core/plant/profilePlace.ts";
 import { splitRef } from "../app/ref.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
-import { drawFindingMark } from "../canvas/drawFindings.ts";
 import { useLatest } from "../canvas/useLatest.ts";
-import { useInk } from "../canvas/usePicture.ts";
-import { drawGroundLine, drawOtherWires, drawOurLine } from "./drawLine.ts";
-import { drawProfileHand } from "./drawProfileHand.ts";
-import { drawScales } from "./drawScales.ts";
-import { drawBelow, drawHungThings, drawProfilePoles } from "./drawThings.ts";
 import { fitFrame, frameWith, stationX } from "./frame.ts";
 import { HeightField } from "./HeightField.tsx";
 import { HeldCard } from "./HeldCard.tsx";
 import { ProfileList } from "./ProfileList.tsx";
-import { profileFindings } from "./profileFindings.ts";
+import { ProfileStage } from "./ProfileStage.tsx";
 import { setProfile } from "./profileHand.ts";
 import { offerProfileHandle } from "./profileHandle.ts";
 import { pressOnProfile } from "./profileKeys.ts";
@@ -25,26 +19,20 @@ import { StationCard } from "./StationCard.tsx";
 import { useProfilePointer } from "./useProfilePointer.ts";
 import { profileWords } from "./words.ts";
 
-const still = { listening: false, perfectDrawEnabled: false } as const;
+type Props = { readonly open: OpenRoute; readonly profile: Profile };
 
 /** The drawing of a profile, with what is told about the station under the hand. */
-export function ProfilePaper({ open, profile }: { readonly open: OpenRoute; readonly profile: Profile }) {
+export function ProfilePaper({ open, profile }: Props) {
   const session = useSession();
   const paper = useRef<HTMLDivElement>(null);
-  const view = useView((state) => state.profile);
-  const selection = useView((state) => state.selection);
-  const ink = useInk();
-  const units = unitsOf(open);
-  const { frame, hand, atM } = view;
-  const picture = useMemo(() => ({ profile, frame, ink }), [profile, frame, ink]);
-  const marks = useMemo(() => profileFindings(open, picture), [open, picture]);
   usePaperSize(paper, profile);
   useFollowedSelection(open, profile);
-  useProfilePointer(paper, picture);
-  const latest = useLatest({ plant: open.plant, picture });
-  useEffect(() => offerProfileHandle(() => latest.current, paper), [latest]);
-  const plant = hand?.draft.plant ?? open.plant;
-  const isFarRight = atM !== null && stationX(frame, atM) > frame.widthPx / 2;
+  useProfilePointer(paper, profile);
+  const latest = useLatest({ plant: open.plant, profile });
+  useEffect(() => {
+    const now = () => ({ ...latest.current, frame: session.view.getState().profile.frame });
+    offerProfileHandle(now, paper);
+  }, [latest, session]);
   return (
     <div className="profile-paper" ref={paper}>
       <div
@@ -58,36 +46,27 @@ export function ProfilePaper({ open, profile }: { readonly open: OpenRoute; read
         tabIndex={0}
         onKeyDown={(event) => pressOnProfile(session, event)}
       >
-        <Stage width={frame.widthPx} height={frame.heightPx} listening={false}>
-          <Layer listening={false}>
-            <Shape {...still} sceneFunc={(pen) => drawGroundLine(pen, picture)} />
-            <Shape {...still} sceneFunc={(pen) => drawBelow(pen, picture)} />
-            <Shape {...still} sceneFunc={(pen) => drawOtherWires(pen, picture)} />
-            <Shape {...still} sceneFunc={(pen) => drawOurLine(pen, picture)} />
-            <Shape {...still} sceneFunc={(pen) => drawHungThings(pen, picture)} />
-            <Shape {...still} sceneFunc={(pen) => drawProfilePoles(pen, picture, units)} />
-            <Shape
-              {...still}
-              sceneFunc={(pen) => {
-                for (const mark of marks) drawFindingMark(pen, ink, mark, [mark.x, mark.y]);
-              }}
-            />
-          </Layer>
-          <Layer listening={false}>
-            <Shape {...still} sceneFunc={(pen) => drawProfileHand(pen, plant, picture, view, selection)} />
-            <Shape {...still} sceneFunc={(pen) => drawScales(pen, picture, units)} />
-          </Layer>
-        </Stage>
+        <ProfileStage open={open} profile={profile} />
       </div>
-      <div className={isFarRight ? "profile-cards is-left" : "profile-cards"}>
-        {hand ? (
-          <HeldCard hand={hand} units={units} />
-        ) : (
-          atM !== null && <StationCard plant={open.plant} profile={profile} stationM={atM} units={units} />
-        )}
-      </div>
-      <HeightField open={open} picture={picture} />
+      <Cards open={open} profile={profile} />
+      <HeightField open={open} profile={profile} />
       <ProfileList open={open} profile={profile} />
+    </div>
+  );
+}
+
+/** What is held, else the station under the hand, in figures, on the side where the hand is not. */
+function Cards({ open, profile }: Props) {
+  const { hand, atM, frame } = useView((state) => state.profile);
+  const units = unitsOf(open);
+  const isFarRight = atM !== null && stationX(frame, atM) > frame.widthPx / 2;
+  return (
+    <div className={isFarRight ? "profile-cards is-left" : "profile-cards"}>
+      {hand ? (
+        <HeldCard hand={hand} units={units} />
+      ) : (
+        atM !== null && <StationCard plant={open.plant} profile={profile} stationM={atM} units={units} />
+      )}
     </div>
   );
 }

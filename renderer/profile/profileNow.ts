@@ -1,10 +1,10 @@
 import { cablePath, cablesInSpan } from "../../core/plant/cablePath.ts";
 import type { Plant } from "../../core/plant/plant.ts";
-import { type Profile, placeOnProfile, profileOf, profileWith } from "../../core/plant/profile.ts";
+import { type Profile, profileOf } from "../../core/plant/profile.ts";
+import { placeOnProfile } from "../../core/plant/profilePlace.ts";
 import { type RefKey, splitRef } from "../app/ref.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { openRouteOf, type Session } from "../app/session.ts";
-import type { ProfileView } from "./profileView.ts";
 
 /** The cable whose path is shown: the one asked for, else the first that runs somewhere; null where none does. */
 function shownCableId({ route, plant }: OpenRoute, wantedId: string | null): string | null {
@@ -16,7 +16,6 @@ function shownCableId({ route, plant }: OpenRoute, wantedId: string | null): str
 export function runningCables({ route, plant }: Pick<OpenRoute, "route" | "plant">) {
   return [...route.cable.values()]
     .filter(({ id }) => cablePath(plant, id).steps.length > 0)
-
     .sort(
       (a, b) =>
         Number(a.fromClosureId !== null) - Number(b.fromClosureId !== null) ||
@@ -24,18 +23,15 @@ export function runningCables({ route, plant }: Pick<OpenRoute, "route" | "plant
     );
 }
 
-/** The profile as it is shown: what is dragged stands where it would hang. */
-export function shownProfile(open: OpenRoute, { cableId, hand }: ProfileView): Profile | null {
-  const shownId = shownCableId(open, cableId);
-  if (shownId === null) return null;
-  const profile = profileOf(open.plant, shownId);
-  const attachment = hand && open.route.attachment.get(hand.attachmentId);
-  return hand && attachment ? profileWith(profile, hand.draft.plant, attachment.poleId) : profile;
+/** The profile of the cable whose path is shown; null where none runs. */
+export function shownProfile(open: OpenRoute, wantedId: string | null): Profile | null {
+  const shownId = shownCableId(open, wantedId);
+  return shownId === null ? null : profileOf(open.plant, shownId);
 }
 
 /** The profile of a session; null where no cable runs. */
 export function profileNow(session: Session): Profile | null {
-  return shownProfile(openRouteOf(session), session.view.getState().profile);
+  return shownProfile(openRouteOf(session), session.view.getState().profile.cableId);
 }
 
 /** A cable that passes a row, the shown one where it does; null where none does. */
