@@ -46,6 +46,8 @@ export type ProfileSpan = {
   readonly ground: readonly { readonly offsetM: number; readonly groundM: number }[] | null;
   /** Elevation of our line's underside at each offset in each case; null where nobody can tell. */
   readonly line: Readonly<Record<ProfileCase, readonly number[]>> | null;
+  /** Highest and lowest of the cases at each offset, m; null with the line. */
+  readonly band: { readonly upperM: readonly number[]; readonly lowerM: readonly number[] } | null;
   /** Why there is no line or no ground; null where there is. */
   readonly why: string | null;
   readonly wires: readonly ProfileWire[];
@@ -60,12 +62,14 @@ export const profileSpan = defineQuery("profile-span", (plant, spanId): ProfileS
   const ground = groundLine(plant, spanId);
   const line = lineHeight(plant, spanId);
   const offsetsM = offsetsOf(lengthM, line.kind === "known" ? line.cornersM : []);
+  const curves = line.kind === "known" ? curvesOf(offsetsM, line.undersideM) : null;
   return {
     spanId,
     lengthM,
     offsetsM,
     ground: ground.kind === "known" ? ground.points : null,
-    line: line.kind === "known" ? curvesOf(offsetsM, line.undersideM) : null,
+    line: curves,
+    band: curves && bandOf(offsetsM, curves),
     why: line.kind === "unknown" ? line.why : null,
     wires: wiresOf(plant, spanId, offsetsM),
     crossings: crossingsOf(plant, spanId),
@@ -93,6 +97,11 @@ export function elevationOn({ offsetsM }: ProfileSpan, elevationsM: readonly num
 function curvesOf(offsetsM: readonly number[], undersideM: (offsetM: number, condition: ProfileCase) => number) {
   const curve = (condition: ProfileCase) => offsetsM.map((offsetM) => undersideM(offsetM, condition));
   return { cold: curve("cold"), stringing: curve("stringing"), hot: curve("hot"), iced: curve("iced") };
+}
+
+function bandOf(offsetsM: readonly number[], curves: NonNullable<ProfileSpan["line"]>) {
+  const all = offsetsM.map((_, index) => profileCases.map((one) => curves[one][index] ?? 0));
+  return { upperM: all.map((each) => Math.max(...each)), lowerM: all.map((each) => Math.min(...each)) };
 }
 
 function wiresOf(plant: Plant, spanId: string, offsetsM: readonly number[]): readonly ProfileWire[] {

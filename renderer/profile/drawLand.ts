@@ -22,7 +22,6 @@ export function drawGroundLine(pen: Pen, look: ProfileLook, { steps, footOf }: P
     pen.moveTo(points[0]?.[0] ?? 0, frame.heightPx);
     for (const [x, y] of points) pen.lineTo(x, y);
     pen.lineTo(points.at(-1)?.[0] ?? 0, frame.heightPx);
-    pen.closePath();
   }
   pen.fillStyle = ink.wash;
   pen.fill();

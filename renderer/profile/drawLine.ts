@@ -34,7 +34,7 @@ export function drawOtherWires(pen: Pen, { frame, ink }: ProfileLook, { steps, i
     pen.setLineDash(isRoomy ? [...dashes] : []);
     pen.beginPath();
     for (const step of steps)
-      for (const wire of step.span.wires) if (wire.kind === kind) trace(pen, frame, step, (i) => wire.elevationsM[i]);
+      for (const wire of step.span.wires) if (wire.kind === kind) trace(pen, frame, step, wire.elevationsM);
     pen.stroke();
   }
   pen.setLineDash([]);
@@ -46,13 +46,12 @@ export function drawOtherWires(pen: Pen, { frame, ink }: ProfileLook, { steps, i
  */
 export function drawOurLine(pen: Pen, { frame, ink }: ProfileLook, { steps, isRoomy }: ProfileScene): void {
   pen.beginPath();
+  // a fill closes its curves by itself; closing each here would measure the whole path anew every time
   for (const step of steps) {
-    const { line } = step.span;
-    if (!line) continue;
-    const at = (i: number): readonly number[] => profileCases.map((one) => line[one][i] ?? 0);
-    trace(pen, frame, step, (i) => Math.max(...at(i)));
-    trace(pen, frame, step, (i) => Math.min(...at(i)), "back");
-    pen.closePath();
+    const { band } = step.span;
+    if (!band) continue;
+    trace(pen, frame, step, band.upperM);
+    trace(pen, frame, step, band.lowerM, "back");
   }
   pen.fillStyle = ink.hair;
   pen.fill();
@@ -63,7 +62,7 @@ export function drawOurLine(pen: Pen, { frame, ink }: ProfileLook, { steps, isRo
     pen.beginPath();
     for (const step of steps) {
       const elevationsM = step.span.line?.[one];
-      if (elevationsM) trace(pen, frame, step, (i) => elevationsM[i]);
+      if (elevationsM) trace(pen, frame, step, elevationsM);
     }
     pen.stroke();
   }
@@ -85,7 +84,7 @@ function trace(
   pen: Pen,
   frame: Frame,
   step: ProfileStep,
-  elevationAtM: (index: number) => number | undefined,
+  elevationsM: readonly number[],
   way: "forth" | "back" = "forth",
 ): void {
   const { offsetsM, lengthM } = step.span;
@@ -95,7 +94,7 @@ function trace(
   for (let told = 0; ; told = Math.min(last, told + stride)) {
     const index = way === "forth" ? told : last - told;
     const x = stationX(frame, stepStationM(step, offsetsM[index] ?? 0));
-    const y = elevationY(frame, elevationAtM(index) ?? 0);
+    const y = elevationY(frame, elevationsM[index] ?? 0);
     if (told === 0 && way === "forth") pen.moveTo(x, y);
     else pen.lineTo(x, y);
     if (told === last) return;

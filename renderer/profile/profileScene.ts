@@ -45,7 +45,8 @@ export function profileScene(profile: Profile, { frame, ink }: ProfileLook, meas
     if (pole.stationM < fromM || pole.stationM > toM) return [];
     const x = stationX(frame, pole.stationM);
     const beside = profile.poles[index + 1] ?? profile.poles[index - 1];
-    const halfPx = measure(pole.tag, tagLetterPx * ink.letterFrac, 600) / 2;
+    // a tag whose middle lies under another's needs no measuring
+    const halfPx = x > tagsToX ? measure(pole.tag, tagLetterPx * ink.letterFrac, 600) / 2 : 0;
     const isTagged = x - halfPx > tagsToX;
     if (isTagged) tagsToX = x + halfPx + 8;
     return [{ pole, x, roomPx: Math.abs(stationX(frame, beside?.stationM ?? 0) - x), isTagged }];

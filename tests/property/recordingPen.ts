@@ -29,7 +29,6 @@ export function openRecordingPen(): { readonly pen: Pen; readonly pieces: () => 
     lineTo: (...at) => go("lineTo", ...at),
     arc: (...at) => go("arc", ...at),
     roundRect: (...at) => go("roundRect", ...at),
-    closePath: () => go("closePath"),
     stroke: () => subpaths.forEach((one) => void ink("stroke", one)),
     fill: () => subpaths.forEach((one) => void ink("fill", one)),
     fillRect: (...box) => ink("fillRect", box),
