@@ -1,4 +1,5 @@
-import { cablePath } from "./cablePath.ts";
+import { bareStrandSteps } from "./bareStrand.ts";
+import { type CableStep, cablePath } from "./cablePath.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { type ProfilePole, profilePole } from "./profilePole.ts";
 import { type ProfileSpan, profileSpan } from "./profileSpan.ts";
@@ -32,20 +33,37 @@ export type ProfileStep = {
   readonly span: ProfileSpan;
 };
 
-/** The line along one cable's path from its feed end, seen from the side. */
+/** What a profile runs along: a cable's path, or the spans of a strand section where no cable is lashed yet. */
+export type ProfileWay = { readonly table: "cable" | "strandSection"; readonly id: string };
+
+/** The line along a cable's path from its feed end, or along bare strand, seen from the side. */
 export type Profile = {
-  readonly cableId: string;
+  readonly way: ProfileWay;
   readonly lengthM: number;
   readonly poles: readonly StandingPole[];
   readonly steps: readonly ProfileStep[];
 };
 
+/** The profile along a cable or along bare strand; without a step where there is none. */
+export function profileAlong(plant: Plant, { table, id }: ProfileWay): Profile {
+  return table === "cable" ? profileOf(plant, id) : strandProfile(plant, id);
+}
+
 /** The profile along a cable. */
-export const profileOf = defineQuery("profile", (plant, cableId): Profile => {
-  const { steps, lengthM } = cablePath(plant, cableId);
+export const profileOf = defineQuery("profile", (plant, cableId) =>
+  profileBy(plant, { table: "cable", id: cableId }, cablePath(plant, cableId).steps),
+);
+
+/** The profile along the spans of a strand section where no cable is lashed yet. */
+const strandProfile = defineQuery("strand-profile", (plant, sectionId) =>
+  profileBy(plant, { table: "strandSection", id: sectionId }, bareStrandSteps(plant, sectionId)),
+);
+
+function profileBy(plant: Plant, way: ProfileWay, steps: readonly CableStep[]): Profile {
+  const last = steps.at(-1);
   return {
-    cableId,
-    lengthM,
+    way,
+    lengthM: last ? last.startM + last.lengthM : 0,
     poles: standing(
       steps.flatMap(({ inPoleId, outPoleId, startM, lengthM: spanM }, index) => {
         const isJoined = steps[index + 1]?.inPoleId === outPoleId;
@@ -61,7 +79,7 @@ export const profileOf = defineQuery("profile", (plant, cableId): Profile => {
       span: profileSpan(plant, spanId),
     })),
   };
-});
+}
 
 /** The profile with one pole and the spans at it as another plant has them: what a drag changes, and no more. */
 export function profileWith(profile: Profile, plant: Plant, poleId: string): Profile {
@@ -80,12 +98,12 @@ export function stepStationM({ startM, reversed, span }: ProfileStep, offsetM: n
   return startM + (reversed ? span.lengthM - offsetM : offsetM);
 }
 
-/** The step at a station, the nearest one beyond both ends; undefined where the cable runs nowhere. */
+/** The step at a station, the nearest one beyond both ends; undefined where the way is empty. */
 export function stepAt({ steps }: Profile, stationM: number): ProfileStep | undefined {
   return steps.findLast((step) => step.startM <= stationM) ?? steps[0];
 }
 
-/** The pole nearest to a station; undefined where the cable runs nowhere. */
+/** The pole nearest to a station; undefined where the way is empty. */
 export function nearestPole({ poles }: Profile, stationM: number): StandingPole | undefined {
   return nearestTo(poles, stationM);
 }

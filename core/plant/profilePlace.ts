@@ -8,7 +8,7 @@ export type ProfilePlace = { readonly stationM: number; readonly elevationM: num
 
 type TableRow = { readonly table: TableName; readonly id: string };
 
-/** Where a row stands on a profile; null where the cable does not pass it. */
+/** Where a row stands on a profile; null where its way does not pass it. */
 export function placeOnProfile(plant: Plant, profile: Profile, row: TableRow): ProfilePlace | null {
   return openProfilePlaces(plant, profile)(row);
 }

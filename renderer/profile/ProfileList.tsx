@@ -27,7 +27,7 @@ export const ProfileList = memo(function ProfileList({ open, profile }: Props) {
   return (
     <section className="only-heard" id="described-profile" aria-label={profileWords.heardList}>
       <p>
-        {poles.length} poles along {titleOf(open.plant, refKey("cable", profile.cableId))}
+        {poles.length} poles along {titleOf(open.plant, refKey(profile.way.table, profile.way.id))}
         {told.length > mostRows ? `, the first ${mostRows} poles and spans listed` : ""}.
       </p>
       <ul>

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from "react";
-import type { Profile } from "../../core/plant/profile.ts";
+import { type Profile, profileAlong } from "../../core/plant/profile.ts";
 import { placeOnProfile } from "../../core/plant/profilePlace.ts";
-import { splitRef } from "../app/ref.ts";
+import { refKey, splitRef } from "../app/ref.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
@@ -14,7 +14,7 @@ import { ProfileStage } from "./ProfileStage.tsx";
 import { setProfile } from "./profileHand.ts";
 import { offerProfileHandle } from "./profileHandle.ts";
 import { pressOnProfile } from "./profileKeys.ts";
-import { cablePassing } from "./profileNow.ts";
+import { wayPassing } from "./profileNow.ts";
 import { StationCard } from "./StationCard.tsx";
 import { useProfilePointer } from "./useProfilePointer.ts";
 import { profileWords } from "./words.ts";
@@ -71,12 +71,12 @@ function Cards({ open, profile }: Props) {
   );
 }
 
-/** Keeps the frame as large as its place; shows the path whole when it comes in or another one does. */
+/** Keeps the frame as large as its place; shows the way whole when it comes in or another one does. */
 function usePaperSize(paper: React.RefObject<HTMLElement | null>, profile: Profile): void {
   const session = useSession();
   const latest = useLatest(profile);
-  const { cableId } = profile;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another cable's path is shown whole
+  const { way } = profile;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another way is shown whole
   useEffect(() => {
     const element = paper.current;
     if (!element) return undefined;
@@ -89,26 +89,25 @@ function usePaperSize(paper: React.RefObject<HTMLElement | null>, profile: Profi
     });
     observer.observe(element);
     return () => observer.disconnect();
-    // oxlint-disable-next-line react-hooks/exhaustive-deps -- another cable's path is shown whole
-  }, [paper, session, latest, cableId]);
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- another way is shown whole
+  }, [paper, session, latest, way.table, way.id]);
 }
 
-/** What is chosen on the diagram is told and shown here too, on the cable that passes it. */
+/** What is chosen on the diagram is told and shown here too, on the way that passes it. A way picked here stays, whatever is chosen. */
 function useFollowedSelection({ plant }: OpenRoute, profile: Profile): void {
   const session = useSession();
   const chosen = useView((state) => state.selection.at(-1));
   const latest = useLatest(profile);
-  const { cableId } = profile;
   useEffect(() => {
     if (chosen === undefined) return;
-    const passing = cablePassing(plant, chosen, cableId);
-    if (passing === null) return;
-    if (passing !== cableId) {
-      setProfile(session, { cableId: passing });
-      return;
-    }
-    const place = placeOnProfile(plant, latest.current, splitRef(chosen));
+    const { way } = latest.current;
+    const passing = wayPassing(plant, chosen, way);
+    const place = passing && placeOnProfile(plant, profileAlong(plant, passing), splitRef(chosen));
     const { frame, hand } = session.view.getState().profile;
-    if (place && !hand) setProfile(session, { atM: place.stationM, frame: frameWith(frame, place.stationM) });
-  }, [plant, chosen, cableId, session, latest]);
+    if (!place || hand) return;
+    const atM = place.stationM;
+    if (passing.table === way.table && passing.id === way.id)
+      setProfile(session, { atM, frame: frameWith(frame, atM) });
+    else setProfile(session, { atM, way: refKey(passing.table, passing.id) });
+  }, [plant, chosen, session, latest]);
 }

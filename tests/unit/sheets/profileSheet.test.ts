@@ -6,7 +6,7 @@ import { rowPapers } from "../../../core/sheets/profilePaper.ts";
 import { profileRows } from "../../../core/sheets/profileRows.ts";
 import { planScales } from "../../../core/sheets/scale.ts";
 import { spanRuns } from "../../../core/sheets/spanRuns.ts";
-import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { changed, smallRoute, without } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 
 const textsOf = (route: Route) =>
@@ -23,6 +23,10 @@ const rowsOf = (route: Route) => {
   return cut;
 };
 
+const endsOf = ({ steps }: ReturnType<typeof rowsOf>["rows"][number]) => [
+  ...new Set(steps.flatMap((step) => [step.inPoleId, step.outPoleId])),
+];
+
 describe("the profiles of a set", () => {
   it("show every span that a cable runs through once, in rows that meet at a pole", () => {
     const route = windingRoute();
@@ -35,6 +39,18 @@ describe("the profiles of a set", () => {
       const next = rows.find((one) => one.key === row.after);
       if (next) expect(next.startM).toBeCloseTo(row.endM, 6);
     }
+  });
+
+  it("show strand without a cable too, each piece by itself", () => {
+    const bare = ["run-1", "run-3"].reduce((route, id) => without(route, "cableRun", id), smallRoute());
+    const { rows } = rowsOf(bare);
+    expect(rows.map(({ way, steps }) => [way.table, steps.map((step) => step.span.spanId)])).toEqual([
+      ["cable", ["span-2"]],
+      ["strandSection", ["span-1"]],
+      ["strandSection", ["span-3"]],
+    ]);
+    for (const row of rows) expect(row.poles.map((pole) => pole.poleId)).toEqual(endsOf(row));
+    expect(textsOf(bare).some((text) => /^Strand .+ from the side, without a cable: /.test(text))).toBe(true);
   });
 
   it("draw heights at least three times larger than lengths", () => {
