@@ -18,7 +18,7 @@ const wireDashMm: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
   primary: [5, 1.2],
   secondary: [4, 0.9, 0.9, 0.9],
   neutral: [2, 1.2],
-  communication: [0.9, 1.2],
+  communication: [2.4, 0.9, 0.3, 0.9, 0.3, 0.9],
   ourStrand: [],
   equipment: [],
   streetLight: [],

@@ -90,7 +90,7 @@ function wayText(plant: Plant, { table, id }: ProfileWay): string {
 
 /** The key of the lines, both scales, and what is not on the sheet. */
 function foot(desk: ProfileDesk): readonly Mark[] {
-  const { plant, across, up } = desk;
+  const { plant, row, across, up } = desk;
   const { left, right, bottom } = drawingBox;
   const notes = caseNotes(plant);
   const times = Math.round((across.denominator / up.denominator) * 10) / 10;
@@ -121,6 +121,8 @@ function foot(desk: ProfileDesk): readonly Mark[] {
     notes.source,
     "Dashed hairlines: wires of other parties at their measured sag, else at the sag the company assumes.",
   ];
+  if (row.steps.some((step) => step.span.structures.some((one) => one.beside)))
+    lines.push("Dotted ring: a level distance beside a building or sign, seen from its end.");
   const omitted = desk.omittedCount();
   if (omitted > 0) lines.push(`${omitted} labels found no room.`);
   marks.push(words(lines.join(" "), [left, bottom - 1], { heightMm: smallMm, grey: 0.3 }));

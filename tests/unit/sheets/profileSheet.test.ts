@@ -6,7 +6,7 @@ import { rowPapers } from "../../../core/sheets/profilePaper.ts";
 import { profileRows } from "../../../core/sheets/profileRows.ts";
 import { planScales } from "../../../core/sheets/scale.ts";
 import { spanRuns } from "../../../core/sheets/spanRuns.ts";
-import { changed, smallRoute, without } from "../../fixtures/route/buildRoute.ts";
+import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 
 const textsOf = (route: Route) =>
@@ -94,6 +94,17 @@ describe("the profiles of a set", () => {
     const withoutHeights = { ...low, attachment: new Map() };
     expect(textsOf(withoutHeights).some((text) => /^◆ .+ short$/.test(text))).toBe(true);
     expect(textsOf(smallRoute()).some((text) => text.startsWith("◆"))).toBe(false);
+  });
+
+  it("dimension the distance beside a building against its limit, and what it lacks", () => {
+    const barn = { id: "barn", spanId: "span-1", name: "Barn", offsetM: 20, lengthM: 4, kind: "building" } as const;
+    const beside = (besideM: number) =>
+      textsOf(withRows(smallRoute(), "structure", [{ ...barn, side: "left", besideM, heightM: 8 }]));
+    expect(beside(6.096)).toContain("20 ft 0 in beside");
+    expect(beside(6.096).some((text) => text.startsWith("◆"))).toBe(false);
+    expect(beside(0.3048)).toContain("1 ft 0 in beside");
+    expect(beside(0.3048).some((text) => /^◆ .+ short$/.test(text))).toBe(true);
+    expect(beside(0).some((text) => text.endsWith(" beside"))).toBe(false);
   });
 
   it("say why nothing is known where nobody measured the ground", () => {
