@@ -29,7 +29,7 @@ export function ProfileStage({ open, profile }: { readonly open: OpenRoute; read
   const findings = useMemo(() => findingsOnProfile(open, profile), [open, profile]);
   const marks = useMemo(() => profileFindingMarks(findings, { pxPerM, upPxPerM }), [findings, pxPerM, upPxPerM]);
   const heldPoleId = hand ? open.route.attachment.get(hand.attachmentId)?.poleId : undefined;
-  const whole = useMemo(() => profileScene(profile, look, measure), [profile, look, measure]);
+  const whole = useMemo(() => profileScene(open.plant, profile, look, measure), [open.plant, profile, look, measure]);
   const lower = useMemo(
     () => (heldPoleId === undefined ? whole : partedScene(whole, heldPoleId).still),
     [whole, heldPoleId],
@@ -44,7 +44,7 @@ export function ProfileStage({ open, profile }: { readonly open: OpenRoute; read
           {...still}
           sceneFunc={(pen) => {
             if (heldPoleId === undefined) return;
-            const { moving } = partedScene(profileScene(shown, look, measure), heldPoleId);
+            const { moving } = partedScene(profileScene(plant, shown, look, measure), heldPoleId);
             drawPlant(pen, look, moving);
             drawMarks(pen, look, marksOver(moving, marks));
           }}

@@ -69,9 +69,10 @@ function writeUnknown(pen: Pen, { ink }: ProfileLook, [from = [0, 0], to = [0, 0
 export function drawBelow(pen: Pen, look: ProfileLook, { steps }: ProfileScene): void {
   const limits: LimitMark[] = [];
   for (const step of steps) {
-    const isNamed = step.span.lengthM * look.frame.pxPerM > namedSpanPx;
-    for (const one of step.span.crossings) limits.push(...drawCrossing(pen, look, step, one, isNamed));
-    for (const one of step.span.structures) limits.push(...drawStructure(pen, look, step, one, isNamed));
+    const names: NameMark[] = [];
+    for (const one of step.span.structures) limits.push(...drawStructure(pen, look, step, one, names));
+    for (const one of step.span.crossings) limits.push(...drawCrossing(pen, look, step, one, names));
+    if (step.span.lengthM * look.frame.pxPerM > namedSpanPx) writeNames(pen, look, names);
   }
   drawLimits(pen, look, limits);
 }
@@ -91,7 +92,7 @@ function drawCrossing(
   look: ProfileLook,
   step: ProfileStep,
   { row, topM, limitM }: Under<"crossings">,
-  isNamed: boolean,
+  names: NameMark[],
 ): readonly LimitMark[] {
   if (topM === null) return [];
   const { frame, ink } = look;
@@ -100,7 +101,7 @@ function drawCrossing(
   const [left, right] = [Math.min(a, b), Math.max(a, b, Math.min(a, b) + 3)];
   pen.fillStyle = ink.ink;
   pen.fillRect(left, y - 2, right - left, 5);
-  if (isNamed) words(pen, look, surfaceWords[row.surface], [(left + right) / 2, y + 19 * ink.letterFrac]);
+  names.push({ text: surfaceWords[row.surface], x: (left + right) / 2, groundY: y });
   return limitM === null ? [] : [{ left, right, surfaceY: y, limitY: elevationY(frame, topM + limitM) }];
 }
 
@@ -109,7 +110,7 @@ function drawStructure(
   look: ProfileLook,
   step: ProfileStep,
   { row, topM, limitM }: Under<"structures">,
-  isNamed: boolean,
+  names: NameMark[],
 ): readonly LimitMark[] {
   if (topM === null) return [];
   const { frame, ink } = look;
@@ -123,7 +124,7 @@ function drawStructure(
   pen.fillRect(left, y, right - left, foot - y);
   pen.strokeRect(left, y, right - left, foot - y);
   pen.setLineDash([]);
-  if (isNamed) words(pen, look, row.name, [(left + right) / 2, (y + foot) / 2]);
+  names.push({ text: row.name, x: (left + right) / 2, groundY: foot });
   return limitM === null ? [] : [{ left, right, surfaceY: y, limitY: elevationY(frame, topM + limitM) }];
 }
 
@@ -149,10 +150,24 @@ function drawLimits(pen: Pen, { ink }: ProfileLook, limits: readonly LimitMark[]
   pen.stroke();
 }
 
-function words(pen: Pen, { ink }: ProfileLook, text: string, [x, y]: Point): void {
+/** What something on the ground is called, and where it stands, px. */
+type NameMark = { readonly text: string; readonly x: number; readonly groundY: number };
+
+/** From the ground to the names under it, and from one row of names to the next, px at the usual size of letters. */
+const [underGroundPx, nameRowPx] = [24, 13];
+
+/** Names under the ground, one that would lie on another a row lower. */
+function writeNames(pen: Pen, { ink }: ProfileLook, names: readonly NameMark[]): void {
   pen.font = lettering(11 * ink.letterFrac, 400);
   pen.fillStyle = ink.ink;
   pen.textAlign = "center";
   pen.textBaseline = "middle";
-  pen.fillText(text, x, y);
+  const written: { readonly row: number; readonly fromX: number; readonly toX: number }[] = [];
+  for (const { text, x, groundY } of names) {
+    const halfPx = pen.measureText(text).width / 2 + 4;
+    let row = 0;
+    while (written.some((one) => one.row === row && one.toX > x - halfPx && one.fromX < x + halfPx)) row += 1;
+    written.push({ row, fromX: x - halfPx, toX: x + halfPx });
+    pen.fillText(text, x, groundY + (underGroundPx + row * nameRowPx) * ink.letterFrac);
+  }
 }

@@ -16,7 +16,7 @@ const wireDashes: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
   primary: [10, 3],
   secondary: [8, 2, 2, 2],
   neutral: [4, 3],
-  communication: [2, 3],
+  communication: [7, 3, 1, 3, 1, 3],
   ourStrand: [],
   equipment: [],
   streetLight: [],

@@ -1,9 +1,10 @@
 import { drawFindingMark } from "../canvas/drawFindings.ts";
 import type { Pen } from "../canvas/paint.ts";
+import { drawDimensions } from "./drawDimensions.ts";
 import { drawHungThings } from "./drawHungThings.ts";
 import { drawBelow, drawGroundLine } from "./drawLand.ts";
 import { drawOtherWires, drawOurLine } from "./drawLine.ts";
-import { drawProfilePoles } from "./drawProfilePoles.ts";
+import { drawOnPoles, drawProfilePoles } from "./drawProfilePoles.ts";
 import { findingMarkPoint, type ProfileFindingMark } from "./profileFindings.ts";
 import type { ProfileLook, ProfileScene } from "./profileScene.ts";
 
@@ -13,12 +14,14 @@ export function drawLand(pen: Pen, look: ProfileLook, scene: ProfileScene): void
   drawBelow(pen, look, scene);
 }
 
-/** Poles, everybody's wires, our line and what hangs in it. */
+/** Poles, everybody's wires, our line with what hangs in it and its clearances. */
 export function drawPlant(pen: Pen, look: ProfileLook, scene: ProfileScene): void {
+  drawProfilePoles(pen, look, scene);
   drawOtherWires(pen, look, scene);
   drawOurLine(pen, look, scene);
   drawHungThings(pen, look, scene);
-  drawProfilePoles(pen, look, scene);
+  drawDimensions(pen, look, scene);
+  drawOnPoles(pen, look, scene);
 }
 
 /** Marks of the findings in sight. */

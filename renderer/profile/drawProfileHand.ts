@@ -3,7 +3,7 @@ import { poleTopM, stepStationM } from "../../core/plant/profile.ts";
 import { placeOnProfile } from "../../core/plant/profilePlace.ts";
 import { type RefKey, splitRef } from "../app/ref.ts";
 import type { Pen } from "../canvas/paint.ts";
-import { elevationY, margins, stationX } from "./frame.ts";
+import { elevationY, stationScalePx, stationX } from "./frame.ts";
 import { type ProfileSight, pointOnProfile } from "./profileHit.ts";
 import type { ProfileLook } from "./profileScene.ts";
 import type { ProfileView } from "./profileView.ts";
@@ -31,7 +31,7 @@ export function drawProfileHand(
     pen.lineWidth = 1;
     pen.beginPath();
     pen.moveTo(x, 0);
-    pen.lineTo(x, frame.heightPx - margins.bottomPx / 2);
+    pen.lineTo(x, frame.heightPx - stationScalePx);
     pen.stroke();
   }
   // a wash, so that lines and letters under it stay readable

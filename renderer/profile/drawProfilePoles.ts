@@ -3,16 +3,16 @@ import { formatLength } from "../../core/units/formatLength.ts";
 import { lettering } from "../canvas/ink.ts";
 import type { Pen } from "../canvas/paint.ts";
 import { attachmentWords } from "../panels/words.ts";
+import { labelLinePx, writeLines } from "./drawLabel.ts";
 import { elevationY } from "./frame.ts";
 import { type PoleMark, type ProfileLook, type ProfileScene, tagLetterPx } from "./profileScene.ts";
 
 /** Least distance between poles for attachments to be named, px. */
 const namedPolePx = 150;
 
-/** Poles to their height, feet tagged below the ground; attachments of every owner, ours as filled dots. */
-export function drawProfilePoles(pen: Pen, look: ProfileLook, scene: ProfileScene): void {
-  const { frame, ink } = look;
-  pen.strokeStyle = ink.ink;
+/** Poles to their height; where they stand close a shade behind the lines. */
+export function drawProfilePoles(pen: Pen, { frame, ink }: ProfileLook, scene: ProfileScene): void {
+  pen.strokeStyle = scene.isRoomy ? ink.ink : ink.hair;
   pen.lineWidth = scene.isRoomy ? 3 : 1;
   for (const isKnown of [true, false]) {
     pen.setLineDash(isKnown ? [] : [4, 3]);
@@ -25,18 +25,23 @@ export function drawProfilePoles(pen: Pen, look: ProfileLook, scene: ProfileScen
     pen.stroke();
   }
   pen.setLineDash([]);
+}
+
+/** Tags below the feet of the poles; attachments of every owner, ours as filled dots, with their names where there is room. */
+export function drawOnPoles(pen: Pen, look: ProfileLook, scene: ProfileScene): void {
+  const { ink } = look;
   pen.font = lettering(tagLetterPx * ink.letterFrac, 600);
   pen.fillStyle = ink.ink;
   pen.textAlign = "center";
   pen.textBaseline = "top";
-  for (const { pole, x, isTagged } of scene.poles)
-    if (isTagged) pen.fillText(pole.tag, x, elevationY(frame, pole.footM) + 5);
+  for (const { pole, x, tagY } of scene.poles) if (tagY !== null) pen.fillText(pole.tag, x, tagY);
   if (!scene.isRoomy) return;
   for (const isOurs of [false, true]) drawDots(pen, look, scene, isOurs);
   for (const mark of scene.poles) if (mark.roomPx >= namedPolePx) nameAttachments(pen, look, mark);
 }
 
 function drawDots(pen: Pen, { frame, ink }: ProfileLook, { poles }: ProfileScene, isOurs: boolean): void {
+  pen.strokeStyle = ink.ink;
   pen.beginPath();
   for (const { pole, x, roomPx } of poles) {
     const radiusPx = roomPx > 60 ? 3.5 : 2.25;
@@ -53,39 +58,44 @@ function drawDots(pen: Pen, { frame, ink }: ProfileLook, { poles }: ProfileScene
   pen.stroke();
 }
 
-/** Names the attachments of a pole with their heights, upwards, each where the one below leaves room. */
+/** From a pole to its names, px. */
+const asidePx = 9;
+
+/** How far over its attachment a name stands, so that it does not lie on the wire, px at the usual size of letters. */
+const overPx = 8;
+
+/** A name pushed farther than this by those under it is left out, px at the usual size of letters. */
+const mostPushedPx = 40;
+
+/** Names the attachments of a pole with their heights, upwards, each over the one below and led to its attachment where it had to give way. */
 function nameAttachments(pen: Pen, look: ProfileLook, { pole, x }: PoleMark): void {
   const { frame, ink, units } = look;
-  let namedFromY = Number.POSITIVE_INFINITY;
+  const linePx = labelLinePx * ink.letterFrac;
+  let freeY = Number.POSITIVE_INFINITY;
   for (const { kind, heightM } of pole.attachments) {
     const y = elevationY(frame, pole.footM + heightM);
-    if (y > namedFromY - 13 * ink.letterFrac) continue;
-    namedFromY = y;
-    plate(
-      pen,
-      look,
-      `${attachmentWords[kind]} ${formatLength(heightM, units, "height")}`,
-      [x, y],
-      kind === "ourStrand",
-    );
+    const wantedY = y - overPx * ink.letterFrac;
+    const middleY = Math.min(wantedY, freeY - linePx / 2);
+    if (wantedY - middleY > mostPushedPx * ink.letterFrac) continue;
+    freeY = middleY - linePx / 2;
+    const text = `${attachmentWords[kind]} ${formatLength(heightM, units, "height")}`;
+    const write = writeLines(pen, look, [{ text, isBold: kind === "ourStrand" }]);
+    const isRight = x + asidePx + write.widthPx < frame.widthPx;
+    if (wantedY - middleY > 2) lead(pen, look, [x, y], [x + (isRight ? asidePx : -asidePx), middleY]);
+    write.at(isRight ? x + asidePx : x - asidePx - write.widthPx, middleY - linePx / 2);
   }
 }
 
-/** A label beside its attachment, on the side where the paper has room. */
-function plate(
+function lead(
   pen: Pen,
-  { frame, ink }: ProfileLook,
-  text: string,
+  { ink }: ProfileLook,
   [x, y]: readonly [number, number],
-  isOurs: boolean,
+  [toX, toY]: readonly [number, number],
 ): void {
-  pen.font = lettering(11 * ink.letterFrac, isOurs ? 600 : 400);
-  const widthPx = pen.measureText(text).width;
-  const leftPx = x + 8 + widthPx < frame.widthPx ? x + 8 : x - 8 - widthPx;
-  pen.textAlign = "left";
-  pen.textBaseline = "middle";
-  pen.fillStyle = ink.ground;
-  pen.fillRect(leftPx - 2, y - 7 * ink.letterFrac, widthPx + 4, 14 * ink.letterFrac);
-  pen.fillStyle = isOurs ? ink.ink : ink.soft;
-  pen.fillText(text, leftPx, y);
+  pen.strokeStyle = ink.soft;
+  pen.lineWidth = 0.75;
+  pen.beginPath();
+  pen.moveTo(x, y);
+  pen.lineTo(toX, toY);
+  pen.stroke();
 }

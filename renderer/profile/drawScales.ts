@@ -3,7 +3,7 @@ import { fixedText } from "../../core/units/fixedText.ts";
 import { formatStation } from "../../core/units/station.ts";
 import { lettering } from "../canvas/ink.ts";
 import type { Pen } from "../canvas/paint.ts";
-import { elevationAt, elevationY, stationAt, stationX } from "./frame.ts";
+import { elevationAt, elevationY, stationAt, stationScalePx, stationX } from "./frame.ts";
 import type { ProfileLook } from "./profileScene.ts";
 
 /** Room of the scale of elevations, px. */
@@ -17,7 +17,7 @@ export function drawScales(pen: Pen, { frame, ink, units }: ProfileLook, lengthM
   const unitM = units === "us" ? metresPerFoot : 1;
   pen.fillStyle = ink.ground;
   pen.fillRect(0, 0, gutterPx, frame.heightPx);
-  pen.fillRect(0, frame.heightPx - 20, frame.widthPx, 20);
+  pen.fillRect(0, frame.heightPx - stationScalePx, frame.widthPx, stationScalePx);
   pen.font = lettering(11 * ink.letterFrac, 400);
   pen.fillStyle = ink.soft;
   pen.strokeStyle = ink.hair;
@@ -37,10 +37,10 @@ export function drawScales(pen: Pen, { frame, ink, units }: ProfileLook, lengthM
   for (let m = Math.max(0, Math.ceil(stationAt(frame, gutterPx) / along) * along); m <= toM; m += along) {
     const x = stationX(frame, m);
     pen.fillText(formatStation(m, units), x, frame.heightPx - 8);
-    line(pen, [x, frame.heightPx - 20], [x, frame.heightPx - 16]);
+    line(pen, [x, frame.heightPx - stationScalePx], [x, frame.heightPx - 16]);
   }
-  line(pen, [gutterPx, 0], [gutterPx, frame.heightPx - 20]);
-  line(pen, [gutterPx, frame.heightPx - 20], [frame.widthPx, frame.heightPx - 20]);
+  line(pen, [gutterPx, 0], [gutterPx, frame.heightPx - stationScalePx]);
+  line(pen, [gutterPx, frame.heightPx - stationScalePx], [frame.widthPx, frame.heightPx - stationScalePx]);
 }
 
 function stepFor(least: number): number {

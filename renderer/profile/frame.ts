@@ -13,7 +13,10 @@ export type Frame = {
 };
 
 /** Room for the scales at the left and below, and for marks above, px. */
-export const margins = { leftPx: 84, rightPx: 40, topPx: 44, bottomPx: 40 } as const;
+const margins = { leftPx: 84, rightPx: 40, topPx: 44, bottomPx: 58 } as const;
+
+/** Height of the scale of stations at the lower edge, px. */
+export const stationScalePx = 20;
 
 const [leastPxPerM, mostPxPerM] = [0.01, 60];
 const [leastUpPxPerM, mostUpPxPerM] = [0.5, 200];

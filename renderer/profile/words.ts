@@ -27,7 +27,6 @@ export const profileWords = {
   over: (what: string) => `Over ${what}`,
   least: (what: string) => `Least over ${what}`,
   atPole: (what: string) => `From ${what} at the pole`,
-  short: (by: string) => `${by} short`,
 } as const;
 
 /** Words of the field for how tight a strand is strung. */
@@ -36,6 +35,15 @@ export const tensionWords = {
   sagOf: (section: string) => `Stringing sag of ${section}, % of the span`,
   strung: (tension: string) => `${tension} as strung`,
   between: "A strand is strung to a sag of 0.2 to 5 % of its span here.",
+} as const;
+
+/** Words of dimensions. */
+export const dimensionWords = {
+  beside: (distance: string) => `${distance} beside`,
+  limit: (limit: string, isUnverified: boolean) => `limit ${limit}${isUnverified ? ", unverified" : ""}`,
+  noLimit: "no limit in the clearance set",
+  passesOver: "the line passes over it",
+  short: (by: string) => `◆ ${by} short`,
 } as const;
 
 export const caseWords: Readonly<Record<ProfileCase, string>> = {

@@ -16,16 +16,11 @@ const measure = (text: string, sizePx: number): number => text.length * sizePx *
 
 function route() {
   const ground = changed(smallRoute({ poleCount: 6 }), "pole", "pole-5", { groundM: null, aboveGroundM: null });
-  const shed = {
-    id: "shed",
-    spanId: "span-1",
-    name: "Shed",
-    kind: "building",
-    offsetM: 20,
-    lengthM: 4,
-    heightM: 3,
-  } as const;
-  return withRows(ground, "structure", [{ ...shed, besideM: 0, side: "left" }]);
+  const building = { spanId: "span-1", kind: "building", lengthM: 4, side: "left" } as const;
+  return withRows(ground, "structure", [
+    { ...building, id: "shed", name: "Shed", offsetM: 20, heightM: 3, besideM: 0 },
+    { ...building, id: "barn", name: "Barn", offsetM: 32, heightM: 5, besideM: 1 },
+  ]);
 }
 
 /** A look at a profile: the whole path, or closer about a place of the page. */
@@ -53,7 +48,7 @@ function inked(draw: (pen: ReturnType<typeof openRecordingPen>["pen"]) => void):
 }
 
 function inkedAnew(plant: Plant, look: ProfileLook): readonly string[] {
-  const scene = profileScene(profileOf(plant, cableId), look, measure);
+  const scene = profileScene(plant, profileOf(plant, cableId), look, measure);
   return inked((pen) => {
     drawLand(pen, look, scene);
     drawPlant(pen, look, scene);
@@ -73,7 +68,7 @@ test("over any drags, what stands still on the profile and what moves above it a
         const all = [...present.attachment.values()];
         const held = all[attachment % all.length];
         if (!held) throw new Error("the small route has attachments");
-        const whole = profileScene(profile, look, measure);
+        const whole = profileScene(plant, profile, look, measure);
         const { still } = partedScene(whole, held.poleId);
         const kept = inked((pen) => {
           drawLand(pen, look, whole);
@@ -83,7 +78,7 @@ test("over any drags, what stands still on the profile and what moves above it a
         for (const heightM of heightsM) {
           draft.hang(heightM);
           const shown = profileWith(profile, draft.plant, held.poleId);
-          const { moving } = partedScene(profileScene(shown, look, measure), held.poleId);
+          const { moving } = partedScene(profileScene(draft.plant, shown, look, measure), held.poleId);
           const above = inked((pen) => drawPlant(pen, look, moving));
           present = changed(present, "attachment", held.id, { heightM });
           const anew = inkedAnew(openPlant(present), look);
