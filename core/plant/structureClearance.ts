@@ -1,6 +1,15 @@
 import type { ClearanceSurface } from "../model/catalogueRows.ts";
-import type { Structure } from "../model/tables.ts";
-import { type Clearance, clearanceOver, type Passage, surfaceOf, type Unknown } from "./clearance.ts";
+import type { ClearanceLimit, Structure } from "../model/tables.ts";
+import {
+  type BindingCase,
+  bindingCases,
+  type Clearance,
+  clearanceLimitFor,
+  clearanceOver,
+  type Passage,
+  surfaceOf,
+  type Unknown,
+} from "./clearance.ts";
 import { groundLine } from "./groundLine.ts";
 import { lineHeight } from "./lineHeight.ts";
 import { defineQuery, type Plant } from "./plant.ts";
@@ -35,4 +44,24 @@ export const structureClearance = defineQuery("structure-clearance", (plant, str
   if (line.kind === "unknown") return line;
   const passage = structurePassage(plant, structureId);
   return passage.kind === "unknown" ? passage : clearanceOver(line, passage);
+});
+
+/** A structure beside the line: how far, against what, and how high the line hangs over it besides. */
+export type Beside = {
+  /** Level distance from the line to its nearest face, m. */
+  readonly besideM: number;
+  /** Undefined where the clearance set has none. */
+  readonly limit: ClearanceLimit | undefined;
+  /** Of the cases that bind over its top the one with the least to spare; null where none binds or nobody can tell. */
+  readonly over: BindingCase | null;
+};
+
+/** A structure that the line passes beside; null where it passes over it. */
+export const structureBeside = defineQuery("structure-beside", (plant, structureId): Beside | null => {
+  const { kind, besideM } = plant.rowOf("structure", structureId);
+  if (besideM === 0) return null;
+  const { over, beside } = structureSurfaces(kind);
+  const clearance = structureClearance(plant, structureId);
+  const [worst] = clearance.kind === "known" ? bindingCases(plant, over, clearance.byCase) : [];
+  return { besideM, limit: clearanceLimitFor(plant, beside), over: worst ?? null };
 });

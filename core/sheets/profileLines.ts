@@ -18,7 +18,7 @@ const wireDashMm: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
   primary: [5, 1.2],
   secondary: [4, 0.9, 0.9, 0.9],
   neutral: [2, 1.2],
-  communication: [0.9, 1.2],
+  communication: [2.4, 0.9, 0.3, 0.9, 0.3, 0.9],
   ourStrand: [],
   equipment: [],
   streetLight: [],
@@ -56,11 +56,9 @@ export function drawOtherWires(desk: ProfileDesk): void {
 /** Our line: the band between its highest and lowest case, each case by its dash, strung as the full line. */
 export function drawOurLine(desk: ProfileDesk): void {
   for (const step of desk.row.steps) {
-    const { line, offsetsM } = step.span;
-    if (!line) continue;
-    const extreme = (pick: (...values: number[]) => number) =>
-      offsetsM.map((_, index) => pick(...profileCases.map((one) => line[one][index] ?? 0)));
-    const [upper, lower] = [curve(desk, step, extreme(Math.max)), curve(desk, step, extreme(Math.min))];
+    const { line, band } = step.span;
+    if (!(line && band)) continue;
+    const [upper, lower] = [curve(desk, step, band.upperM), curve(desk, step, band.lowerM)];
     desk.draw([area("cable", null, [...upper, ...lower.toReversed()], { fill: 0.86 })]);
     for (const one of profileCases) {
       const pen = one === "stringing" ? "bold" : "thin";

@@ -1,6 +1,8 @@
 import type { Plant } from "../plant/plant.ts";
 import type { ProfileCase } from "../plant/profileSpan.ts";
 import type { SpanClearance } from "../plant/spanClearance.ts";
+import type { Beside } from "../plant/structureClearance.ts";
+import { besideStand } from "../rules/besideShort.ts";
 import { catalogueBasis, isUnverified } from "../rules/rule.ts";
 import { isUnder } from "../rules/withinLimit.ts";
 import { metresPerInch } from "../units/constants.ts";
@@ -27,8 +29,28 @@ export function clearanceLines(clearance: SpanClearance, system: UnitSystem): re
   ];
 }
 
+/** A distance beside a structure as its dimension says it, against its limit, and what stands in for it where it is too small. */
+export function besideLines(beside: Beside, system: UnitSystem): readonly LabelLine[] {
+  const stand = besideStand(beside);
+  const last =
+    stand.kind === "short"
+      ? [{ text: `◆ ${formatLength(stand.shortM, system, "height")} short`, face: "narrowBold" as const }]
+      : stand.kind === "over"
+        ? [{ text: "the line passes over it", face: "narrow" as const }]
+        : [];
+  return [
+    { text: `${clearanceText(beside.besideM, system)} beside`, face: "narrowBold", heightMm: 2.2 },
+    {
+      text: beside.limit ? `limit ${limitText(beside, system)}` : "no limit in the clearance set",
+      face: "narrow",
+      heightMm: smallMm,
+    },
+    ...last.map((line) => ({ ...line, heightMm: smallMm })),
+  ];
+}
+
 /** The limit of a clearance with its mark where nobody has read it; empty where there is none. */
-function limitText({ limit }: SpanClearance, system: UnitSystem): string {
+function limitText({ limit }: Pick<SpanClearance, "limit">, system: UnitSystem): string {
   if (!limit) return "";
   const figure = limitFigure(limit.limitM, system);
   return isUnverified(catalogueBasis(limit)) ? `${figure}, unverified` : figure;
