@@ -1,3 +1,4 @@
+import { furtherCases } from "../model/catalogueRows.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Book, Draft, Drawn } from "./book.ts";
 import type { Mark, PaperPoint, SheetLink } from "./displayList.ts";
@@ -79,7 +80,7 @@ function head({ plant, row, chart }: ProfileDesk, book: Book, links: SheetLink[]
 
 /** The key of the lines, both scales, and what is not on the sheet. */
 function foot(desk: ProfileDesk): readonly Mark[] {
-  const { plant, across, up } = desk;
+  const { plant, row, across, up } = desk;
   const { left, right, bottom } = drawingBox;
   const notes = caseNotes(plant);
   const times = Math.round((across.denominator / up.denominator) * 10) / 10;
@@ -92,7 +93,8 @@ function foot(desk: ProfileDesk): readonly Mark[] {
     }),
   ];
   let x = left;
-  for (const one of ["stringing", "hot", "iced", "cold"] as const) {
+  const further = furtherCases.filter((one) => row.steps.some(({ span }) => span.line?.[one] !== undefined));
+  for (const one of ["stringing", "hot", "iced", "cold", ...further] as const) {
     const y = bottom + 3.2;
     const sample: readonly PaperPoint[] = [
       [x, y],

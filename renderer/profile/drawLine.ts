@@ -1,3 +1,4 @@
+import { furtherCases } from "../../core/model/catalogueRows.ts";
 import { type Profile, type ProfileStep, stepStationM } from "../../core/plant/profile.ts";
 import { type ProfileCase, type ProfileWire, profileCases } from "../../core/plant/profileSpan.ts";
 import { type Ink, lettering } from "../canvas/ink.ts";
@@ -14,6 +15,9 @@ export const caseDashes: Readonly<Record<ProfileCase, readonly number[]>> = {
   stringing: [],
   hot: [2, 2],
   iced: [7, 3],
+  extremeWind: [10, 3, 2, 3],
+  extremeIce: [10, 3, 2, 3, 2, 3],
+  worker: [1, 2],
 };
 
 const wireDashes: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
@@ -88,7 +92,10 @@ export function drawOtherWires(pen: Pen, picture: ProfilePicture): void {
   pen.setLineDash([]);
 }
 
-/** Our line: the band between its highest and its lowest case, each case by its dash, strung as the full line. */
+/**
+ * Our line: the band between its highest and its lowest case of clearance, each case by its dash, strung as the full line. The further
+ * cases of strength, against which no clearance is held, are dashes alone.
+ */
 export function drawOurLine(pen: Pen, picture: ProfilePicture): void {
   const { frame, ink } = picture;
   const steps = shownSteps(picture);
@@ -105,12 +112,12 @@ export function drawOurLine(pen: Pen, picture: ProfilePicture): void {
   pen.fillStyle = ink.hair;
   pen.fill();
   pen.strokeStyle = ink.ink;
-  for (const one of profileCases) {
+  for (const one of [...profileCases, ...furtherCases]) {
     pen.lineWidth = one === "stringing" ? 2 : 1;
     pen.setLineDash(isRoomy(picture, steps) ? [...caseDashes[one]] : []);
     strokeAll(
       pen,
-      lines.map(({ step, line }) => curve(frame, step, line[one])),
+      lines.map(({ step, line }) => curve(frame, step, line[one] ?? [])),
     );
   }
   pen.setLineDash([]);
@@ -129,6 +136,7 @@ function curve(frame: Frame, step: ProfileStep, elevationsM: readonly number[]):
   const widthPx = Math.abs(stationX(frame, step.startM + lengthM) - stationX(frame, step.startM));
   const stride = Math.max(1, Math.ceil((offsetsM.length * leastApartPx) / widthPx));
   const last = offsetsM.length - 1;
+  if (elevationsM.length === 0) return [];
   return offsetsM.flatMap((offsetM, i) =>
     i === last || i % stride === 0 ? [placed(frame, step, offsetM, elevationsM[i] ?? 0)] : [],
   );
