@@ -1,17 +1,37 @@
-import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import {
+  type ClearanceCase,
+  type ClearanceSurface,
+  clearanceCases,
+  type FurtherCase,
+  furtherCases,
+} from "../model/catalogueRows.ts";
 import type { Attachment, Crossing, Structure } from "../model/tables.ts";
 import { clearanceLimitFor } from "./clearance.ts";
 import { groundAtM, groundLine } from "./groundLine.ts";
 import { type Hung, hungInSpan } from "./hanging.ts";
-import { lineHeight } from "./lineHeight.ts";
+import { type LineHeight, lineHeight } from "./lineHeight.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { spanSeparations } from "./separation.ts";
+import { stateIn } from "./strength.ts";
 import { type Beside, structureBeside, structureSurfaces } from "./structureClearance.ts";
 
-/** Cases a profile shows the line in: those of clearance, and the cold that draws it highest. */
+/** Cases a profile shows every line in: those of clearance, and the cold that draws it highest. */
 export const profileCases = ["cold", ...clearanceCases] as const;
 
-export type ProfileCase = ClearanceCase | "cold";
+/** Those, and the further cases of strength, which a profile shows where the route is checked under them. */
+export type ProfileCase = ClearanceCase | "cold" | FurtherCase;
+
+/** Elevation of our line's underside at each offset in each case, m; blown out by wind, its height alone. */
+export type ProfileLine = Readonly<Record<(typeof profileCases)[number], readonly number[]>> &
+  Readonly<Partial<Record<FurtherCase, readonly number[]>>>;
+
+/** The further cases a line is shown in, each with its elevations. */
+export function furtherLines(line: ProfileLine): readonly (readonly [FurtherCase, readonly number[]])[] {
+  return furtherCases.flatMap((one) => {
+    const elevationsM = line[one];
+    return elevationsM ? [[one, elevationsM] as const] : [];
+  });
+}
 
 /** Pieces a curve is told in: a parabola of 1 % sag keeps within 0.01 % of its span of them. */
 const pieceCount = 12;
@@ -48,8 +68,8 @@ export type ProfileSpan = {
   /** Null where nobody measured the ground at a pole. */
   readonly ground: readonly { readonly offsetM: number; readonly groundM: number }[] | null;
   /** Elevation of our line's underside at each offset in each case; null where nobody can tell. */
-  readonly line: Readonly<Record<ProfileCase, readonly number[]>> | null;
-  /** Highest and lowest of the cases at each offset, m; null with the line. */
+  readonly line: ProfileLine | null;
+  /** Highest and lowest of the cases of clearance at each offset, m; null with the line. */
   readonly band: { readonly upperM: readonly number[]; readonly lowerM: readonly number[] } | null;
   /** Why there is no line or no ground; null where there is. */
   readonly why: string | null;
@@ -65,7 +85,7 @@ export const profileSpan = defineQuery("profile-span", (plant, spanId): ProfileS
   const ground = groundLine(plant, spanId);
   const line = lineHeight(plant, spanId);
   const offsetsM = offsetsOf(lengthM, line.kind === "known" ? line.cornersM : []);
-  const curves = line.kind === "known" ? curvesOf(offsetsM, line.undersideM) : null;
+  const curves = line.kind === "known" ? curvesOf(plant, spanId, offsetsM, line) : null;
   return {
     spanId,
     lengthM,
@@ -103,12 +123,27 @@ export function elevationOn({ offsetsM }: ProfileSpan, elevationsM: readonly num
   return runM === 0 ? b : a + ((b - a) * (offsetM - (offsetsM[from] ?? 0))) / runM;
 }
 
-function curvesOf(offsetsM: readonly number[], undersideM: (offsetM: number, condition: ProfileCase) => number) {
-  const curve = (condition: ProfileCase) => offsetsM.map((offsetM) => undersideM(offsetM, condition));
-  return { cold: curve("cold"), stringing: curve("stringing"), hot: curve("hot"), iced: curve("iced") };
+function curvesOf(
+  plant: Plant,
+  spanId: string,
+  offsetsM: readonly number[],
+  { undersideM, undersideInM }: Extract<LineHeight, { kind: "known" }>,
+): ProfileLine {
+  const curve = (condition: ClearanceCase | "cold") => offsetsM.map((offsetM) => undersideM(offsetM, condition));
+  const further = furtherCases.flatMap((condition) => {
+    const state = stateIn(plant, spanId, condition);
+    return state ? [[condition, offsetsM.map((offsetM) => undersideInM(offsetM, state))] as const] : [];
+  });
+  return {
+    cold: curve("cold"),
+    stringing: curve("stringing"),
+    hot: curve("hot"),
+    iced: curve("iced"),
+    ...Object.fromEntries(further),
+  };
 }
 
-function bandOf(offsetsM: readonly number[], curves: NonNullable<ProfileSpan["line"]>) {
+function bandOf(offsetsM: readonly number[], curves: ProfileLine) {
   const all = offsetsM.map((_, index) => profileCases.map((one) => curves[one][index] ?? 0));
   return { upperM: all.map((each) => Math.max(...each)), lowerM: all.map((each) => Math.min(...each)) };
 }

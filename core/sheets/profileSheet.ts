@@ -1,3 +1,4 @@
+import { furtherCases } from "../model/catalogueRows.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { ProfileWay } from "../plant/profile.ts";
 import type { Book, Draft, Drawn } from "./book.ts";
@@ -103,7 +104,8 @@ function foot(desk: ProfileDesk): readonly Mark[] {
     }),
   ];
   let x = left;
-  for (const one of ["stringing", "hot", "iced", "cold"] as const) {
+  const further = furtherCases.filter((one) => row.steps.some(({ span }) => span.line?.[one] !== undefined));
+  for (const one of ["stringing", "hot", "iced", "cold", ...further] as const) {
     const y = bottom + 3.2;
     const sample: readonly PaperPoint[] = [
       [x, y],

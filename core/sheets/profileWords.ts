@@ -1,3 +1,4 @@
+import { type ExtremeCase, extremeCases, extremeRow } from "../plant/extremeWeather.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { ProfileCase } from "../plant/profileSpan.ts";
 import type { SpanClearance } from "../plant/spanClearance.ts";
@@ -5,8 +6,7 @@ import type { Beside } from "../plant/structureClearance.ts";
 import { besideStand } from "../rules/besideShort.ts";
 import { catalogueBasis, isUnverified } from "../rules/rule.ts";
 import { isUnder } from "../rules/withinLimit.ts";
-import { metresPerInch } from "../units/constants.ts";
-import { fixedText } from "../units/fixedText.ts";
+import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { formatTemperature } from "../units/formatTemperature.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
@@ -84,18 +84,25 @@ export function overText(plant: Plant, { over }: SpanClearance): string {
   }
 }
 
-/** What the cases stand for, by the route's district, and where its figures come from. */
+/** What the cases stand for, by the route's district and what else its settings ask for, and where the figures come from. */
 export function caseNotes(plant: Plant): Readonly<Record<ProfileCase | "source", string>> {
   const system = plant.settings().unitSystem;
   const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
   const degrees = (valueC: number) => formatTemperature(valueC, system);
-  const ice =
-    system === "us" ? `${fixedText(district.iceM / metresPerInch, 2)} in` : `${fixedText(district.iceM * 1000, 1)} mm`;
+  const extreme = (condition: ExtremeCase) => {
+    const row = extremeRow(plant, condition);
+    return row ? `${row.name}, blown out, ${degrees(row.temperatureDegC)}` : "";
+  };
+  const weathers = [district, ...extremeCases.flatMap((one) => extremeRow(plant, one) ?? [])];
+  const told = weathers.map((row) => `${row.name}${isUnverified(catalogueBasis(row)) ? ", unverified" : ""}`);
   return {
     cold: `cold ${degrees(district.temperatureDegC)}`,
     stringing: "strung, nothing hung on it yet",
     hot: `hot ${degrees(district.hotDegC)}`,
-    iced: `${ice} of ice at ${degrees(district.icedDegC)}`,
-    source: `Cases: ${district.name}${isUnverified(catalogueBasis(district)) ? ", unverified" : ""}.`,
+    iced: `${formatLength(district.iceM, system, "thickness")} of ice at ${degrees(district.icedDegC)}`,
+    extremeWind: extreme("extremeWind"),
+    extremeIce: extreme("extremeIce"),
+    worker: `worker of ${formatForce(plant.settings().workerLoadN, system)} at midspan`,
+    source: `Cases: ${told.join("; ")}.`,
   };
 }

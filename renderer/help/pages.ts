@@ -65,6 +65,7 @@ export const helpPages: readonly HelpPage[] = [
       "Rest the pointer on a station, or walk there by left and right: the card tells the clearance in each case against its limit.",
       "Drag an attachment up or down, ours or another's: heights and clearances are told while it moves, and letting go is one edit. Up and down choose an attachment by keys, Enter types its height.",
       "Beside the name of the cable or strand stands how tight the strand of the span at hand is strung: change it, and the line hangs anew at once. All changes until one leaves the field are one step of undo.",
+      "Where the standards ask for extreme wind, extreme ice or a worker on the strand, the line is drawn in those cases too, blown out as it hangs. They are cases of strength: no clearance is held against them.",
       "The cold case is the temperature of the loading district without ice. The wires of others hang at their measured sag, else at the assumed one of the standards.",
     ],
   },

@@ -1,4 +1,6 @@
 import { Maximize, X } from "lucide-react";
+import { furtherCases } from "../../core/model/catalogueRows.ts";
+import type { Profile } from "../../core/plant/profile.ts";
 import { profileCases } from "../../core/plant/profileSpan.ts";
 import { actionOf, perform } from "../app/actions.ts";
 import { refKey } from "../app/ref.ts";
@@ -39,7 +41,7 @@ export function ProfilePanel({ open }: { readonly open: OpenRoute }) {
           </select>
         </label>
         <TensionField open={open} profile={profile} />
-        <Key />
+        <Key profile={profile} />
         <button
           type="button"
           className="act"
@@ -64,10 +66,12 @@ export function ProfilePanel({ open }: { readonly open: OpenRoute }) {
   );
 }
 
-function Key() {
+/** Dashes of the cases the line is drawn in, those of clearance first. */
+function Key({ profile }: { readonly profile: Profile }) {
+  const further = furtherCases.filter((one) => profile.steps.some(({ span }) => span.line?.[one] !== undefined));
   return (
     <ul className="profile-key" aria-label={profileWords.key}>
-      {profileCases.map((one) => (
+      {[...profileCases, ...further].map((one) => (
         <li key={one}>
           <svg width={28} height={8} aria-hidden="true">
             <line

@@ -1,3 +1,4 @@
+import { furtherCases } from "../../core/model/catalogueRows.ts";
 import { type ProfileStep, stepStationM } from "../../core/plant/profile.ts";
 import { type ProfileCase, type ProfileWire, profileCases } from "../../core/plant/profileSpan.ts";
 import type { Pen } from "../canvas/paint.ts";
@@ -10,6 +11,9 @@ export const caseDashes: Readonly<Record<ProfileCase, readonly number[]>> = {
   stringing: [],
   hot: [2, 2],
   iced: [7, 3],
+  extremeWind: [10, 3, 2, 3],
+  extremeIce: [10, 3, 2, 3, 2, 3],
+  worker: [1, 2],
 };
 
 const wireDashes: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
@@ -41,8 +45,9 @@ export function drawOtherWires(pen: Pen, { frame, ink }: ProfileLook, { steps, i
 }
 
 /**
- * Our line: the band between its highest and its lowest case, each case by its dash, strung as the full line. Where spans are narrow the
- * band tells the cases.
+/**
+ * Our line: the band between its highest and its lowest case of clearance, each case by its dash, strung as the full line. The further
+ * cases of strength, against which no clearance is held, are dashes alone. Where spans are narrow the band tells the cases.
  */
 export function drawOurLine(pen: Pen, { frame, ink }: ProfileLook, { steps, isRoomy }: ProfileScene): void {
   pen.beginPath();
@@ -56,7 +61,7 @@ export function drawOurLine(pen: Pen, { frame, ink }: ProfileLook, { steps, isRo
   pen.fillStyle = ink.hair;
   pen.fill();
   pen.strokeStyle = ink.ink;
-  for (const one of isRoomy ? profileCases : (["stringing"] as const)) {
+  for (const one of isRoomy ? [...profileCases, ...furtherCases] : (["stringing"] as const)) {
     pen.lineWidth = one === "stringing" && isRoomy ? 2 : 1;
     pen.setLineDash([...caseDashes[one]]);
     pen.beginPath();

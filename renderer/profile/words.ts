@@ -51,6 +51,9 @@ export const caseWords: Readonly<Record<ProfileCase, string>> = {
   stringing: "Strung",
   hot: "Hot",
   iced: "Iced",
+  extremeWind: "Extreme wind",
+  extremeIce: "Extreme ice",
+  worker: "Worker at midspan",
 };
 
 /** What an attachment is called: what it is and whose. */

@@ -4,7 +4,7 @@ import type { Route } from "../../core/model/route.ts";
 import { type TableName, tables } from "../../core/model/tables.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { quantityKind, quantityText, readQuantity } from "./quantity.ts";
-import { markWords, unitWords, valueWords, wrongWords } from "./words.ts";
+import { chosenNone, markWords, unitWords, valueWords, wrongWords } from "./words.ts";
 
 export type Cell = string | number | boolean | null;
 
@@ -13,12 +13,27 @@ export type ColumnForm =
   | { readonly kind: "figure" | "words" }
   | { readonly kind: "choice"; readonly options: readonly { readonly value: string; readonly words: string }[] };
 
+/** The option that stands for no row. */
+const none = "";
+
+/** What a choice gives the column. */
+export function chosenCell(option: string): Cell {
+  return option === none ? null : option;
+}
+
 /** How a column of a table is edited in this route. */
 export function columnForm(route: Route, table: TableName, column: string, value: Cell): ColumnForm {
   const target = Object.entries<TableName>(references[table]).find(([name]) => name === column)?.[1];
   if (target) {
     const rows = [...route[target].values()];
-    return { kind: "choice", options: rows.map((row) => ({ value: row.id, words: nameOf(row) })) };
+    const mayBeNone = columnSchema(table, column)?.safeParse(null).success === true;
+    return {
+      kind: "choice",
+      options: [
+        ...(mayBeNone ? [{ value: none, words: chosenNone }] : []),
+        ...rows.map((row) => ({ value: row.id, words: nameOf(row) })),
+      ],
+    };
   }
   const options = listOf(columnSchema(table, column));
   if (options)
