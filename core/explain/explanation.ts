@@ -4,9 +4,9 @@ import type { Basis, Subject } from "../rules/rule.ts";
 /** A figure by name: which one, of which row. What a button beside it carries. */
 export type FigureRef =
   | { readonly figure: "sag" | "tension"; readonly id: string; readonly part: ClearanceCase }
-  /** `id` is the crossing, the span over whose ground, or the structure the line passes over. */
+  /** `id` is the crossing, the span over whose ground, or the structure the line passes over or under. */
   | {
-      readonly figure: "clearance" | "groundClearance" | "structureClearance";
+      readonly figure: "clearance" | "groundClearance" | "structureClearance" | "undersideClearance";
       readonly id: string;
       readonly part: ClearanceCase;
     }

@@ -39,7 +39,8 @@ export function figureOfText(text: string): FigureRef | null {
     case "tension":
     case "clearance":
     case "groundClearance":
-    case "structureClearance": {
+    case "structureClearance":
+    case "undersideClearance": {
       const part = clearanceCases.find((one) => one === more);
       return part ? { figure, id, part } : null;
     }

@@ -11,6 +11,8 @@ export type LineHeight =
       readonly lengthM: number;
       /** Elevation of the line's underside at an offset from the first pole in a case, m. */
       readonly undersideM: (offsetM: number, condition: ClearanceCase | "cold") => number;
+      /** How far the line's underside is below its strand, m. */
+      readonly underStrandM: number;
       /** Where the line may have a corner: what hangs on it, m from the first pole. */
       readonly cornersM: readonly number[];
       /** True where a pole lacks the height of our strand and the company's usual one was taken. */
@@ -32,6 +34,7 @@ export const lineHeight = defineQuery("line-height", (plant, spanId): LineHeight
   return {
     kind: "known",
     lengthM,
+    underStrandM: bundle.underStrandM,
     cornersM: sag.hot.pointLoads.map((load) => load.atM),
     undersideM(offsetM, condition) {
       const part = offsetM / lengthM;

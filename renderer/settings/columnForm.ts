@@ -17,8 +17,9 @@ export type ColumnForm =
 export function columnForm(route: Route, table: TableName, column: string, value: Cell): ColumnForm {
   const target = Object.entries<TableName>(references[table]).find(([name]) => name === column)?.[1];
   if (target) {
-    const rows = [...route[target].values()];
-    return { kind: "choice", options: rows.map((row) => ({ value: row.id, words: nameOf(row) })) };
+    const rows = [...route[target].values()].map((row) => ({ value: row.id, words: nameOf(row) }));
+    const none = mayBeNone(table, column) ? [{ value: "", words: unitWords.none }] : [];
+    return { kind: "choice", options: [...none, ...rows] };
   }
   const options = listOf(columnSchema(table, column));
   if (options)
@@ -42,11 +43,17 @@ export function readCell(
   units: UnitSystem,
 ): ReadCell {
   const read: ReadCell =
-    form.kind === "figure" ? readQuantity(text, quantityKind(column), units) : { ok: true, value: text };
+    form.kind === "figure"
+      ? readQuantity(text, quantityKind(column), units)
+      : { ok: true, value: text === "" && mayBeNone(table, column) ? null : text };
   if (!read.ok) return read;
   const checked = columnSchema(table, column)?.safeParse(read.value);
   if (checked?.success !== false) return read;
   return { ok: false, what: wrongWords.notHere(form.kind === "figure", limitWords(checked.error.issues[0])) };
+}
+
+function mayBeNone(table: TableName, column: string): boolean {
+  return columnSchema(table, column)?.safeParse(null).success === true;
 }
 
 function limitWords(issue: z.core.$ZodIssue | undefined): string {
