@@ -38,7 +38,7 @@ function drawCrossing(desk: ProfileDesk, step: ProfileStep, { row, topM, limitM 
 function drawStructure(desk: ProfileDesk, step: ProfileStep, { row, topM, limitM }: Under<"structures">): void {
   if (topM === null) return;
   const [left, right] = edges(desk, step, row.offsetM, row.lengthM, topM);
-  const [, foot] = desk.at(step.startM, topM - row.heightM);
+  const [, foot] = desk.at(step.startM, topM - row.heightM + (row.bottomM ?? 0));
   const size = [right[0] - left[0], left[1] - foot] as const;
   const box = rectangle("crossings", "medium", [left[0], foot], ...size, {
     fill: row.besideM > 0 ? null : 0.9,

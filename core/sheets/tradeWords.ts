@@ -57,7 +57,7 @@ export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
   neutral: "neutral",
   secondary: "secondary",
   primary: "primary",
-  supplyFiber: "fiber in the supply space",
+  supplyFiber: "supply fiber",
   equipment: "equipment",
   streetLight: "street-light bracket",
   dripLoop: "drip loop",
