@@ -16,6 +16,7 @@ export const demoSurvey = {
       besideM: feet(planted.nearSign.besideFt),
       side: "right",
       heightM: feet(planted.nearSign.heightFt),
+      bottomM: null,
     },
     {
       from: "B-05",
@@ -27,6 +28,7 @@ export const demoSurvey = {
       besideM: feet(14),
       side: "left",
       heightM: feet(22),
+      bottomM: null,
     },
   ],
   wireSags: [

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { accessTopic } from "./accessTopic.ts";
 import type { Answer } from "./answer.ts";
 import { assignTopic } from "./assignTopic.ts";
 import { attachmentRangeTopic } from "./attachmentRangeTopic.ts";
@@ -26,6 +27,7 @@ import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
 export const topics: readonly Topic[] = [
+  accessTopic,
   assignTopic,
   attachmentRangeTopic,
   clampedSpansTopic,

@@ -1,4 +1,5 @@
-import type { Attachment, Crossing, LivingUnit } from "../model/tables.ts";
+import type { DropSurface, LineSurface } from "../model/catalogueRows.ts";
+import type { Attachment, LivingUnit } from "../model/tables.ts";
 import { metresPerUsSurveyFoot } from "../units/constants.ts";
 import { parseLengthM } from "../units/parseLength.ts";
 import type { LengthUnit } from "./importOptions.ts";
@@ -113,18 +114,31 @@ const attachmentKinds: Words<Attachment["kind"]> = {
   neutral: ["neutral", "system neutral", "mgn"],
   secondary: ["secondary", "sec", "triplex", "service", "low voltage"],
   primary: ["primary", "pri", "high voltage", "distribution"],
+  supplyFiber: ["supply fiber", "supplyfiber", "supply fibre", "fiber in supply space", "power fiber"],
   equipment: ["equipment", "transformer", "regulator", "capacitor", "switch", "cutout"],
-  streetLight: ["street light", "streetlight", "street lamp", "luminaire", "light"],
-  riser: ["riser", "conduit", "u-guard"],
+  streetLight: ["street light", "streetlight", "street lamp", "luminaire", "light", "street light bracket", "bracket"],
+  dripLoop: ["drip loop", "driploop", "street light drip loop"],
+  riser: ["riser", "conduit", "u-guard", "riser bracket"],
 };
-const surfaces: Words<Crossing["surface"]> = {
+const surfaces: Words<LineSurface> = {
   road: ["road", "street", "highway", "alley", "truck road", "parking", "parking lot"],
   highLoadRoad: ["high load road", "high-load route"],
+  stateHighway: ["state highway", "state road"],
   driveway: ["driveway", "drive", "residential driveway"],
-  roadside: ["roadside", "verge", "along a road"],
+  alongStreet: ["along street", "along a street"],
+  alongRoad: ["along road", "along a road", "along a country road"],
+  roadside: ["roadside", "verge"],
   rail: ["rail", "railroad", "railway", "track"],
+  trolley: ["trolley", "railway with trolley wire", "electrified railway", "streetcar", "tram"],
   water: ["water", "creek", "river", "stream", "canal", "pond", "lake"],
-  sailingWater: ["sailing water"],
+  sailingWater20: ["sailing water under 20 acres"],
+  sailingWater200: ["sailing water 20 to 200 acres"],
+  sailingWater2000: ["sailing water 200 to 2000 acres"],
+  sailingWater: ["sailing water", "sailing water over 2000 acres"],
+  launch20: ["launch under 20 acres", "launch ramp under 20 acres"],
+  launch200: ["launch 20 to 200 acres", "launch ramp 20 to 200 acres"],
+  launch2000: ["launch 200 to 2000 acres", "launch ramp 200 to 2000 acres"],
+  launch: ["launch ramp", "boat ramp", "rigging area", "launch over 2000 acres"],
   pedestrian: ["pedestrian", "sidewalk", "footway", "path", "walk", "trail"],
   field: ["field", "farm", "farmland", "orchard", "pasture", "yard"],
 };
@@ -132,6 +146,10 @@ const surfaces: Words<Crossing["surface"]> = {
 export const readUnitKind = wordReader(unitKinds);
 export const readAttachmentKind = wordReader(attachmentKinds);
 export const readSurface = wordReader(surfaces);
+export const readDropSurface = wordReader<DropSurface>({
+  ...surfaces,
+  roof: ["roof", "building", "house", "garage", "shed"],
+});
 
 /** Words people write for each kind. */
 type Words<T extends string> = Readonly<Record<T, readonly string[]>>;

@@ -52,6 +52,7 @@ export function livingUnitCells(unit: LivingUnit, system: UnitSystem): Cells {
     kind: unit.kind,
     building: unit.building,
     ...lengthCell("attach_height", unit.attachHeightM, system),
+    ...lengthCell("ground_elevation", unit.groundM, system),
     note: unit.note,
   };
 }

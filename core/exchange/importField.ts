@@ -14,6 +14,7 @@ export type ValueKind =
   | "unitKind"
   | "attachmentKind"
   | "surface"
+  | "dropSurface"
   | "structureKind"
   | "side"
   | "wireKind"

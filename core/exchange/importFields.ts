@@ -1,6 +1,6 @@
 import { fromTitles, type ImportField, optional, required, tagTitles, toTitles } from "./importField.ts";
 import type { ImportKind } from "./importOptions.ts";
-import { groundPointFields, guyFields, structureFields, wireSagFields } from "./siteFields.ts";
+import { dropCrossingFields, groundPointFields, guyFields, structureFields, wireSagFields } from "./siteFields.ts";
 
 const lon = optional("lon", "Longitude", "number", ["lon", "longitude", "long", "lng", "lon deg", "gps lon", "経度"]);
 const lat = optional("lat", "Latitude", "number", ["lat", "latitude", "lat deg", "gps lat", "緯度"]);
@@ -140,6 +140,12 @@ export const importFields: Readonly<Record<ImportKind, readonly ImportField[]>> 
       "eave height",
       "height",
     ]),
+    optional("ground", "Ground elevation at the building", "length", [
+      "ground elevation",
+      "ground",
+      "elevation",
+      "elev",
+    ]),
     note,
     otherTags,
   ],
@@ -162,6 +168,7 @@ export const importFields: Readonly<Record<ImportKind, readonly ImportField[]>> 
       "agl",
     ]),
     optional("voltage", "Voltage to ground", "volts", ["voltage", "volts", "voltage to ground", "v"]),
+    optional("bonded", "Grounded and bonded to our messenger", "yesNo", ["bonded", "grounded", "grounded and bonded"]),
     note,
   ],
   crossing: [
@@ -190,4 +197,5 @@ export const importFields: Readonly<Record<ImportKind, readonly ImportField[]>> 
   structure: structureFields,
   guy: guyFields,
   wireSag: wireSagFields,
+  dropCrossing: dropCrossingFields,
 };

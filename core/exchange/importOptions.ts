@@ -11,6 +11,7 @@ export const importKind = z.enum([
   "structure",
   "guy",
   "wireSag",
+  "dropCrossing",
 ]);
 
 /** Unit of lengths: international foot, metre, or the survey foot of old state plane coordinates. */

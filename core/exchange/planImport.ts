@@ -5,6 +5,7 @@ import type { ImportPlan, ImportRequest, PlannedRows } from "./importPlan.ts";
 import { type ColumnMap, mapColumns } from "./mapColumns.ts";
 import { isOnLocalGrid } from "./placeRows.ts";
 import { planAttachments } from "./planAttachments.ts";
+import { planDropCrossings } from "./planDropCrossings.ts";
 import { planGuys } from "./planGuys.ts";
 import { planLivingUnits } from "./planLivingUnits.ts";
 import { planOnSpans } from "./planOnSpans.ts";
@@ -71,5 +72,7 @@ function planKind(route: Route, request: ImportRequest, map: ColumnMap): Result<
       return planOnSpans(route, request, map, wireSagKind);
     case "guy":
       return planGuys(route, request, map);
+    case "dropCrossing":
+      return planDropCrossings(route, request, map);
   }
 }

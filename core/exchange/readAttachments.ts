@@ -1,5 +1,5 @@
 import type { Attachment } from "../model/tables.ts";
-import { readAttachmentKind, readVolts } from "./cellValue.ts";
+import { readAttachmentKind, readVolts, readYesNo } from "./cellValue.ts";
 import type { ImportOptions } from "./importOptions.ts";
 import type { ColumnMap } from "./mapColumns.ts";
 import { type ReadRows, type RowReader, readRows } from "./rowReader.ts";
@@ -19,13 +19,14 @@ export function readAttachments(table: Table, map: ColumnMap, options: ImportOpt
       row.refuse(
         "kind",
         "The attachment has no kind.",
-        "communication, neutral, secondary, primary, equipment, streetLight or riser",
+        "communication, neutral, secondary, primary, supplyFiber, equipment, streetLight, dripLoop or riser",
       );
     const heightM = row.lengthM("height");
     if (row.text("height") === "" || (heightM !== null && !(heightM > 0))) {
       row.refuse("height", "The attachment has no height above ground.", "a height such as 22 ft 6 in");
     }
     const voltageV = row.value("voltage", (text) => readVolts(text, isKilovolts));
+    const bonded = row.value("bonded", readYesNo);
     refuseUnknownVoltage(row, kind);
     if (kind === null || heightM === null || row.bad.length > 0) return null;
     return {
@@ -36,6 +37,7 @@ export function readAttachments(table: Table, map: ColumnMap, options: ImportOpt
       heightM,
       voltageV: voltageV ?? 0,
       note: row.text("note"),
+      bonded: bonded ?? kind === "neutral",
     };
   });
 }

@@ -69,6 +69,7 @@ function readColumns(row: RowReader): LivingUnitRow["columns"] {
   return {
     ...(kind === null ? {} : { kind }),
     ...(row.has("attachHeight") ? { attachHeightM } : {}),
+    ...(row.has("ground") ? { groundM: row.lengthM("ground") } : {}),
     ...(row.has("building") ? { building: row.text("building") } : {}),
     ...(row.has("note") || row.has("otherTags") ? { note } : {}),
   };

@@ -24,17 +24,24 @@ function readStructures(table: Table, map: ColumnMap, options: ImportOptions): R
       row.refuse(
         "kind",
         "The structure does not say what it is.",
-        "building, walked roof, sign, lit sign, walked sign",
+        "building, walked roof, sign, lit sign, grounded lit sign, walked sign, chimney",
       );
     const lengthM = readSizeM(row, "along", "The structure has no length along the span.");
     const besideM = readSizeM(row, "beside", "The structure has no distance beside the line.", true);
     const heightM = readSizeM(row, "top", "The structure has no height of its top.");
+    const bottomM = row.lengthM("bottom");
+    if (bottomM !== null && heightM !== null && !(bottomM > 0 && bottomM < heightM))
+      row.refuse(
+        "bottom",
+        "The underside is not between the ground and the top.",
+        "a height under the top, or nothing",
+      );
     const side = row.value("side", readSide);
     if (row.text("side") === "" && besideM !== null && besideM > 0)
       row.refuse("side", "The structure does not say on which side of the line it stands.", "left or right");
     if (offsetM === null || kind === null || lengthM === null || besideM === null || heightM === null) return null;
     if (row.bad.length > 0) return null;
-    const shape = { kind, offsetM, lengthM, besideM, side: side ?? "left", heightM };
+    const shape = { kind, offsetM, lengthM, besideM, side: side ?? "left", heightM, bottomM };
     return { fileLine: row.line, ...tags, columns: { name: row.text("name"), ...shape } };
   });
 }

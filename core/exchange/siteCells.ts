@@ -5,18 +5,26 @@ import { newtonsPerPoundForce } from "../units/constants.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type Cells, lengthCell } from "./exportColumns.ts";
 
-/** Lists of what hangs on poles, lies under and stands beside the line, as their own imports read them. */
-export const siteLists = ["attachment", "crossing", "groundPoint", "structure", "guy", "wireSag"] as const;
+/** Lists of what hangs on poles, lies under and stands beside the line, and lies under drops, as their own imports read them. */
+export const siteLists = [
+  "attachment",
+  "crossing",
+  "groundPoint",
+  "structure",
+  "guy",
+  "wireSag",
+  "dropCrossing",
+] as const;
 
-type SiteList = (typeof siteLists)[number];
+export type SiteList = (typeof siteLists)[number];
 
 /** One row of such a list, under headings its own import knows. */
 export function siteCells(plant: Plant, list: SiteList, id: string, system: UnitSystem): Cells {
   switch (list) {
     case "attachment": {
-      const { poleId, owner, kind, heightM, voltageV, note } = plant.rowOf("attachment", id);
+      const { poleId, owner, kind, heightM, voltageV, note, bonded } = plant.rowOf("attachment", id);
       const height = lengthCell("height", heightM, system);
-      return { pole: tagOf(plant, poleId), owner, kind, ...height, voltage: voltageV, note };
+      return { pole: tagOf(plant, poleId), owner, kind, ...height, voltage: voltageV, bonded, note };
     }
     case "crossing": {
       const { spanId, offsetM, surface, widthM, surfaceM, name } = plant.rowOf("crossing", id);
@@ -33,7 +41,7 @@ export function siteCells(plant: Plant, list: SiteList, id: string, system: Unit
       return { ...spanCells(plant, spanId, system, offsetM), ...lengthCell("elevation", groundM, system) };
     }
     case "structure": {
-      const { spanId, offsetM, kind, lengthM, besideM, side, heightM, name } = plant.rowOf("structure", id);
+      const { spanId, offsetM, kind, lengthM, besideM, side, heightM, bottomM, name } = plant.rowOf("structure", id);
       return {
         ...spanCells(plant, spanId, system, offsetM),
         kind,
@@ -41,6 +49,7 @@ export function siteCells(plant: Plant, list: SiteList, id: string, system: Unit
         ...lengthCell("beside", besideM, system),
         side,
         ...lengthCell("top", heightM, system),
+        ...lengthCell("underside", bottomM, system),
         name,
       };
     }
@@ -54,6 +63,17 @@ export function siteCells(plant: Plant, list: SiteList, id: string, system: Unit
         bearing: bearingDeg(directionRad),
         ...forceCell("anchor_holds", anchorN, system),
         note,
+      };
+    }
+    case "dropCrossing": {
+      const { livingUnitId, surface, fromUnitM, widthM, surfaceM, name } = plant.rowOf("dropCrossing", id);
+      return {
+        address: plant.rowOf("livingUnit", livingUnitId).address,
+        surface,
+        ...lengthCell("distance", fromUnitM, system),
+        ...lengthCell("width", widthM, system),
+        ...lengthCell("surface_elevation", surfaceM, system),
+        name,
       };
     }
     case "wireSag": {

@@ -27,6 +27,12 @@ export const structureFields: readonly ImportField[] = [
   required("beside", "Beside the line", "length", ["beside", "beside the line", "offset from line", "clear of line"]),
   optional("side", "Side", "side", ["side"]),
   required("top", "Top above ground", "length", ["top", "top above ground", "height", "height above ground"]),
+  optional("bottom", "Underside above ground", "length", [
+    "underside",
+    "bottom",
+    "underside above ground",
+    "clear below",
+  ]),
   optional("name", "Name", "text", ["name", "structure name", "building", "address"]),
 ];
 
@@ -47,4 +53,20 @@ export const wireSagFields: readonly ImportField[] = [
   optional("owner", "Owner", "text", ["owner", "company", "party", "owned by"]),
   required("kind", "Wire", "wireKind", ["kind", "wire", "type", "attachment", "attachment type"]),
   required("sag", "Sag at midspan", "length", ["sag", "midspan sag", "sag at midspan"]),
+];
+
+/** What drops pass over between a building and the line. */
+export const dropCrossingFields: readonly ImportField[] = [
+  required("address", "Address", "text", ["address", "living unit", "unit", "full address", "site address"]),
+  required("surface", "What is crossed", "dropSurface", ["surface", "crossing", "kind", "type", "what"]),
+  required("distance", "Distance from the building", "length", [
+    "distance",
+    "from building",
+    "distance from building",
+    "offset",
+    "at",
+  ]),
+  required("width", "Width", "length", ["width", "wide"]),
+  optional("surfaceElevation", "Elevation of the surface", "length", ["surface elevation", "elevation", "elev", "z"]),
+  optional("name", "Name", "text", ["name", "road name", "description"]),
 ];

@@ -5,9 +5,11 @@ import { type CellValue, readNumber, wordReader } from "./cellValue.ts";
 export const readStructureKind = wordReader<Structure["kind"]>({
   building: ["building", "house", "garage", "shed", "barn", "roof"],
   walkedRoof: ["walked roof", "walkedroof", "roof people walk on", "balcony", "deck", "flat roof"],
-  sign: ["sign", "billboard", "chimney", "antenna", "tank"],
+  sign: ["sign", "billboard"],
   litSign: ["lit sign", "litsign", "illuminated sign"],
+  groundedLitSign: ["grounded lit sign", "groundedlitsign", "lit sign, grounded"],
   walkedSign: ["walked sign", "walkedsign", "sign people walk on", "catwalk"],
+  chimney: ["chimney", "antenna", "tank"],
 });
 
 /** A side of the line, seen from the pole named first. */
@@ -18,6 +20,7 @@ export const readWireKind = wordReader<WireSag["kind"]>({
   neutral: ["neutral", "system neutral", "mgn"],
   secondary: ["secondary", "sec", "triplex", "service"],
   primary: ["primary", "pri", "high voltage"],
+  supplyFiber: ["supply fiber", "supplyfiber", "supply fibre", "fiber in supply space"],
 });
 
 /** Units a force is written in. */

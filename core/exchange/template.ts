@@ -31,6 +31,8 @@ const limitRead = tables.clearanceLimit
   .extend({
     coversV: tables.clearanceLimit.shape.coversV.optional(),
     moreMPerV: tables.clearanceLimit.shape.moreMPerV.default(0),
+    edgeLimitM: tables.clearanceLimit.shape.edgeLimitM.default(0),
+    edgeRunM: tables.clearanceLimit.shape.edgeRunM.default(0),
   })
   .transform((row) => ({ ...row, coversV: row.coversV ?? (row.surface.startsWith("supply") ? 8700 : 0) }));
 
@@ -46,7 +48,7 @@ const templateSchema = z.strictObject({
     splitterType: z.array(tables.splitterType),
     terminalModel: z.array(tables.terminalModel),
     dropType: z.array(tables.dropType),
-    clearanceSet: z.array(tables.clearanceSet),
+    clearanceSet: z.array(tables.clearanceSet.extend({ baseSetId: tables.clearanceSet.shape.baseSetId.default(null) })),
     clearanceLimit: z.array(limitRead),
     strengthSet: z.array(tables.strengthSet),
     strengthLimit: z.array(tables.strengthLimit),

@@ -10,6 +10,8 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import { type Cells, layerCell, lengthCell, livingUnitCells, poleCells } from "./exportColumns.ts";
 import { gridOfRoute } from "./placeRows.ts";
 import { poleJoins } from "./poleJoins.ts";
+import { siteCells } from "./siteCells.ts";
+import { type Shape, siteShape } from "./siteShapes.ts";
 
 /** Tables that have a place on the ground, in the order they are written. */
 export const geojsonTables = [
@@ -19,8 +21,12 @@ export const geojsonTables = [
   "slack",
   "closure",
   "crossing",
+  "groundPoint",
+  "structure",
+  "guy",
   "livingUnit",
   "drop",
+  "dropCrossing",
 ] as const;
 
 export type GeojsonTable = (typeof geojsonTables)[number];
@@ -29,7 +35,6 @@ type Feature = { readonly id: string; readonly geometry: Geometry; readonly prop
 type Geometry =
   | { readonly type: "Point"; readonly coordinates: LonLat }
   | { readonly type: "LineString"; readonly coordinates: readonly LonLat[] };
-type Shape = { readonly at: Point } | { readonly along: readonly Point[] };
 
 /**
  * Writes a route as GeoJSON: every table that has a place, or only those asked for. Things hung on a span stand where they hang.
@@ -107,16 +112,12 @@ function contentOf({ plant, joins }: Source, table: GeojsonTable, id: string, sy
         cells: { name, cable: plant.rowOf("cable", cableId).name, note },
       };
     }
-    case "crossing": {
-      const { name, surface, spanId, offsetM, widthM, surfaceM } = plant.rowOf("crossing", id);
-      const cells = {
-        name,
-        surface,
-        ...lengthCell("width", widthM, system),
-        ...lengthCell("surface_elevation", surfaceM, system),
-      };
-      return { shape: { at: pointOnSpan(plant, spanId, offsetM) }, cells };
-    }
+    case "crossing":
+    case "groundPoint":
+    case "structure":
+    case "guy":
+    case "dropCrossing":
+      return { shape: siteShape(plant, table, id), cells: siteCells(plant, table, id, system) };
   }
 }
 

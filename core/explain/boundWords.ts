@@ -5,6 +5,7 @@ import type { Plant } from "../plant/plant.ts";
 import { caseWords } from "../rules/caseWords.ts";
 import { settingBasis } from "../rules/finding.ts";
 import { type Basis, catalogueBasis, companySetting } from "../rules/rule.ts";
+import { kindWords, surfaceWords } from "../rules/thingWords.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 
@@ -50,6 +51,8 @@ export function boundReason(plant: Plant, cause: Cause, units: UnitSystem): stri
     case "crossing-clearance":
     case "ground-clearance":
     case "structure-clearance":
+      if (cause.under)
+        return `to clear ${againstWords(plant, cause)}${where} by ${kept} over it, or by ${formatLength(cause.under.limitM, units, "height")} under it`;
       return `to clear ${againstWords(plant, cause)}${where} by ${kept}${when}`;
     case "drop-clearance":
       return `for ${againstWords(plant, cause)} to clear what it passes over by ${kept}${when}`;
@@ -59,6 +62,10 @@ export function boundReason(plant: Plant, cause: Cause, units: UnitSystem): stri
       return `to stay ${apart} under ${againstWords(plant, cause)}${where} as both sag`;
     case "communication-separation-at-pole":
       return `to keep ${apart} from ${againstWords(plant, cause)}`;
+    case "street-light-separation":
+      return plant.row("attachment", cause.against.id)?.kind === "dripLoop"
+        ? `to stay ${apart} under ${againstWords(plant, cause)}`
+        : `to keep ${apart} from ${againstWords(plant, cause)}`;
     case "communication-separation-in-span":
       return `to keep ${apart} from ${againstWords(plant, cause)}${where} as both sag`;
     case "outside-usable-space":
@@ -69,12 +76,14 @@ export function boundReason(plant: Plant, cause: Cause, units: UnitSystem): stri
 }
 
 /** Where the figure of a bound comes from. */
-export function boundBasis(plant: Plant, { limit }: Cause): Basis {
+export function boundBasis(plant: Plant, { limit, under }: Cause, end?: BoundEnd["end"]): Basis {
+  if (end === "atMost" && under) return catalogueBasis(under);
   return typeof limit === "string" ? settingBasis(plant, companySetting(limit)) : catalogueBasis(limit);
 }
 
-/** What must be kept, m. */
-export function boundLimitM(plant: Plant, { limit }: Cause): number {
+/** What must be kept, m; on one side, where the two differ. */
+export function boundLimitM(plant: Plant, { limit, under }: Cause, end?: BoundEnd["end"]): number {
+  if (end === "atMost" && under) return under.limitM;
   return typeof limit === "string" ? plant.settings()[limit] : limit.limitM;
 }
 
@@ -89,7 +98,7 @@ export function againstWords(plant: Plant, { against: { table, id } }: Cause): s
   switch (table) {
     case "crossing": {
       const { name, surface } = plant.rowOf("crossing", id);
-      return name || `the ${surface}`;
+      return name || `the ${surfaceWords(surface)}`;
     }
     case "structure":
       return plant.rowOf("structure", id).name || "a structure";
@@ -97,7 +106,7 @@ export function againstWords(plant: Plant, { against: { table, id } }: Cause): s
       return `the drop to ${plant.rowOf("livingUnit", plant.rowOf("drop", id).livingUnitId).address}`;
     case "attachment": {
       const { kind, owner } = plant.rowOf("attachment", id);
-      return `the ${kind} of ${owner || "an unknown owner"}`;
+      return `the ${kindWords(kind)} of ${owner || "an unknown owner"}`;
     }
     default:
       return "the ground";

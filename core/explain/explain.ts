@@ -14,6 +14,7 @@ import { explainSag } from "./explainSag.ts";
 import { explainPoleSeparation, explainSpanSeparation } from "./explainSeparation.ts";
 import { explainSupportTension, explainTensionShare } from "./explainSupportTension.ts";
 import { explainTension } from "./explainTension.ts";
+import { explainUnderside } from "./explainUnderside.ts";
 import type { Explanation, FigureRef, NoExplanation } from "./explanation.ts";
 
 /** The reason of a figure as the route stands; null where its row is gone. */
@@ -36,6 +37,8 @@ export function explain(plant: Plant, ref: FigureRef, units: UnitSystem): Explan
       return explainGroundClearance(plant, ref.id, ref.part, units);
     case "structureClearance":
       return explainStructureClearance(plant, ref.id, ref.part, units);
+    case "undersideClearance":
+      return explainUnderside(plant, ref.id, ref.part, units);
     case "structureBeside":
       return explainBeside(plant, ref.id, units);
     case "dropClearance":
@@ -78,6 +81,7 @@ function tableOf({ figure }: FigureRef) {
     case "groundClearance":
       return "span";
     case "structureClearance":
+    case "undersideClearance":
     case "structureBeside":
       return "structure";
     case "guyTension":

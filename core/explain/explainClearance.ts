@@ -3,6 +3,7 @@ import { crossingClearance, groundClearance } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { structureClearance, structureSurfaces } from "../plant/structureClearance.ts";
+import { surfaceWords } from "../rules/thingWords.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { caseTitles } from "./caseTitles.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
@@ -17,7 +18,7 @@ export function explainClearance(
 ): Explanation | NoExplanation {
   const { spanId, name, surface, surfaceM } = plant.rowOf("crossing", crossingId);
   const over = {
-    title: `Clearance ${caseTitles[part]} over ${name || `the ${surface}`}, span ${spanName(plant, spanId)}`,
+    title: `Clearance ${caseTitles[part]} over ${name || `the ${surfaceWords(surface)}`}, span ${spanName(plant, spanId)}`,
     clearance: crossingClearance(plant, crossingId),
     where: "over the crossing's whole width",
     row: { table: "crossing", id: crossingId },

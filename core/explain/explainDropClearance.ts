@@ -1,7 +1,8 @@
 import type { ClearanceCase } from "../model/catalogueRows.ts";
-import { clearanceLimitFor } from "../plant/clearance.ts";
+import { clearanceLimitFor, easedBy } from "../plant/clearance.ts";
 import { dropClearance, dropPassage, dropSurface } from "../plant/dropClearance.ts";
 import type { Plant } from "../plant/plant.ts";
+import { surfaceWords } from "../rules/thingWords.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { caseTitles } from "./caseTitles.ts";
@@ -19,14 +20,15 @@ export function explainDropClearance(
   const { livingUnitId, terminalId } = plant.rowOf("drop", dropId);
   const { name, surface, surfaceM } = plant.rowOf("dropCrossing", dropCrossingId);
   const { address } = plant.rowOf("livingUnit", livingUnitId);
-  const title = `Clearance ${caseTitles[part]} of the drop to ${address} over ${name || `the ${surface}`}`;
+  const title = `Clearance ${caseTitles[part]} of the drop to ${address} over ${name || `the ${surfaceWords(surface)}`}`;
   const passage = dropPassage(plant, dropId, dropCrossingId);
   const clearance = dropClearance(plant, dropId, dropCrossingId);
   if (passage.kind === "unknown") return { kind: "unknown", title, why: passage.why };
   if (clearance.kind === "unknown") return { kind: "unknown", title, why: clearance.why };
   const { runM, sagM, hung, over } = passage;
   const atM = clearance.atByCaseM[part];
-  const limit = clearanceLimitFor(plant, dropSurface(plant, surface), part);
+  const whole = clearanceLimitFor(plant, dropSurface(plant, surface), part);
+  const limit = whole && easedBy(whole, clearance.easedByCaseM[part]);
   const atUnit = ["livingUnit", livingUnitId] as const;
   return {
     kind: "known",

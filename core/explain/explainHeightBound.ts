@@ -32,7 +32,7 @@ export function explainHeightBound(plant: Plant, ref: BoundRef, units: UnitSyste
   if (worked === null)
     return { kind: "unknown", title, why: "It is the far pole that sets this end: no height here moves it." };
   const heightM = ref.part === "atLeast" ? bar.belowM : bar.aboveM;
-  const limitM = boundLimitM(plant, bar.cause);
+  const limitM = boundLimitM(plant, bar.cause, ref.part);
   return {
     kind: "known",
     title,
@@ -43,7 +43,7 @@ export function explainHeightBound(plant: Plant, ref: BoundRef, units: UnitSyste
       words: "What must be kept",
       value: limitM,
       text: formatLength(limitM, units, "height"),
-      basis: boundBasis(plant, bar.cause),
+      basis: boundBasis(plant, bar.cause, ref.part),
     },
     assumed: [
       `Read off in whole ${units === "us" ? "inches" : "centimetres"}, rounded to the side that is free.`,
@@ -65,7 +65,7 @@ function workedOut(
   units: UnitSystem,
 ): Worked | null {
   const { cause } = bar;
-  const kept = keptInput(plant, cause, units);
+  const kept = keptInput(plant, cause, part, units);
   if (cause.ruleId === "outside-usable-space") return poleAlone(plant, poleId, cause, kept, units);
   if (cause.spanId === null && cause.against.table === "attachment") {
     const theirs = plant.rowOf("attachment", cause.against.id);
@@ -156,9 +156,9 @@ function shareWords(plant: Plant, { spanId, ruleId }: Cause, share: number, unit
   return `part of a rise here that reaches there, ${formatLength(awayM, units, "span")} from this pole`;
 }
 
-function keptInput(plant: Plant, cause: Cause, units: UnitSystem): ExplainedInput {
-  const { limit } = cause;
+function keptInput(plant: Plant, cause: Cause, part: BoundRef["part"], units: UnitSystem): ExplainedInput {
+  const limit = part === "atMost" && cause.under ? cause.under : cause.limit;
   const from =
     typeof limit === "string" ? (["settings", plant.settings().id] as const) : (["clearanceLimit", limit.id] as const);
-  return lengthInput(["K", "what must be kept"], boundLimitM(plant, cause), [units, "height"], from);
+  return lengthInput(["K", "what must be kept"], boundLimitM(plant, cause, part), [units, "height"], from);
 }

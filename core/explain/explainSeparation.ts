@@ -1,6 +1,7 @@
+import type { ClearanceLimit } from "../model/tables.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { type OtherParty, poleSeparation, separationLimitFor, spanSeparations } from "../plant/separation.ts";
+import { poleSeparation, separationLimitFor, spanSeparations } from "../plant/separation.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { formatLength } from "../units/formatLength.ts";
@@ -21,7 +22,7 @@ export function explainPoleSeparation(
   const separation = poleSeparation(plant, attachmentId);
   if (separation === null)
     return { kind: "unknown", title, why: "The pole carries no strand of ours, or this has no separation of its own." };
-  const { aboveM, ourAttachmentId, party } = separation;
+  const { aboveM, ourAttachmentId } = separation;
   return {
     kind: "known",
     title,
@@ -42,7 +43,7 @@ export function explainPoleSeparation(
       ),
     ],
     result: { symbol: "S", value: aboveM, unit: "m", text: formatLength(aboveM, units, "clearance") },
-    limit: limitOf(plant, [party, "AtPole", other.voltageV], units),
+    limit: limitOf(separationLimitFor(plant, other, "AtPole"), other.voltageV, units),
     source: "difference of two heights on one pole",
     assumed: [
       ...(ourAttachmentId === null
@@ -110,17 +111,14 @@ export function explainSpanSeparation(
       lengthInput(["y", "sag of our strand there"], wire.ourSagM, [units, "sag"], ["span", spanId]),
     ],
     result: { symbol: "S", value: wire.leastM, unit: "m", text: formatLength(wire.leastM, units, "clearance") },
-    limit: limitOf(plant, [wire.party, "InSpan", wire.voltageV], units),
+    limit: limitOf(separationLimitFor(plant, wire.kept, "InSpan"), wire.kept.voltageV, units),
     source: "two parabolas on their chords; textbook statics",
     assumed: ["Attachments of one owner and kind at both poles are taken as one wire, the lowest with the lowest."],
   };
 }
 
-type Held = readonly [party: OtherParty, where: "AtPole" | "InSpan", voltageV: number];
-
-function limitOf(plant: Plant, [party, where, voltageV]: Held, units: UnitSystem): Explanation["limit"] {
-  const limit = separationLimitFor(plant, party, where, voltageV);
-  const isRaised = limit !== undefined && party === "supply" && voltageV > limit.coversV && limit.moreMPerV > 0;
+function limitOf(limit: ClearanceLimit | undefined, voltageV: number, units: UnitSystem): Explanation["limit"] {
+  const isRaised = limit !== undefined && voltageV > limit.coversV && limit.moreMPerV > 0;
   const words = isRaised
     ? `Least separation of the clearance set, with what it asks more for ${significantText(voltageV / 1000, 4)} kV to ground beyond ${significantText(limit.coversV / 1000, 4)} kV`
     : "Least separation of the clearance set";

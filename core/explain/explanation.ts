@@ -11,9 +11,9 @@ export type FigureRef =
     }
   /** `id` is the span whose load per length it is. */
   | { readonly figure: "load"; readonly id: string; readonly part: WindyCase }
-  /** `id` is the crossing, the span over whose ground, or the structure the line passes over. */
+  /** `id` is the crossing, the span over whose ground, or the structure the line passes over or under. */
   | {
-      readonly figure: "clearance" | "groundClearance" | "structureClearance";
+      readonly figure: "clearance" | "groundClearance" | "structureClearance" | "undersideClearance";
       readonly id: string;
       readonly part: ClearanceCase;
     }

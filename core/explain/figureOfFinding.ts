@@ -1,5 +1,6 @@
 import type { ClearanceCase, ClearanceSurface } from "../model/catalogueRows.ts";
 import {
+  type BindingCase,
   bindingCases,
   type Clearance,
   clearanceLimitFor,
@@ -10,7 +11,7 @@ import { dropClearance, dropSurface } from "../plant/dropClearance.ts";
 import type { Plant } from "../plant/plant.ts";
 import { portLight } from "../plant/portLight.ts";
 import { governingCase } from "../plant/strength.ts";
-import { structureClearance, structureSurfaces } from "../plant/structureClearance.ts";
+import { structureClearance, structureSurfaces, undersideClearance } from "../plant/structureClearance.ts";
 import type { Finding } from "../rules/finding.ts";
 import type { FigureRef } from "./explanation.ts";
 
@@ -52,6 +53,7 @@ export function figureOfFinding(
     }
     case "supply-separation-at-pole":
     case "communication-separation-at-pole":
+    case "street-light-separation":
       return subjects[0]?.table === "attachment" ? { figure: "poleSeparation", id } : null;
     case "supply-separation-in-span":
     case "communication-separation-in-span": {
@@ -67,12 +69,24 @@ export function figureOfFinding(
 function structureFigure(plant: Plant, id: string): FigureRef | null {
   const { besideM, kind } = plant.rowOf("structure", id);
   if (besideM > 0 && clearanceLimitFor(plant, structureSurfaces(kind).beside)) return { figure: "structureBeside", id };
-  const part = leastSpare(plant, structureSurfaces(kind).over, structureClearance(plant, id));
+  const surfaces = structureSurfaces(kind);
+  const [over] = binding(plant, surfaces.over, structureClearance(plant, id));
+  const [under] = binding(plant, surfaces.under, undersideClearance(plant, id));
+  if (over && under && spareM(under) > spareM(over)) return { figure: "undersideClearance", id, part: under.condition };
+  const part = leastSpare(plant, surfaces.over, structureClearance(plant, id));
   return part && { figure: "structureClearance", id, part };
+}
+
+function binding(plant: Plant, surface: ClearanceSurface, clearance: Clearance | null): readonly BindingCase[] {
+  return clearance?.kind === "known" ? bindingCases(plant, surface, clearance) : [];
+}
+
+function spareM({ measuredM, limit }: BindingCase): number {
+  return measuredM - limit.limitM;
 }
 
 /** The case with the least to spare, which is what a finding measures; null where nobody can tell. */
 function leastSpare(plant: Plant, surface: ClearanceSurface, clearance: Clearance | null): ClearanceCase | null {
   if (clearance?.kind !== "known") return null;
-  return bindingCases(plant, surface, clearance.byCase)[0]?.condition ?? clearance.worstCase;
+  return binding(plant, surface, clearance)[0]?.condition ?? clearance.worstCase;
 }

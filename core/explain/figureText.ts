@@ -42,7 +42,8 @@ export function figureOfText(text: string): FigureRef | null {
     }
     case "clearance":
     case "groundClearance":
-    case "structureClearance": {
+    case "structureClearance":
+    case "undersideClearance": {
       const part = clearanceCases.find((one) => one === more);
       return part ? { figure, id, part } : null;
     }

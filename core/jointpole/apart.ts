@@ -16,11 +16,12 @@ import { type SpanAtPole, spansAt } from "./spanAtPole.ts";
  * @returns Infinity where it may not be the upper one: communication over supply, or a neighbour's pole where the two are too near
  */
 export function apartM(plant: Plant, poleId: string, upper: PoleWire, lower: PoleWire): number {
-  if (!isCommunication(lower)) return betweenSupplyM(plant, upper, lower);
-  const party = isCommunication(upper) ? "communication" : upper.party === "neutral" ? "neutral" : "supply";
-  const voltageV = upper.attachment?.voltageV ?? 0;
-  const atPole = separationLimitFor(plant, party, "AtPole", voltageV);
-  const inSpan = separationLimitFor(plant, party, "InSpan", voltageV);
+  if (!isCommunication(lower) && !(lower.party === "streetLight" && isCommunication(upper)))
+    return betweenSupplyM(plant, upper, lower);
+  const other = isCommunication(lower) ? upper : lower;
+  const kept = other.attachment ?? { kind: "communication" as const, voltageV: 0, bonded: false };
+  const atPole = separationLimitFor(plant, kept, "AtPole");
+  const inSpan = separationLimitFor(plant, kept, "InSpan");
   const spansM = spansAt(plant, poleId).map((span) =>
     inSpan ? apartInSpanM(plant, span, [upper, lower], inSpan.limitM) : 0,
   );

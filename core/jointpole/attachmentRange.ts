@@ -1,3 +1,4 @@
+import { climbingSpace } from "../plant/climbingSpace.ts";
 import { defineQuery, type Plant } from "../plant/plant.ts";
 import { carriesStrand } from "../plant/separation.ts";
 import { type StrandHeight, strandAtPole } from "../plant/strandHeight.ts";
@@ -69,12 +70,12 @@ export const attachmentRange = defineQuery("attachment-range", (plant, poleId): 
 });
 
 function terminalsTooNear(plant: Plant, poleId: string): readonly string[] {
-  const { climbingSpaceM } = plant.settings();
+  const { spaceM } = climbingSpace(plant, poleId);
   return spansAt(plant, poleId)
     .flatMap(({ spanId }) => plant.where("terminal", "spanId", spanId))
     .filter((id) => {
       const hang = terminalHang(plant, id);
       const { lengthM } = plant.rowOf("terminalModel", plant.rowOf("terminal", id).terminalModelId);
-      return hang.poleId === poleId && hang.fromPoleM - lengthM / 2 < climbingSpaceM;
+      return hang.poleId === poleId && hang.fromPoleM - lengthM / 2 < spaceM;
     });
 }

@@ -12,6 +12,7 @@ export type HeightRule =
   | "supply-separation-in-span"
   | "communication-separation-at-pole"
   | "communication-separation-in-span"
+  | "street-light-separation"
   | "outside-usable-space";
 
 /** What keeps our strand from some heights. */
@@ -25,6 +26,8 @@ export type Cause = {
   readonly condition: ClearanceCase | null;
   /** What must be kept, m: a row of the clearance set, a standard of the company, or nothing but the pole's own top. */
   readonly limit: ClearanceLimit | "usableFromM" | "poleTopGapM";
+  /** What must be kept under it, where the line may pass there and the limit is another. */
+  readonly under?: ClearanceLimit;
   /**
    * Part of a rise at the pole that is a rise at the place where an end of the barred heights binds: 1 at the pole, 0 at the far one.
    * Null for no end, and for one where ours and another wire would change places.

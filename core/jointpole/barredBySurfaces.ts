@@ -2,6 +2,7 @@ import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../mo
 import {
   clearanceLimitFor,
   crossingPassage,
+  easedBy,
   groundPassage,
   type Hung,
   type Passage,
@@ -11,7 +12,7 @@ import { lineHeight } from "../plant/lineHeight.ts";
 import type { Plant } from "../plant/plant.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
-import { structurePassage, structureSurfaces } from "../plant/structureClearance.ts";
+import { structurePassage, structureSurfaces, undersidePassage, upsideDown } from "../plant/structureClearance.ts";
 import type { Barred, Cause } from "./barred.ts";
 import { leastOf, leastPerShare, noiseM } from "./leastPerShare.ts";
 import { type SpanAtPole, spansAt, strandBendM } from "./spanAtPole.ts";
@@ -31,7 +32,9 @@ export function barredBySurfaces(plant: Plant, poleId: string): Found {
     const heightM = strandAtPole(plant, poleId).heightM;
     for (const { passage, surface, cause } of spanPassages(plant, span)) {
       const bendM = (condition: ClearanceCase) => strandBendM(span.lengthM, sag[condition]);
-      barred.push(...tooLow(plant, { hung: line, passage, surface, cause, heightM, shareAt: span.shareAt, bendM }));
+      const over = { hung: line, passage, surface, cause, heightM, shareAt: span.shareAt, bendM };
+      const low = tooLow(plant, over);
+      barred.push(...(cause.against.table === "structure" ? openBelow(plant, { ...over, line }, low) : low));
     }
   }
   return { barred, unchecked };
@@ -54,24 +57,76 @@ export function tooLow(plant: Plant, { hung, passage, surface, cause, heightM, s
   return clearanceCases.flatMap((condition) => {
     const limit = clearanceLimitFor(plant, surface, condition);
     if (!limit) return [];
+    const easedM = (offsetM: number) => passage.over.easedM?.(offsetM, condition) ?? 0;
     const spareAt = (offsetM: number) => ({
       share: shareAt(offsetM),
       spareM:
         hung.undersideM(offsetM, condition) -
         heightM * shareAt(offsetM) -
         passage.over.heightAtM(offsetM) -
+        limit.limitM +
+        easedM(offsetM),
+    });
+    const pieces = piecesOf(stopsOver(hung, passage)).map((piece) => {
+      const ends = [spareAt(piece[0]), spareAt(piece[1])] as const;
+      return { piece, ...leastPerShare(ends, bendM(condition)) };
+    });
+    const [first] = pieces;
+    if (!first) return [];
+    const { leastM, share, piece } = pieces.reduce((a, b) => (b.leastM < a.leastM ? b : a), first);
+    if (leastM === Number.POSITIVE_INFINITY) return [];
+    const asked = easedBy(limit, easedM(offsetOfShare(shareAt, piece, share)));
+    const shares = { above: null, below: share };
+    return [
+      { aboveM: Number.NEGATIVE_INFINITY, belowM: -leastM, cause: { ...cause, condition, limit: asked, shares } },
+    ];
+  });
+}
+
+/** The place on a piece where the pole has a share; shares run straight along a piece. */
+function offsetOfShare(shareAt: Over["shareAt"], [fromM, toM]: readonly [number, number], share: number): number {
+  const [from, to] = [shareAt(fromM), shareAt(toM)];
+  return from === to ? fromM : fromM + ((share - from) / (to - from)) * (toM - fromM);
+}
+
+/** The same bars as one that leaves the heights free from which the line passes under a structure, where it may. */
+function openBelow(
+  plant: Plant,
+  { line, heightM, shareAt, bendM, cause }: Over & { readonly line: Parameters<typeof upsideDown>[0] },
+  low: readonly Barred[],
+): readonly Barred[] {
+  const passage = undersidePassage(plant, cause.against.id);
+  const { under } = structureSurfaces(plant.rowOf("structure", cause.against.id).kind);
+  const [first] = low;
+  if (!first || passage?.kind !== "known") return low;
+  const hung = upsideDown(line);
+  const high = tooHigh(plant, { hung, passage, surface: under, cause, heightM, shareAt, bendM });
+  if (!high) return low;
+  const lowest = low.reduce((a, b) => (b.belowM > a.belowM ? b : a), first);
+  const shares = { above: high.share, below: lowest.cause.shares.below };
+  const bar = { aboveM: high.leastM, belowM: lowest.belowM };
+  return [{ ...bar, cause: { ...lowest.cause, condition: null, under: high.limit, shares } }];
+}
+
+/** Up to which height at the pole enough is left under a passage in every case; null where nothing asks for it. */
+function tooHigh(plant: Plant, { hung, passage, surface, heightM, shareAt, bendM }: Over) {
+  const ends = clearanceCases.flatMap((condition) => {
+    const limit = clearanceLimitFor(plant, surface, condition);
+    if (!limit) return [];
+    const spareAt = (offsetM: number) => ({
+      share: shareAt(offsetM),
+      spareM:
+        hung.undersideM(offsetM, condition) +
+        heightM * shareAt(offsetM) -
+        passage.over.heightAtM(offsetM) -
         limit.limitM,
     });
-    const { leastM, share } = leastOf(
-      piecesOf(stopsOver(hung, passage)).map(([fromM, toM]) =>
-        leastPerShare([spareAt(fromM), spareAt(toM)], bendM(condition)),
-      ),
-    );
-    const shares = { above: null, below: share };
-    return leastM === Number.POSITIVE_INFINITY
-      ? []
-      : [{ aboveM: Number.NEGATIVE_INFINITY, belowM: -leastM, cause: { ...cause, condition, limit, shares } }];
+    const pieces = piecesOf(stopsOver(hung, passage));
+    const least = pieces.map(([fromM, toM]) => leastPerShare([spareAt(fromM), spareAt(toM)], -bendM(condition)));
+    return [{ limit, ...leastOf(least) }];
   });
+  const [first] = ends;
+  return first ? ends.reduce((a, b) => (b.leastM < a.leastM ? b : a), first) : null;
 }
 
 type SpanPassage = Pick<Over, "surface" | "cause"> & { readonly passage: Passage };

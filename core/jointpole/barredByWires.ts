@@ -1,10 +1,18 @@
 import type { Plant } from "../plant/plant.ts";
-import { partyOf, separationLimitFor, spanSeparations } from "../plant/separation.ts";
+import { mayBeOver, type OtherParty, partyOf, separationLimitFor, spanSeparations } from "../plant/separation.ts";
 import { type HungState, spanSag, strandSagM } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
-import type { Barred, Cause } from "./barred.ts";
+import type { Barred, Cause, HeightRule } from "./barred.ts";
 import { type LeastPerShare, leastOf, leastPerShare } from "./leastPerShare.ts";
 import { type SpanAtPole, spansAt, strandBendM } from "./spanAtPole.ts";
+
+const atPoleRules = {
+  supply: "supply-separation-at-pole",
+  neutral: "supply-separation-at-pole",
+  communication: "communication-separation-at-pole",
+  streetLight: "street-light-separation",
+  dripLoop: "street-light-separation",
+} as const satisfies Record<OtherParty, HeightRule>;
 
 /**
  * Heights at a pole too near another party's attachment on it. The space kept below supply and neutral is the communication worker
@@ -12,22 +20,22 @@ import { type SpanAtPole, spansAt, strandBendM } from "./spanAtPole.ts";
  */
 export function barredAtPole(plant: Plant, poleId: string): readonly Barred[] {
   return plant.where("attachment", "poleId", poleId).flatMap((id): Barred[] => {
-    const { heightM, ...other } = plant.rowOf("attachment", id);
-    const party = partyOf({ heightM, ...other });
-    const limit = party && separationLimitFor(plant, party, "AtPole", other.voltageV);
+    const other = plant.rowOf("attachment", id);
+    const party = partyOf(other);
+    const limit = party && separationLimitFor(plant, other, "AtPole");
     if (!limit) return [];
-    const isCommunication = party === "communication";
+    const hasRoomAbove = mayBeOver(party);
     return [
       {
-        aboveM: heightM - limit.limitM,
-        belowM: isCommunication ? heightM + limit.limitM : Number.POSITIVE_INFINITY,
+        aboveM: other.heightM - limit.limitM,
+        belowM: hasRoomAbove ? other.heightM + limit.limitM : Number.POSITIVE_INFINITY,
         cause: {
-          ruleId: isCommunication ? "communication-separation-at-pole" : "supply-separation-at-pole",
+          ruleId: atPoleRules[party],
           against: { table: "attachment", id },
           spanId: null,
           condition: null,
           limit,
-          shares: { above: 1, below: isCommunication ? 1 : null },
+          shares: { above: 1, below: hasRoomAbove ? 1 : null },
         },
       },
     ];
@@ -41,8 +49,8 @@ export function barredInSpans(plant: Plant, poleId: string): readonly Barred[] {
     const sag = spanSag(plant, span.spanId);
     if (separations.kind === "unknown" || sag.kind === "unknown") return [];
     const ourFarM = strandAtPole(plant, span.farPoleId).heightM;
-    return separations.wires.flatMap(({ party, fromAttachmentId, toAttachmentId, otherSagM, voltageV }): Barred[] => {
-      const limit = separationLimitFor(plant, party, "InSpan", voltageV);
+    return separations.wires.flatMap(({ party, fromAttachmentId, toAttachmentId, otherSagM, kept }): Barred[] => {
+      const limit = separationLimitFor(plant, kept, "InSpan");
       const ends = [fromAttachmentId, toAttachmentId].map((id) => plant.rowOf("attachment", id));
       const here = ends.find((one) => one.poleId === poleId);
       const there = ends.find((one) => one.poleId === span.farPoleId);

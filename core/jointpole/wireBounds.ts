@@ -1,6 +1,6 @@
 import { groundAtM, groundLine } from "../plant/groundLine.ts";
 import type { Plant } from "../plant/plant.ts";
-import type { Barred } from "./barred.ts";
+import type { Barred, Cause } from "./barred.ts";
 import { barredByDrops } from "./barredByDrops.ts";
 import { barredByPole } from "./barredByPole.ts";
 import { barredBySurfaces, spanPassages, tooLow } from "./barredBySurfaces.ts";
@@ -36,7 +36,10 @@ function tooLowForTheirs(plant: Plant, poleId: string, wire: PoleWire): readonly
       const share = span.shareAt(offsetM);
       return (hereM + wire.heightM) * share + (farM + end.farM) * (1 - share) - 4 * end.sagM * share * (1 - share);
     };
-    return spanPassages(plant, span).flatMap((over) =>
+    const mayPassUnder = ({ table, id }: Cause["against"]) =>
+      table === "structure" && plant.rowOf("structure", id).bottomM !== null;
+    const passed = spanPassages(plant, span).filter(({ cause }) => !mayPassUnder(cause.against));
+    return passed.flatMap((over) =>
       tooLow(plant, {
         ...over,
         hung: { undersideM, cornersM: [], strandAssumed: false },

@@ -1,4 +1,5 @@
 import { cablePath } from "../plant/cablePath.ts";
+import { climbingSpace } from "../plant/climbingSpace.ts";
 import { farPoleId, type Point, pointOnSpan } from "../plant/geometry.ts";
 import { hungInSpan } from "../plant/hanging.ts";
 import type { Plant } from "../plant/plant.ts";
@@ -69,7 +70,7 @@ export function roomAtPole(
 ): { readonly roomM: number; readonly reason: string } {
   const span = plant.rowOf("span", spanId);
   const pole = plant.rowOf("pole", poleId);
-  const { standoffM, climbingSpaceM, hangingGapM, minSpanM } = plant.settings();
+  const { standoffM, hangingGapM, minSpanM } = plant.settings();
   const none = Number.NEGATIVE_INFINITY;
   if (!pole.terminalAllowed) return { roomM: none, reason: `no terminal may hang beside pole ${pole.tag}` };
   if (span.strandSectionId === null) return { roomM: none, reason: "there is no strand in the span" };
@@ -79,10 +80,10 @@ export function roomAtPole(
   const offsetM = span.fromPoleId === poleId ? standoffM : span.lengthM - standoffM;
   const limits = [
     {
-      roomM: 2 * (standoffM - climbingSpaceM),
+      roomM: 2 * (standoffM - climbingSpace(plant, poleId).spaceM),
       reason: `a terminal would reach into the climbing space of pole ${pole.tag}`,
     },
-    { roomM: 2 * (span.lengthM - standoffM - climbingSpaceM), reason: tooShort },
+    { roomM: 2 * (span.lengthM - standoffM - climbingSpace(plant, farPole.id).spaceM), reason: tooShort },
     ...hungInSpan(plant, spanId)
       .filter((hung) => hung.terminalId === null || stays(hung.terminalId))
       .map((hung) => ({

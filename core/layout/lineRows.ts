@@ -37,6 +37,7 @@ export function strandRows(plant: Plant, lines: readonly Line[], strandTypeId: s
         heightM: strandHeightM,
         voltageV: 0,
         note: "",
+        bonded: false,
       };
       return { table: "attachment", id, before: null, after };
     });

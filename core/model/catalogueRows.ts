@@ -1,18 +1,36 @@
 import { z } from "zod";
 import { amount, basisFields, figure, fraction, id, label, ordinal, positive, reference, words } from "./fields.ts";
 
-/** What the line may pass over: what a crossing is, and what open ground counts as. */
+/**
+ * What the line may pass over: what a crossing is, and what open ground counts as. Sailing water and the launching areas beside it go by
+ * acres: under 20, to 200, to 2000, and more where no figure stands. Along a street or road the line hangs within the right of way and
+ * not over the travelled way; at a roadside no vehicle is likely to pass under.
+ */
 export const lineSurfaces = [
   "road",
   "highLoadRoad",
+  "stateHighway",
   "driveway",
+  "alongStreet",
+  "alongRoad",
   "roadside",
   "rail",
+  "trolley",
   "water",
+  "sailingWater20",
+  "sailingWater200",
+  "sailingWater2000",
   "sailingWater",
+  "launch20",
+  "launch200",
+  "launch2000",
+  "launch",
   "pedestrian",
   "field",
 ] as const;
+
+/** What a drop may pass over. */
+export const dropSurfaces = [...lineSurfaces, "roof"] as const;
 
 /** Cases a clearance is checked under: the finished line at the stringing temperature, hot, and under the district's ice. */
 export const clearanceCases = ["stringing", "hot", "iced"] as const;
@@ -107,20 +125,43 @@ const dropType = z.strictObject({
 });
 
 /** A set of clearance limits under one document. */
-const clearanceSet = z.strictObject({ id, name: label, ...basisFields });
+const clearanceSet = z.strictObject({
+  id,
+  name: label,
+  ...basisFields,
+  /** The set whose limits hold beside its own, the stricter of the two; null for none. */
+  baseSetId: reference.nullable(),
+});
 
 /** What a clearance limit protects; a drop has limits of its own over roads and driveways. */
 const clearanceSurface = z.enum([
   ...lineSurfaces,
   "dropRoad",
   "dropDriveway",
+  "dropRoof",
   "buildingOver",
+  "buildingUnder",
   "buildingBeside",
   "walkedRoofOver",
   "signOver",
+  "signUnder",
   "signBeside",
+  "litSignUnder",
   "litSignBeside",
+  "groundedLitSignBeside",
   "walkedSignOver",
+  "chimneyOver",
+  "chimneyBeside",
+  "equipmentAtPole",
+  "bondedEquipmentAtPole",
+  "streetLightAtPole",
+  "bondedStreetLightAtPole",
+  "dripLoopAtPole",
+  "climbingSpace",
+  "climbingSpaceAtAngle",
+  "climbingLevel",
+  "guyPair",
+  "riserBracket",
   "supplyAtPole",
   "supplyInSpan",
   "neutralAtPole",
@@ -129,7 +170,10 @@ const clearanceSurface = z.enum([
   "communicationInSpan",
 ]);
 
-/** One limit of a clearance set: distance that must remain, m; level beside a building or sign, else vertical. */
+/**
+ * One limit of a clearance set: distance that must remain, m; level beside a building or sign, else vertical. climbingLevel is the height
+ * that counts as one level, guyPair how far apart two guys still count as a pair.
+ */
 const clearanceLimit = z.strictObject({
   id,
   clearanceSetId: reference,
@@ -142,6 +186,10 @@ const clearanceLimit = z.strictObject({
   coversV: amount,
   /** How much more is asked for each volt beyond that, m; 0 where the document does not say. */
   moreMPerV: amount,
+  /** What is asked at the edges of what is crossed, m; 0 where that is no less than between them. */
+  edgeLimitM: amount,
+  /** How far in from an edge that rises to the whole, m; never past the middle. */
+  edgeRunM: amount,
 });
 
 /** A set of strength limits under one document. */
@@ -269,6 +317,7 @@ export const catalogueTables = {
 };
 
 export type LineSurface = (typeof lineSurfaces)[number];
+export type DropSurface = (typeof dropSurfaces)[number];
 export type ClearanceCase = (typeof clearanceCases)[number];
 export type FurtherCase = (typeof furtherCases)[number];
 export type StrengthCase = (typeof strengthCases)[number];

@@ -39,11 +39,25 @@ const attachment = z.strictObject({
   id,
   poleId: reference,
   owner: words,
-  kind: z.enum(["ourStrand", "communication", "neutral", "secondary", "primary", "equipment", "streetLight", "riser"]),
+  /** supplyFiber: cable in the supply space; streetLight: a bracket; dripLoop: of the wires that feed one; riser: a stand-off bracket. */
+  kind: z.enum([
+    "ourStrand",
+    "communication",
+    "neutral",
+    "secondary",
+    "primary",
+    "supplyFiber",
+    "equipment",
+    "streetLight",
+    "dripLoop",
+    "riser",
+  ]),
   heightM: positive,
   /** Voltage to ground of a supply wire, V; 0 for a neutral and for communication. */
   voltageV: amount,
   note: words,
+  /** True where it is effectively grounded and bonded to our messenger: most limits then ask less. */
+  bonded: z.boolean(),
 });
 
 /** Two neighbouring poles and what is strung between them. */
@@ -83,12 +97,12 @@ const groundPoint = z.strictObject({
   groundM: figure,
 });
 
-/** A building or sign that the line passes over or beside. */
+/** A building or sign that the line passes over, under or beside; a chimney stands for antennas and tanks too. */
 const structure = z.strictObject({
   id,
   spanId: reference,
   name: words,
-  kind: z.enum(["building", "walkedRoof", "sign", "litSign", "walkedSign"]),
+  kind: z.enum(["building", "walkedRoof", "sign", "litSign", "groundedLitSign", "walkedSign", "chimney"]),
   /** Middle of it from the span's first pole, along the span, m. */
   offsetM: amount,
   /** How far it reaches along the span, m. */
@@ -98,6 +112,8 @@ const structure = z.strictObject({
   side: z.enum(["left", "right"]),
   /** Its top above the ground there, m. */
   heightM: positive,
+  /** Its underside above the ground there, where the line may pass under it, m; null where it stands on the ground. */
+  bottomM: positive.nullable(),
 });
 
 /** Measured midspan sag of another party's wire in a span. */
@@ -105,7 +121,7 @@ const wireSag = z.strictObject({
   id,
   spanId: reference,
   owner: words,
-  kind: z.enum(["communication", "neutral", "secondary", "primary"]),
+  kind: z.enum(["communication", "neutral", "secondary", "primary", "supplyFiber"]),
   sagM: positive,
 });
 

@@ -20,7 +20,7 @@ export const references = {
   splitterType: {},
   terminalModel: { splitterTypeId: "splitterType" },
   dropType: {},
-  clearanceSet: {},
+  clearanceSet: { baseSetId: "clearanceSet" },
   clearanceLimit: { clearanceSetId: "clearanceSet" },
   strengthSet: {},
   strengthLimit: { strengthSetId: "strengthSet" },

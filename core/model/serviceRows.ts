@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { lineSurfaces } from "./catalogueRows.ts";
+import { dropSurfaces } from "./catalogueRows.ts";
 import { amount, figure, id, label, ordinal, positionFields, positive, reference, words } from "./fields.ts";
 
 /** A terminal hanging under the strand. */
@@ -78,7 +78,7 @@ const dropCrossing = z.strictObject({
   id,
   livingUnitId: reference,
   name: words,
-  surface: z.enum(lineSurfaces),
+  surface: z.enum(dropSurfaces),
   /** Middle of it from the living unit, along the drop, m. */
   fromUnitM: amount,
   widthM: positive,

@@ -22,6 +22,8 @@ type KnownClearance = {
   readonly byCase: Readonly<Record<ClearanceCase, number>>;
   /** Where that is in each case, m from the span's first pole. */
   readonly atByCaseM: Readonly<Record<ClearanceCase, number>>;
+  /** How much less is asked at that place than the limit says, m: near the edges of what is crossed, where the limit says so. */
+  readonly easedByCaseM: Readonly<Record<ClearanceCase, number>>;
   /** True where the surface was taken as the line between the two poles' ground. */
   readonly surfaceAssumed: boolean;
   /** True where a pole lacks the height of our strand and the company's usual one was taken. */
@@ -77,8 +79,8 @@ export const groundClearance = defineQuery("ground-clearance", (plant, spanId): 
 });
 
 /**
- * The limit for a surface in the clearance set the settings choose: its strictest row; undefined where the set has
- * none.
+ * The limit for a surface in the clearance set the settings choose and those it stands on: their strictest row; undefined where they
+ * have none.
  *
  * @param condition  the case it must bind under; left out where the distance does not hang on sag
  */
@@ -87,11 +89,22 @@ export function clearanceLimitFor(
   surface: ClearanceSurface,
   condition?: ClearanceCase,
 ): ClearanceLimit | undefined {
-  return plant
-    .whereAll("clearanceLimit", { clearanceSetId: plant.settings().clearanceSetId, surface })
+  return clearanceSetIds(plant)
+    .flatMap((clearanceSetId) => plant.whereAll("clearanceLimit", { clearanceSetId, surface }))
     .map((id) => plant.rowOf("clearanceLimit", id))
     .filter((one) => condition === undefined || one.condition === "any" || one.condition === condition)
     .sort((a, b) => b.limitM - a.limitM)[0];
+}
+
+/** The clearance set of the settings and those whose limits hold beside its own. */
+export function clearanceSetIds(plant: Plant): readonly string[] {
+  const ids = new Set<string>();
+  let next: string | null = plant.settings().clearanceSetId;
+  while (next !== null && !ids.has(next)) {
+    ids.add(next);
+    next = plant.rowOf("clearanceSet", next).baseSetId;
+  }
+  return [...ids];
 }
 
 /** A case that a clearance is held against, with its limit. */
@@ -101,18 +114,23 @@ export type BindingCase = {
   readonly limit: ClearanceLimit;
 };
 
-/** Every case that binds over a surface, the one with the least to spare first. */
+/** Every case that binds over a surface, the one with the least to spare first; its limit is what is asked at the place measured. */
 export function bindingCases(
   plant: Plant,
   surface: ClearanceSurface,
-  byCase: Readonly<Record<ClearanceCase, number>>,
+  { byCase, easedByCaseM }: Pick<KnownClearance, "byCase" | "easedByCaseM">,
 ): readonly BindingCase[] {
   return clearanceCases
     .flatMap((condition) => {
       const limit = clearanceLimitFor(plant, surface, condition);
-      return limit ? [{ condition, measuredM: byCase[condition], limit }] : [];
+      return limit ? [{ condition, measuredM: byCase[condition], limit: easedBy(limit, easedByCaseM[condition]) }] : [];
     })
     .sort((a, b) => a.measuredM - a.limit.limitM - (b.measuredM - b.limit.limitM));
+}
+
+/** A limit where so much less is asked, m. */
+export function easedBy(limit: ClearanceLimit, easedM: number): ClearanceLimit {
+  return easedM === 0 ? limit : { ...limit, limitM: limit.limitM - easedM };
 }
 
 /** What hangs over a surface: the line, or a drop from it. */
@@ -123,6 +141,8 @@ export type Surface = {
   readonly cornersM: readonly number[];
   readonly heightAtM: (offsetM: number) => number;
   readonly isAssumed: boolean;
+  /** How much less than its limit is asked at a place, m; left out where the limit holds throughout. */
+  readonly easedM?: (offsetM: number, condition: ClearanceCase) => number;
 };
 
 /** The ground under a span, raised by what stands on it, m. */
@@ -147,10 +167,16 @@ export function stopsOver(
 export function clearanceOver(line: Hung, passage: Omit<Passage, "kind">): KnownClearance {
   const { over } = passage;
   const stops = stopsOver(line, passage);
-  const leastIn = (condition: ClearanceCase): Least =>
-    stops
-      .map((one) => leastAlong(one, (atM) => line.undersideM(atM, condition) - over.heightAtM(atM)))
+  const easedM = over.easedM ?? (() => 0);
+  const leastIn = (condition: ClearanceCase): Least & { readonly easedM: number } => {
+    const least = stops
+      .map((one) =>
+        leastAlong(one, (atM) => line.undersideM(atM, condition) - over.heightAtM(atM) + easedM(atM, condition)),
+      )
       .reduce((a, b) => (b.heightM < a.heightM ? b : a));
+    const lessM = easedM(least.offsetM, condition);
+    return { ...least, heightM: least.heightM - lessM, easedM: lessM };
+  };
   const least = { stringing: leastIn("stringing"), hot: leastIn("hot"), iced: leastIn("iced") };
   const worstCase = clearanceCases.reduce((a, b) => (least[b].heightM < least[a].heightM ? b : a));
   const { stringing, hot, iced } = least;
@@ -161,6 +187,7 @@ export function clearanceOver(line: Hung, passage: Omit<Passage, "kind">): Known
     atOffsetM: least[worstCase].offsetM,
     byCase: { stringing: stringing.heightM, hot: hot.heightM, iced: iced.heightM },
     atByCaseM: { stringing: stringing.offsetM, hot: hot.offsetM, iced: iced.offsetM },
+    easedByCaseM: { stringing: stringing.easedM, hot: hot.easedM, iced: iced.easedM },
     surfaceAssumed: over.isAssumed,
     strandAssumed: line.strandAssumed,
   };

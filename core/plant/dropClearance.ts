@@ -1,10 +1,11 @@
-import type { ClearanceSurface, LineSurface } from "../model/catalogueRows.ts";
+import { type ClearanceSurface, clearanceCases, type DropSurface } from "../model/catalogueRows.ts";
 import {
   type Clearance,
   clearanceLimitFor,
   clearanceOver,
   type Hung,
   type Passage,
+  type Surface,
   type Unknown,
 } from "./clearance.ts";
 import { dropRunM } from "./dropView.ts";
@@ -25,13 +26,14 @@ export function dropPassage(plant: Plant, dropId: string, dropCrossingId: string
   const { terminalId, livingUnitId } = plant.rowOf("drop", dropId);
   const { spanId, offsetM } = plant.rowOf("terminal", terminalId);
   const { attachHeightM, groundM } = plant.rowOf("livingUnit", livingUnitId);
-  const { fromUnitM, widthM, surfaceM } = plant.rowOf("dropCrossing", dropCrossingId);
+  const { fromUnitM, widthM, surface, surfaceM } = plant.rowOf("dropCrossing", dropCrossingId);
   const line = lineHeight(plant, spanId);
   const ground = groundLine(plant, spanId);
   if (line.kind === "unknown") return line;
   if (ground.kind === "unknown") return ground;
   if (attachHeightM === null) return { kind: "unknown", why: "Nobody told how high the drop is attached." };
   if (groundM === null) return { kind: "unknown", why: "Nobody measured the ground at the building." };
+  if (surface === "roof" && surfaceM === null) return { kind: "unknown", why: "Nobody measured the roof." };
   const runM = dropRunM(plant, dropId);
   if (!(runM > 0)) return { kind: "unknown", why: "The drop has no run." };
   const sagM = plant.settings().dropSagFrac * runM;
@@ -47,7 +49,7 @@ export function dropPassage(plant: Plant, dropId: string, dropCrossingId: string
     },
   };
   const over = {
-    cornersM: [],
+    ...easedAtEdges(plant, dropSurface(plant, surface), [fromUnitM - widthM / 2, fromUnitM + widthM / 2]),
     heightAtM: (atM: number) => surfaceM ?? groundM + ((groundHereM - groundM) * atM) / runM,
     isAssumed: surfaceM === null,
   };
@@ -64,8 +66,36 @@ export function dropClearance(plant: Plant, dropId: string, dropCrossingId: stri
   return passage.kind === "unknown" ? passage : clearanceOver(passage.hung, passage);
 }
 
+/**
+ * How much less is asked near the edges of what a drop crosses, and where that bends: a limit with less at its edges rises to the whole
+ * over the run it names, at the latest in the middle.
+ */
+function easedAtEdges(
+  plant: Plant,
+  surface: ClearanceSurface,
+  [nearM, farM]: readonly [nearM: number, farM: number],
+): Pick<Surface, "cornersM" | "easedM"> {
+  const cornersM = clearanceCases.flatMap((condition) => {
+    const limit = clearanceLimitFor(plant, surface, condition);
+    if (!limit || limit.edgeLimitM === 0) return [];
+    const runM = Math.min(limit.edgeRunM, (farM - nearM) / 2);
+    return [nearM + runM, farM - runM];
+  });
+  return {
+    cornersM: [...new Set(cornersM)],
+    easedM(atM, condition) {
+      const limit = clearanceLimitFor(plant, surface, condition);
+      if (!limit || limit.edgeLimitM === 0 || limit.edgeRunM === 0) return 0;
+      const inM = Math.max(Math.min(atM - nearM, farM - atM), 0);
+      const rise = Math.min(inM / Math.min(limit.edgeRunM, (farM - nearM) / 2), 1);
+      return (limit.limitM - limit.edgeLimitM) * (1 - rise);
+    },
+  };
+}
+
 /** What the limit of a drop over a surface is filed under: its own where the clearance set has one. */
-export function dropSurface(plant: Plant, surface: LineSurface): ClearanceSurface {
+export function dropSurface(plant: Plant, surface: DropSurface): ClearanceSurface {
+  if (surface === "roof") return "dropRoof";
   const own = surface === "road" ? "dropRoad" : surface === "driveway" ? "dropDriveway" : null;
   return own !== null && clearanceLimitFor(plant, own) ? own : surface;
 }

@@ -13,6 +13,8 @@ export type LineHeight =
       readonly undersideM: (offsetM: number, condition: ClearanceCase | "cold") => number;
       /** The same where the span hangs in any other state. */
       readonly undersideInM: (offsetM: number, state: HungState) => number;
+      /** How far the line's underside is below its strand, m. */
+      readonly underStrandM: number;
       /** Where the line may have a corner: what hangs on it, m from the first pole. */
       readonly cornersM: readonly number[];
       /** True where a pole lacks the height of our strand and the company's usual one was taken. */
@@ -38,6 +40,7 @@ export const lineHeight = defineQuery("line-height", (plant, spanId): LineHeight
   return {
     kind: "known",
     lengthM,
+    underStrandM: bundle.underStrandM,
     cornersM: sag.hot.pointLoads.map((load) => load.atM),
     undersideM: (offsetM, condition) => undersideInM(offsetM, sag[condition]),
     undersideInM,

@@ -6,48 +6,71 @@ import { defineQuery, type Plant } from "./plant.ts";
 import { type HungState, spanSag, strandSagM } from "./spanSag.ts";
 import { strandAtPole } from "./strandHeight.ts";
 
-/** Whose wire our strand must keep away from. */
-export type OtherParty = "supply" | "neutral" | "communication";
+/** What our strand must keep away from. */
+export type OtherParty = "supply" | "neutral" | "communication" | "streetLight" | "dripLoop";
 
-/** What an attachment is to our strand; null for our own, and for what has no wire or no clearance of its own here. */
-export function partyOf({ kind, voltageV }: Attachment): OtherParty | null {
+/** What is told of another party's wire or equipment when it is asked how far away our strand must keep. */
+type Kept = Pick<Attachment, "kind" | "voltageV" | "bonded">;
+
+/**
+ * What an attachment is to our strand; null for our own, and for what has no clearance of its own here. Equipment is supply's where it
+ * has a voltage or is bonded to our messenger.
+ */
+export function partyOf({ kind, voltageV, bonded }: Kept): OtherParty | null {
   switch (kind) {
     case "primary":
     case "secondary":
       return "supply";
     case "equipment":
-      return voltageV > 0 ? "supply" : null;
+      return voltageV > 0 || bonded ? "supply" : null;
     case "neutral":
+    case "supplyFiber":
       return "neutral";
     case "communication":
-      return "communication";
-    case "ourStrand":
     case "streetLight":
+    case "dripLoop":
+      return kind;
+    case "ourStrand":
     case "riser":
       return null;
   }
 }
 
-/** The clearance surface of a party at the pole or in the span. */
-function separationSurface(party: OtherParty, where: "AtPole" | "InSpan"): ClearanceSurface {
-  return `${party}${where}`;
+/** Whether our strand may be above another party's attachment as well as below it. */
+export function mayBeOver(party: OtherParty): boolean {
+  return party === "communication" || party === "streetLight";
+}
+
+/** Clearance surfaces that tell what must be kept from an attachment, the nearest first; the first one with a limit holds. */
+function separationSurfaces({ kind, bonded }: Kept, where: "AtPole" | "InSpan"): readonly ClearanceSurface[] {
+  switch (kind) {
+    case "neutral":
+    case "supplyFiber":
+      return bonded ? [`neutral${where}`] : [`supply${where}`];
+    case "equipment":
+      return [...(bonded ? (["bondedEquipmentAtPole"] as const) : []), "equipmentAtPole", "supplyAtPole"];
+    case "streetLight":
+      return [...(bonded ? (["bondedStreetLightAtPole"] as const) : []), "streetLightAtPole"];
+    case "dripLoop":
+      return ["dripLoopAtPole"];
+    case "communication":
+      return [`communication${where}`];
+    default:
+      return [`supply${where}`];
+  }
 }
 
 /**
- * What the clearance set asks between our strand and another party's wire: its strictest row, with what it asks more for a voltage
- * beyond the one it covers; undefined where the set has none.
- *
- * @param voltageV  to ground of the other wire, V; 0 for what is not supply
+ * What the clearance set asks between our strand and another party's wire or equipment: its strictest row, with what it asks more for a
+ * voltage beyond the one it covers; undefined where the set has none.
  */
-export function separationLimitFor(
-  plant: Plant,
-  party: OtherParty,
-  where: "AtPole" | "InSpan",
-  voltageV: number,
-): ClearanceLimit | undefined {
-  const limit = clearanceLimitFor(plant, separationSurface(party, where));
-  if (!limit || party !== "supply") return limit;
-  return { ...limit, limitM: limit.limitM + Math.max(0, voltageV - limit.coversV) * limit.moreMPerV };
+export function separationLimitFor(plant: Plant, other: Kept, where: "AtPole" | "InSpan"): ClearanceLimit | undefined {
+  for (const surface of separationSurfaces(other, where)) {
+    const limit = clearanceLimitFor(plant, surface);
+    if (!limit) continue;
+    return { ...limit, limitM: limit.limitM + Math.max(0, other.voltageV - limit.coversV) * limit.moreMPerV };
+  }
+  return undefined;
 }
 
 /** Our strand against one attachment of another party, at their pole. */
@@ -76,8 +99,8 @@ type SpanSeparation = {
   readonly party: OtherParty;
   readonly fromAttachmentId: string;
   readonly toAttachmentId: string;
-  /** Voltage to ground of the other wire, V: the higher of its two ends. */
-  readonly voltageV: number;
+  /** The other wire as limits ask of it: the higher voltage of its two ends, bonded where both are. */
+  readonly kept: Kept;
   /** Midspan sag of the other wire, m. */
   readonly otherSagM: number;
   /** True where nobody measured that sag. */
@@ -136,7 +159,11 @@ export const spanSeparations = defineQuery("span-separations", (plant, spanId): 
         party,
         fromAttachmentId: from.id,
         toAttachmentId: to.id,
-        voltageV: Math.max(from.voltageV, to.voltageV),
+        kept: {
+          kind: from.kind,
+          voltageV: Math.max(from.voltageV, to.voltageV),
+          bonded: from.bonded && to.bonded,
+        },
         weAreAbove,
         otherSagM,
         isSagAssumed: other === undefined,
@@ -165,6 +192,9 @@ function nearestStrand(plant: Plant, other: Attachment) {
   return ours ? { heightM: ours.heightM, attachmentId: ours.id } : strandAtPole(plant, other.poleId);
 }
 
+/** What stands at a pole and does not run on to the next. */
+const hasNoWire: ReadonlySet<Attachment["kind"]> = new Set(["equipment", "streetLight", "dripLoop"]);
+
 type Wire = { readonly party: OtherParty; readonly from: Attachment; readonly to: Attachment };
 
 function wiresBetween(plant: Plant, fromPoleId: string, toPoleId: string): Wire[] {
@@ -173,7 +203,7 @@ function wiresBetween(plant: Plant, fromPoleId: string, toPoleId: string): Wire[
   const wires: Wire[] = [];
   for (const from of attachmentsUpwards(plant, fromPoleId)) {
     const party = partyOf(from);
-    if (party === null || from.kind === "equipment") continue;
+    if (party === null || hasNoWire.has(from.kind)) continue;
     const to = far.find((one) => !taken.has(one.id) && one.owner === from.owner && one.kind === from.kind);
     if (!to) continue;
     taken.add(to.id);

@@ -2,7 +2,7 @@ import type { ClearanceCase, ClearanceSurface } from "../model/catalogueRows.ts"
 import type { ClearanceLimit } from "../model/tables.ts";
 import { bindingCases, type Clearance, crossingClearance, groundClearance } from "./clearance.ts";
 import { defineQuery } from "./plant.ts";
-import { structureClearance, structureSurfaces } from "./structureClearance.ts";
+import { structureClearance, structureSurfaces, undersideClearance } from "./structureClearance.ts";
 
 /** The clearance of a span that has the least to spare against its limit. */
 export type SpanClearance = {
@@ -18,13 +18,15 @@ export type SpanClearance = {
 };
 
 /**
- * Of everything under a span (crossings, the ground between them, structures the line passes over) what has the least to
+ * Of everything under a span (crossings, the ground between them, structures the line passes over or under) what has the least to
  * spare, limits before what has none; null where nothing can be told.
  */
 export const spanClearance = defineQuery("span-clearance", (plant, spanId): SpanClearance | null => {
+  const spareM = ({ measuredM, limit }: SpanClearance): number =>
+    limit ? measuredM - limit.limitM : Number.POSITIVE_INFINITY;
   const told = (over: SpanClearance["over"], surface: ClearanceSurface, clearance: Clearance | null) => {
     if (clearance?.kind !== "known") return [];
-    const [worst] = bindingCases(plant, surface, clearance.byCase);
+    const [worst] = bindingCases(plant, surface, clearance);
     const condition = worst?.condition ?? clearance.worstCase;
     const measuredM = clearance.byCase[condition];
     return [{ over, surface, condition, measuredM, limit: worst?.limit, atOffsetM: clearance.atByCaseM[condition] }];
@@ -37,16 +39,13 @@ export const spanClearance = defineQuery("span-clearance", (plant, spanId): Span
   const structures = plant
     .where("structure", "spanId", spanId)
     .filter((id) => plant.rowOf("structure", id).besideM === 0)
-    .flatMap((id) =>
-      told(
-        { table: "structure", id },
-        structureSurfaces(plant.rowOf("structure", id).kind).over,
-        structureClearance(plant, id),
-      ),
-    );
+    .flatMap((id) => {
+      const { over, under } = structureSurfaces(plant.rowOf("structure", id).kind);
+      const overIt = told({ table: "structure", id }, over, structureClearance(plant, id));
+      const underIt = told({ table: "structure", id }, under, undersideClearance(plant, id));
+      return [...overIt, ...underIt].sort((a, b) => spareM(b) - spareM(a)).slice(0, 1);
+    });
   const ground = told({ table: "span", id: spanId }, plant.settings().groundSurface, groundClearance(plant, spanId));
-  const spareM = ({ measuredM, limit }: SpanClearance): number =>
-    limit ? measuredM - limit.limitM : Number.POSITIVE_INFINITY;
   return (
     [...crossings, ...structures, ...ground].sort((a, b) => spareM(a) - spareM(b) || a.measuredM - b.measuredM)[0] ??
     null

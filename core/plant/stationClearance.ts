@@ -38,7 +38,8 @@ export function stationClearance(plant: Plant, spanId: string, offsetM: number):
   if (line.kind === "unknown") return line;
   if (ground.kind === "unknown") return ground;
   const groundM = groundAtM(ground, offsetM);
-  const below = whatLies(plant, spanId, offsetM, groundM);
+  const lineAboveGroundM = line.undersideM(offsetM, "stringing") - groundM;
+  const below = whatLies(plant, spanId, offsetM, { groundM, lineAboveGroundM });
   return {
     kind: "known",
     over: below.over,
@@ -61,11 +62,14 @@ type Below = {
   readonly surfaceM: number;
 };
 
+type Station = { readonly groundM: number; readonly lineAboveGroundM: number };
+
 /** A structure the line passes over stands before a crossing, a crossing before the ground. */
-function whatLies(plant: Plant, spanId: string, offsetM: number, groundM: number): Below {
+function whatLies(plant: Plant, spanId: string, offsetM: number, { groundM, lineAboveGroundM }: Station): Below {
   for (const id of plant.where("structure", "spanId", spanId)) {
     const one = plant.rowOf("structure", id);
     if (one.besideM > 0 || Math.abs(offsetM - one.offsetM) > one.lengthM / 2) continue;
+    if (one.bottomM !== null && lineAboveGroundM < (one.bottomM + one.heightM) / 2) continue;
     const surface = structureSurfaces(one.kind).over;
     return { over: { table: "structure", id }, surface, surfaceM: groundM + one.heightM };
   }

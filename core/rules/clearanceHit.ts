@@ -13,6 +13,8 @@ type About = {
   readonly spanId: string;
   readonly subjects: readonly Subject[];
   readonly what?: "line" | "drop";
+  /** high: it passes under something and comes too near from below. */
+  readonly too?: "low" | "high";
 };
 
 /**
@@ -23,10 +25,10 @@ export function clearanceHit(
   plant: Plant,
   surface: ClearanceSurface,
   clearance: Clearance,
-  { place, spanId, subjects, what = "line" }: About,
+  { place, spanId, subjects, what = "line", too = "low" }: About,
 ): Hit | null {
   if (clearance.kind === "unknown") return null;
-  const low = bindingCases(plant, surface, clearance.byCase).filter(({ measuredM, limit }) =>
+  const low = bindingCases(plant, surface, clearance).filter(({ measuredM, limit }) =>
     isUnder(measuredM, limit.limitM),
   );
   const [worst] = low;
@@ -42,7 +44,7 @@ export function clearanceHit(
   const cases = low.length === clearanceCases.length ? `in every case, most ${named[0]}` : named.join(" and ");
   return {
     subjects,
-    message: `${place} the ${what} is too low ${cases}${assumed.map((one) => `, ${one}`).join("")}${leaningWords(sagLeansOn(plant, spanId, conditions))}.`,
+    message: `${place} the ${what} is too ${too} ${cases}${assumed.map((one) => `, ${one}`).join("")}${leaningWords(sagLeansOn(plant, spanId, conditions))}.`,
     measured: worst.measuredM,
     limit: worst.limit.limitM,
     unit: "m",

@@ -1,5 +1,6 @@
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { companySetting, type Rule } from "./rule.ts";
+import { surfaceWords } from "./thingWords.ts";
 
 const separations = [
   { surface: "supplyAtPole", words: "supply at the pole" },
@@ -8,6 +9,12 @@ const separations = [
   { surface: "neutralInSpan", words: "neutral in the span" },
   { surface: "communicationAtPole", words: "communication at the pole" },
   { surface: "communicationInSpan", words: "communication in the span" },
+] as const;
+
+/** Asked for only on a route that has such a thing on a pole: most sets say nothing of them. */
+const wherePresent = [
+  { kind: "streetLight", surface: "streetLightAtPole", words: "street-light brackets" },
+  { kind: "dripLoop", surface: "dripLoopAtPole", words: "drip loops of street lights" },
 ] as const;
 
 export const clearanceSetIncomplete: Rule = {
@@ -23,7 +30,12 @@ export const clearanceSetIncomplete: Rule = {
     const { groundSurface } = plant.settings();
     const missing = [
       ...separations.filter(({ surface }) => !clearanceLimitFor(plant, surface)).map(({ words }) => words),
-      ...(clearanceLimitFor(plant, groundSurface) ? [] : [`open ground (${valueWords(groundSurface)})`]),
+      ...wherePresent
+        .filter(({ kind, surface }) => {
+          return plant.where("attachment", "kind", kind).length > 0 && !clearanceLimitFor(plant, surface);
+        })
+        .map(({ words }) => words),
+      ...(clearanceLimitFor(plant, groundSurface) ? [] : [`open ground (${surfaceWords(groundSurface)})`]),
     ];
     if (missing.length === 0) return;
     yield {
@@ -39,8 +51,3 @@ export const clearanceSetIncomplete: Rule = {
     };
   },
 };
-
-/** "sailing water" for sailingWater. */
-function valueWords(surface: string): string {
-  return surface.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-}

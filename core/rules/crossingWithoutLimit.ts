@@ -3,6 +3,7 @@ import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import { caseWords } from "./caseWords.ts";
 import { companySetting, type Rule } from "./rule.ts";
+import { surfaceWords } from "./thingWords.ts";
 
 export const crossingWithoutLimit: Rule = {
   id: "crossing-without-limit",
@@ -21,7 +22,7 @@ export const crossingWithoutLimit: Rule = {
         { table: "crossing", id },
         { table: "clearanceSet", id: set.id },
       ],
-      message: `The clearance set ${set.name} has no limit over a ${surface}: ${name || "the crossing"} in span ${spanName(plant, spanId)} is not checked${missing.length === clearanceCases.length ? "" : ` ${missing.map((one) => caseWords(plant, one)).join(" and ")}`}.`,
+      message: `The clearance set ${set.name} has no limit over a ${surfaceWords(surface)}: ${name || "the crossing"} in span ${spanName(plant, spanId)} is not checked${missing.length === clearanceCases.length ? "" : ` ${missing.map((one) => caseWords(plant, one)).join(" and ")}`}.`,
       measured: null,
       limit: null,
       unit: "",

@@ -3,6 +3,7 @@ import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { clearanceHit } from "./clearanceHit.ts";
 import { dropWords } from "./dropWords.ts";
 import { type Rule, routeItself } from "./rule.ts";
+import { surfaceWords } from "./thingWords.ts";
 
 export const dropClearance: Rule = {
   id: "drop-clearance",
@@ -18,7 +19,7 @@ export const dropClearance: Rule = {
     for (const crossingId of plant.where("dropCrossing", "livingUnitId", livingUnitId)) {
       const { name, surface } = plant.rowOf("dropCrossing", crossingId);
       const hit = clearanceHit(plant, dropSurface(plant, surface), clearanceOf(plant, id, crossingId), {
-        place: `Over ${name || `the ${surface}`} ${dropWords(plant, id)}`,
+        place: `Over ${name || `the ${surfaceWords(surface)}`} ${dropWords(plant, id)}`,
         spanId,
         subjects: [
           { table: "drop", id },

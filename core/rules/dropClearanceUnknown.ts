@@ -2,6 +2,7 @@ import { clearanceLimitFor } from "../plant/clearance.ts";
 import { dropClearance, dropSurface } from "../plant/dropClearance.ts";
 import { dropWords } from "./dropWords.ts";
 import { type Rule, routeItself } from "./rule.ts";
+import { surfaceWords } from "./thingWords.ts";
 
 export const dropClearanceUnknown: Rule = {
   id: "drop-clearance-unknown",
@@ -23,7 +24,7 @@ export const dropClearanceUnknown: Rule = {
           { table: "drop", id },
           { table: "dropCrossing", id: crossingId },
         ],
-        message: `Over ${name || `the ${surface}`} ${dropWords(plant, id)} the clearance is not checked. ${why}`,
+        message: `Over ${name || `the ${surfaceWords(surface)}`} ${dropWords(plant, id)} the clearance is not checked. ${why}`,
         measured: null,
         limit: null,
         unit: "",

@@ -45,6 +45,7 @@ function hangOurs(
     heightM,
     voltageV: 0,
     note: "",
+    bonded: false,
   };
   return { command: "attachment.add", input };
 }

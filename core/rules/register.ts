@@ -27,6 +27,7 @@ import { groundClearance } from "./groundClearance.ts";
 import { groundMissing } from "./groundMissing.ts";
 import { guyMissing } from "./guyMissing.ts";
 import { guyOverloaded } from "./guyOverloaded.ts";
+import { guysCrowdClimbingSpace } from "./guysCrowdClimbingSpace.ts";
 import { hangingOverlap } from "./hangingOverlap.ts";
 import { lateralNotSpliced } from "./lateralNotSpliced.ts";
 import { lightDifferential } from "./lightDifferential.ts";
@@ -41,6 +42,7 @@ import { portUsedTwice } from "./portUsedTwice.ts";
 import { portWithoutLight } from "./portWithoutLight.ts";
 import { pullDifference } from "./pullDifference.ts";
 import { reachOverClass } from "./reachOverClass.ts";
+import { riserBracketTooLow } from "./riserBracketTooLow.ts";
 import type { Rule } from "./rule.ts";
 import { sagBesideNeighbour } from "./sagBesideNeighbour.ts";
 import { spanInferred } from "./spanInferred.ts";
@@ -57,6 +59,7 @@ import { splitterFedTwice } from "./splitterFedTwice.ts";
 import { splitterWithoutFiber } from "./splitterWithoutFiber.ts";
 import { strandOfSpanUnknown } from "./strandOfSpanUnknown.ts";
 import { strandTension } from "./strandTension.ts";
+import { streetLightSeparation } from "./streetLightSeparation.ts";
 import { strengthSetIncomplete } from "./strengthSetIncomplete.ts";
 import { structureClearance } from "./structureClearance.ts";
 import { structureWithoutLimit } from "./structureWithoutLimit.ts";
@@ -106,6 +109,8 @@ export const ruleRegister: readonly Rule[] = [
   fiberUsedTwice,
   groundClearance,
   groundMissing,
+  guysCrowdClimbingSpace,
+  riserBracketTooLow,
   guyMissing,
   guyOverloaded,
   hangingOverlap,
@@ -138,6 +143,7 @@ export const ruleRegister: readonly Rule[] = [
   strandOfSpanUnknown,
   strandTension,
   strengthSetIncomplete,
+  streetLightSeparation,
   structureClearance,
   structureWithoutLimit,
   supplySeparationAtPole,

@@ -4,6 +4,7 @@ import { type OtherParty, separationLimitFor, spanSeparations } from "../plant/s
 import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { leaningWords, sagLeansOn } from "./leaningWords.ts";
 import { catalogueBasis, type Hit } from "./rule.ts";
+import { kindWords } from "./thingWords.ts";
 import { isUnder } from "./withinLimit.ts";
 
 /** What is wrong between our strand and the wires of some parties in one span. */
@@ -12,7 +13,7 @@ export function* separationHits(plant: Plant, spanId: string, parties: readonly 
   if (separations.kind === "unknown") return;
   for (const wire of separations.wires) {
     if (!parties.includes(wire.party)) continue;
-    const limit = separationLimitFor(plant, wire.party, "InSpan", wire.voltageV);
+    const limit = separationLimitFor(plant, wire.kept, "InSpan");
     if (!limit || !isUnder(wire.leastM, limit.limitM)) continue;
     const { owner, kind } = plant.rowOf("attachment", wire.fromAttachmentId);
     yield {
@@ -21,7 +22,7 @@ export function* separationHits(plant: Plant, spanId: string, parties: readonly 
         { table: "attachment", id: wire.fromAttachmentId },
         { table: "attachment", id: wire.toAttachmentId },
       ],
-      message: `In span ${spanName(plant, spanId)} our strand comes too close to the ${kind} of ${owner || "an unknown owner"}, the ${wire.weAreAbove ? "strand at its largest sag" : wire.isSagAssumed ? "other wire at its assumed sag" : "other wire at its measured sag"}${leaningWords(sagLeansOn(plant, spanId, [wire.condition]))}.`,
+      message: `In span ${spanName(plant, spanId)} our strand comes too close to the ${kindWords(kind)} of ${owner || "an unknown owner"}, the ${wire.weAreAbove ? "strand at its largest sag" : wire.isSagAssumed ? "other wire at its assumed sag" : "other wire at its measured sag"}${leaningWords(sagLeansOn(plant, spanId, [wire.condition]))}.`,
       measured: wire.leastM,
       limit: limit.limitM,
       unit: "m",

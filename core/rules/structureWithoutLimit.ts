@@ -6,14 +6,16 @@ import { companySetting, type Rule } from "./rule.ts";
 export const structureWithoutLimit: Rule = {
   id: "structure-without-limit",
   title: "The clearance set has limits for every building and sign",
-  compares: "Every building and sign, against the clearance set having a limit over it and beside it.",
+  compares:
+    "Every building and sign, against the clearance set having a limit over it, beside it, and under it where the line may pass there.",
   severity: "warning",
   basis: companySetting("clearanceSetId"),
   each: "structure",
   *check(plant, id) {
-    const { name, kind, spanId } = plant.rowOf("structure", id);
+    const { name, kind, spanId, bottomM } = plant.rowOf("structure", id);
     const surfaces = structureSurfaces(kind);
-    const missing = (["over", "beside"] as const).filter((where) => !clearanceLimitFor(plant, surfaces[where]));
+    const asked = bottomM === null ? (["over", "beside"] as const) : (["over", "beside", "under"] as const);
+    const missing = asked.filter((where) => !clearanceLimitFor(plant, surfaces[where]));
     if (missing.length === 0) return;
     const set = plant.rowOf("clearanceSet", plant.settings().clearanceSetId);
     yield {
@@ -21,7 +23,7 @@ export const structureWithoutLimit: Rule = {
         { table: "structure", id },
         { table: "clearanceSet", id: set.id },
       ],
-      message: `The clearance set ${set.name} has no limit ${missing.join(" and ")} ${name || "the structure"} in span ${spanName(plant, spanId)}: that is not checked.`,
+      message: `The clearance set ${set.name} has no limit ${listed(missing)} ${name || "the structure"} in span ${spanName(plant, spanId)}: that is not checked.`,
       measured: null,
       limit: null,
       unit: "",
@@ -29,3 +31,7 @@ export const structureWithoutLimit: Rule = {
     };
   },
 };
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+}

@@ -1,6 +1,7 @@
 import { poleSeparation, separationLimitFor } from "../plant/separation.ts";
 import { moveIntoRangeFix } from "./attachmentFix.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
+import { kindWords } from "./thingWords.ts";
 import { isUnder } from "./withinLimit.ts";
 
 export const supplySeparationAtPole: Rule = {
@@ -12,9 +13,10 @@ export const supplySeparationAtPole: Rule = {
   each: "attachment",
   *check(plant, id) {
     const separation = poleSeparation(plant, id);
-    if (!separation || separation.party === "communication") return;
-    const { poleId, owner, kind, voltageV } = plant.rowOf("attachment", id);
-    const limit = separationLimitFor(plant, separation.party, "AtPole", voltageV);
+    if (separation?.party !== "supply" && separation?.party !== "neutral") return;
+    const other = plant.rowOf("attachment", id);
+    const { poleId, owner, kind } = other;
+    const limit = separationLimitFor(plant, other, "AtPole");
     if (!limit || !isUnder(separation.aboveM, limit.limitM)) return;
     const assumed = separation.ourAttachmentId === null ? ", our height assumed" : "";
     yield {
@@ -22,7 +24,7 @@ export const supplySeparationAtPole: Rule = {
         { table: "attachment", id },
         { table: "pole", id: poleId },
       ],
-      message: `At pole ${plant.rowOf("pole", poleId).tag} our strand is not far enough below the ${kind} of ${owner || "an unknown owner"}${assumed}.`,
+      message: `At pole ${plant.rowOf("pole", poleId).tag} our strand is not far enough below the ${kindWords(kind)} of ${owner || "an unknown owner"}${assumed}.`,
       measured: separation.aboveM,
       limit: limit.limitM,
       unit: "m",

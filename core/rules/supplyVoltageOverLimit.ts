@@ -1,6 +1,6 @@
-import { clearanceLimitFor } from "../plant/clearance.ts";
-import { poleSeparation } from "../plant/separation.ts";
+import { poleSeparation, separationLimitFor } from "../plant/separation.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
+import { kindWords } from "./thingWords.ts";
 
 export const supplyVoltageOverLimit: Rule = {
   id: "supply-voltage-over-limit",
@@ -11,9 +11,10 @@ export const supplyVoltageOverLimit: Rule = {
   basis: { ...routeItself, document: "clearance set of the settings" },
   each: "attachment",
   *check(plant, id) {
-    const { voltageV, poleId, kind } = plant.rowOf("attachment", id);
+    const other = plant.rowOf("attachment", id);
+    const { voltageV, poleId, kind } = other;
     if (voltageV === 0 || poleSeparation(plant, id)?.party !== "supply") return;
-    const [short] = [clearanceLimitFor(plant, "supplyAtPole"), clearanceLimitFor(plant, "supplyInSpan")].flatMap(
+    const [short] = [separationLimitFor(plant, other, "AtPole"), separationLimitFor(plant, other, "InSpan")].flatMap(
       (limit) => (limit && limit.coversV > 0 && voltageV > limit.coversV && limit.moreMPerV === 0 ? [limit] : []),
     );
     if (!short) return;
@@ -22,7 +23,7 @@ export const supplyVoltageOverLimit: Rule = {
         { table: "attachment", id },
         { table: "pole", id: poleId },
       ],
-      message: `The ${kind} at pole ${plant.rowOf("pole", poleId).tag} has a higher voltage than the supply limits are for: it needs more than they say.`,
+      message: `The ${kindWords(kind)} at pole ${plant.rowOf("pole", poleId).tag} has a higher voltage than the supply limits are for: it needs more than they say.`,
       measured: voltageV,
       limit: short.coversV,
       unit: "V",

@@ -1,5 +1,6 @@
 import { type MakeReady, makeReady } from "../jointpole/makeReady.ts";
 import type { Attachment } from "../model/tables.ts";
+import { clearanceSetIds } from "../plant/clearance.ts";
 import type { Plant } from "../plant/plant.ts";
 import { carriesStrand } from "../plant/separation.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
@@ -93,7 +94,9 @@ function ourHeightM(ready: MakeReady): number | null {
 
 function footNotes(plant: Plant): readonly Mark[] {
   const set = plant.rowOf("clearanceSet", plant.settings().clearanceSetId);
-  const limits = plant.where("clearanceLimit", "clearanceSetId", set.id).map((id) => plant.rowOf("clearanceLimit", id));
+  const limits = clearanceSetIds(plant)
+    .flatMap((id) => plant.where("clearanceLimit", "clearanceSetId", id))
+    .map((id) => plant.rowOf("clearanceLimit", id));
   const doubtful = limits.filter((one) => isUnverified(catalogueBasis(one))).length;
   const mark = doubtful === 0 ? "" : ` (${doubtful} of its ${limits.length} limits from memory, unverified)`;
   const lines = [

@@ -43,7 +43,7 @@ function drawStructure(desk: ProfileDesk, step: ProfileStep, one: Under<"structu
   const { row, topM, beside } = one;
   if (topM === null) return;
   const [left, right] = edges(desk, step, row.offsetM, row.lengthM, topM);
-  const [, foot] = desk.at(step.startM, topM - row.heightM);
+  const [, foot] = desk.at(step.startM, topM - row.heightM + (row.bottomM ?? 0));
   const size = [right[0] - left[0], left[1] - foot] as const;
   const box = rectangle("crossings", "medium", [left[0], foot], ...size, {
     fill: beside ? null : 0.9,

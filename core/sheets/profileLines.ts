@@ -22,9 +22,11 @@ const wireDashMm: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
   secondary: [4, 0.9, 0.9, 0.9],
   neutral: [2, 1.2],
   communication: [2.4, 0.9, 0.3, 0.9, 0.3, 0.9],
+  supplyFiber: [2, 0.9, 0.9, 0.9],
   ourStrand: [],
   equipment: [],
   streetLight: [],
+  dripLoop: [],
   riser: [],
 };
 

@@ -7,11 +7,22 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 const crossingWords: Readonly<Record<Crossing["surface"], string>> = {
   road: "Road",
   highLoadRoad: "High-load road",
+  stateHighway: "State highway",
   driveway: "Drive",
+  alongStreet: "Along a street",
+  alongRoad: "Along a country road",
   roadside: "Roadside",
   rail: "Rail",
+  trolley: "Rail with trolley wire",
   water: "Water",
-  sailingWater: "Sailing water",
+  sailingWater20: "Sailing water under 20 ac",
+  sailingWater200: "Sailing water to 200 ac",
+  sailingWater2000: "Sailing water to 2000 ac",
+  sailingWater: "Sailing water over 2000 ac",
+  launch20: "Boat launch, water under 20 ac",
+  launch200: "Boat launch, water to 200 ac",
+  launch2000: "Boat launch, water to 2000 ac",
+  launch: "Boat launch, water over 2000 ac",
   pedestrian: "Path",
   field: "Field",
 };
@@ -28,7 +39,9 @@ const structureWords: Readonly<Record<Structure["kind"], string>> = {
   walkedRoof: "Roof people walk on",
   sign: "Sign",
   litSign: "Lit sign",
+  groundedLitSign: "Lit sign, grounded",
   walkedSign: "Sign people walk on",
+  chimney: "Chimney, antenna or tank",
 };
 
 /** A structure by its name, else by its kind, and how far beside the line it stands. */
@@ -44,9 +57,11 @@ export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
   neutral: "neutral",
   secondary: "secondary",
   primary: "primary",
+  supplyFiber: "supply fiber",
   equipment: "equipment",
-  streetLight: "street light",
-  riser: "riser",
+  streetLight: "street-light bracket",
+  dripLoop: "drip loop",
+  riser: "riser bracket",
 };
 
 /** What a case the line is shown in is called. */

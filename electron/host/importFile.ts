@@ -38,6 +38,7 @@ const kindWords: Readonly<Record<ImportChoices["kind"], string>> = {
   structure: "structures",
   guy: "guys",
   wireSag: "sags of wires",
+  dropCrossing: "drop crossings",
 };
 
 /**

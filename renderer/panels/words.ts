@@ -49,9 +49,11 @@ export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
   neutral: "neutral",
   secondary: "secondary",
   primary: "primary",
+  supplyFiber: "fiber in the supply space",
   equipment: "equipment",
-  streetLight: "street light",
-  riser: "riser",
+  streetLight: "street-light bracket",
+  dripLoop: "drip loop",
+  riser: "riser bracket",
 };
 
 /** What each kind of structure is called on the screen. */
@@ -60,7 +62,9 @@ export const structureWords: Readonly<Record<Structure["kind"], string>> = {
   walkedRoof: "roof people walk on",
   sign: "sign",
   litSign: "lit sign",
+  groundedLitSign: "lit sign, grounded",
   walkedSign: "sign people walk on",
+  chimney: "chimney, antenna or tank",
 };
 
 /** What a row is called: its kind and its name, as the crew says them. */

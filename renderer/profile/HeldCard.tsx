@@ -68,7 +68,7 @@ function heldLines(plant: Plant, attachmentId: string, units: UnitSystem): reado
       const apart = poleSeparation(plant, id);
       if (!apart) return [];
       const gapM = Math.abs(apart.aboveM);
-      const limitM = separationLimitFor(plant, apart.party, "AtPole", plant.rowOf("attachment", id).voltageV)?.limitM;
+      const limitM = separationLimitFor(plant, plant.rowOf("attachment", id), "AtPole")?.limitM;
       const other = kind === "ourStrand" ? attachmentName(plant.rowOf("attachment", id)) : "our strand";
       return [
         {

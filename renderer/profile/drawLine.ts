@@ -21,9 +21,11 @@ const wireDashes: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
   secondary: [8, 2, 2, 2],
   neutral: [4, 3],
   communication: [7, 3, 1, 3, 1, 3],
+  supplyFiber: [4, 2, 2, 2],
   ourStrand: [],
   equipment: [],
   streetLight: [],
+  dripLoop: [],
   riser: [],
 };
 

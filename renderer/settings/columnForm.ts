@@ -25,15 +25,11 @@ export function chosenCell(option: string): Cell {
 export function columnForm(route: Route, table: TableName, column: string, value: Cell): ColumnForm {
   const target = Object.entries<TableName>(references[table]).find(([name]) => name === column)?.[1];
   if (target) {
-    const rows = [...route[target].values()];
-    const mayBeNone = columnSchema(table, column)?.safeParse(null).success === true;
-    return {
-      kind: "choice",
-      options: [
-        ...(mayBeNone ? [{ value: none, words: chosenNone }] : []),
-        ...rows.map((row) => ({ value: row.id, words: nameOf(row) })),
-      ],
-    };
+    const rows = [...route[target].values()].map((row) => ({ value: row.id, words: nameOf(row) }));
+    const unchosen = mayBeNone(table, column)
+      ? [{ value: none, words: table === "settings" ? chosenNone : unitWords.none }]
+      : [];
+    return { kind: "choice", options: [...unchosen, ...rows] };
   }
   const options = listOf(columnSchema(table, column));
   if (options)
@@ -57,11 +53,17 @@ export function readCell(
   units: UnitSystem,
 ): ReadCell {
   const read: ReadCell =
-    form.kind === "figure" ? readQuantity(text, quantityKind(column), units) : { ok: true, value: text };
+    form.kind === "figure"
+      ? readQuantity(text, quantityKind(column), units)
+      : { ok: true, value: text === "" && mayBeNone(table, column) ? null : text };
   if (!read.ok) return read;
   const checked = columnSchema(table, column)?.safeParse(read.value);
   if (checked?.success !== false) return read;
   return { ok: false, what: wrongWords.notHere(form.kind === "figure", limitWords(checked.error.issues[0])) };
+}
+
+function mayBeNone(table: TableName, column: string): boolean {
+  return columnSchema(table, column)?.safeParse(null).success === true;
 }
 
 function limitWords(issue: z.core.$ZodIssue | undefined): string {

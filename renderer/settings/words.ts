@@ -43,7 +43,7 @@ export const wrongWords = {
   noTemperature: (unit: string): string => `"${unit}" is not a temperature. Write °F or °C.`,
 } as const;
 
-export const unitWords = { us: "Feet and inches", metric: "Metric" } as const;
+export const unitWords = { us: "Feet and inches", metric: "Metric", none: "none" } as const;
 
 /** How far a figure can be trusted, in words. */
 export const markWords = {
@@ -127,7 +127,7 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   billAllowanceFrac: ["Bill allowance", "Added to lengths in the bill of materials."],
 };
 
-/** The choice of no row: the route is not checked under it. */
+/** The choice of no row in the standards: the route is not checked under it. */
 export const chosenNone = "Not checked";
 
 /** Columns of the catalogues as people call them. */
@@ -168,6 +168,9 @@ const columnWords: Readonly<Record<string, string>> = {
   limitM: "Distance that must remain",
   coversV: "Covers supply up to, to ground",
   moreMPerV: "More beyond that",
+  edgeLimitM: "Enough at the edges of what is crossed",
+  edgeRunM: "The whole again, in from an edge",
+  baseSetId: "Stands on the limits of",
   iceM: "Ice",
   iceDensityKgPerM3: "Ice density",
   windPa: "Wind",
@@ -205,7 +208,19 @@ export function columnName(column: string): string {
   return columnWords[column] ?? column;
 }
 
+/** Sailing water and launching areas by the acres of the water; as shown where a limit or a crossing is chosen. */
+const areaWords: ReadonlyMap<string, string> = new Map([
+  ["sailingWater20", "sailing water under 20 acres"],
+  ["sailingWater200", "sailing water of 20 to 200 acres"],
+  ["sailingWater2000", "sailing water of 200 to 2000 acres"],
+  ["sailingWater", "sailing water over 2000 acres"],
+  ["launch20", "boat launch, water under 20 acres"],
+  ["launch200", "boat launch, water of 20 to 200 acres"],
+  ["launch2000", "boat launch, water of 200 to 2000 acres"],
+  ["launch", "boat launch, water over 2000 acres"],
+]);
+
 /** A value of a list as it is read: `communicationAtPole` as "communication at pole". */
 export function valueWords(value: string): string {
-  return value.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return areaWords.get(value) ?? value.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }

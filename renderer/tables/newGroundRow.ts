@@ -28,7 +28,14 @@ export function newGroundRow(
     const sagM = plant.settings().otherWireSagFrac * lengthM || feet(1);
     return { command: "wireSag.add", input: { wireSagId: id, spanId, owner: "", kind: "communication", sagM } };
   }
-  const shape = { kind: "building", lengthM: feet(30), besideM: feet(20), side: "left", heightM: feet(15) };
+  const shape = {
+    kind: "building",
+    lengthM: feet(30),
+    besideM: feet(20),
+    side: "left",
+    heightM: feet(15),
+    bottomM: null,
+  };
   return { command: "structure.add", input: { structureId: id, spanId, name: "", offsetM, ...shape } };
 }
 

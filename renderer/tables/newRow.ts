@@ -99,7 +99,7 @@ const barePole = {
   note: "",
 };
 const bareUnit = { kind: "home", building: "", attachHeightM: null, groundM: null, note: "" };
-const bareAttachment = { owner: "", kind: "communication", voltageV: 0, note: "" };
+const bareAttachment = { owner: "", kind: "communication", voltageV: 0, note: "", bonded: false };
 const bareCrossing = { name: "", surface: "driveway", widthM: 10 * metresPerFoot, surfaceM: null };
 const bareCoil = { kind: "storage", terminalId: null };
 const bareFeed = { hubSplitCount: 1, upstreamLossDb: 0, upstreamM: 0 };

@@ -115,7 +115,16 @@ function addPole(add: Add, n: number): void {
     ["ourStrand", "Us", 6.2, 0],
   ];
   for (const [kind, owner, heightM, voltageV] of wires) {
-    add("attachment", { id: `att-${n}-${kind}`, poleId: pole.id, owner, kind, heightM, voltageV, note: "" });
+    add("attachment", {
+      id: `att-${n}-${kind}`,
+      poleId: pole.id,
+      owner,
+      kind,
+      heightM,
+      voltageV,
+      note: "",
+      bonded: kind === "neutral",
+    });
   }
 }
 

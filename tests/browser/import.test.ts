@@ -134,3 +134,26 @@ test("a list of guys is matched, its bad row told, and the good ones taken as on
   expect(complaints).toEqual([]);
   await opened.close();
 });
+
+test("a list of what lies under drops is matched by address, and taken as one edit", async () => {
+  const opened = await demo.open(browser);
+  const { page, session, complaints } = opened;
+  const before = session.route().dropCrossing.size;
+  const [unit] = session.route().livingUnit.values();
+  const list = ["Address,Surface,Distance ft,Width ft,Elevation ft", `${unit?.address},driveway,20,10,`];
+  await page.keyboard.press("Control+i");
+  await page.getByLabel("What the file lists").selectOption({ label: "Things under drops" });
+  await chooseFile(page, "drops.csv", [...list, `${unit?.address},roof,40,12,`].join("\n"));
+  const rows = await page.getByRole("table", { name: "Bad rows" }).getByRole("row").allTextContents();
+  expect(rows.some((text) => /^3.*The roof has no elevation\./.test(text))).toBe(true);
+  await page.getByLabel("Take the good rows when others are bad").check();
+  await page.getByRole("button", { name: "Take 1 row in" }).click();
+  await expect.poll(() => session.route().dropCrossing.size).toBe(before + 1);
+  const added = [...session.route().dropCrossing.values()].at(-1);
+  expect(added).toMatchObject({ livingUnitId: unit?.id, surface: "driveway", fromUnitM: 6.096 });
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => session.route().dropCrossing.size).toBe(before);
+  expect(complaints).toEqual([]);
+  await opened.close();
+});

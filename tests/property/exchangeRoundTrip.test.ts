@@ -7,9 +7,11 @@ import { readGeojson } from "../../core/exchange/readGeojson.ts";
 import { addressKey } from "../../core/exchange/unitAddress.ts";
 import { writeCsv } from "../../core/exchange/writeCsv.ts";
 import { writeGeojson } from "../../core/exchange/writeGeojson.ts";
+import { dropSurfaces, lineSurfaces } from "../../core/model/catalogueRows.ts";
 import type { Route } from "../../core/model/route.ts";
-import type { LivingUnit, Pole } from "../../core/model/tables.ts";
-import { bareRoute, valueIn } from "../unit/exchange/importRoute.ts";
+import { type LivingUnit, type Pole, tables } from "../../core/model/tables.ts";
+import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
+import { bareRoute, planOf, valueIn } from "../unit/exchange/importRoute.ts";
 
 const mm = (most: number) => fc.integer({ min: -most * 1000, max: most * 1000 }).map((value) => value / 1000);
 const words = fc.string({ unit: "grapheme", maxLength: 30 }).map((text) => text.replace(/\r/g, "").trim());
@@ -54,7 +56,7 @@ const unit = fc.record<Omit<LivingUnit, "id">>({
   kind: fc.constantFrom("home", "business", "lot"),
   building: note,
   attachHeightM: fc.option(height),
-  groundM: fc.constant(null),
+  groundM: fc.option(mm(3000)),
   note,
 });
 const poles = fc.uniqueArray(pole, { selector: (one) => one.tag, minLength: 1, maxLength: 12 });
@@ -130,3 +132,118 @@ describe("our own lists read back", () => {
     );
   });
 });
+
+/** Places and lengths in tenths of a foot or whole centimetres: what a survey gives. */
+const length = (least: number, most: number) =>
+  fc.oneof(
+    fc.integer({ min: Math.ceil(least * 100), max: most * 100 }).map((cm) => cm / 100),
+    fc.integer({ min: Math.ceil(least * 33), max: most * 32 }).map((tenths) => Math.round(tenths * 304.8) / 10_000),
+  );
+const under = { spanId: fc.constantFrom("span-1", "span-2", "span-3"), offsetM: length(0, 45), name: note };
+const elevation = mm(3000);
+const site = fc.record({
+  crossing: fc.array(
+    fc.record({
+      ...under,
+      surface: fc.constantFrom(...lineSurfaces),
+      widthM: length(0.1, 30),
+      surfaceM: fc.option(elevation),
+    }),
+    { maxLength: 6 },
+  ),
+  groundPoint: fc.array(fc.record({ spanId: under.spanId, offsetM: under.offsetM, groundM: elevation }), {
+    maxLength: 6,
+  }),
+  structure: fc.array(
+    fc
+      .record({
+        ...under,
+        kind: fc.constantFrom(...tables.structure.shape.kind.options),
+        lengthM: length(0.1, 30),
+        besideM: length(0, 12),
+        side: fc.constantFrom("left" as const, "right" as const),
+        heightM: length(4, 20),
+        bottomM: fc.option(length(0.1, 3)),
+      })
+      .map((row) => (row.besideM === 0 ? { ...row, side: "left" as const } : row)),
+    { maxLength: 6 },
+  ),
+  guy: fc.array(
+    fc.record({
+      poleId: fc.constantFrom("pole-1", "pole-2", "pole-3"),
+      strandTypeId: fc.constant("strand-quarter"),
+      heightM: length(3, 12),
+      leadM: length(0.5, 12),
+      directionRad: fc.integer({ min: -179, max: 180 }).map((degrees) => (degrees * Math.PI) / 180),
+      anchorN: fc.option(fc.integer({ min: 1, max: 90 }).map((kN) => kN * 1000)),
+      note,
+    }),
+    { maxLength: 4 },
+  ),
+  dropCrossing: fc.array(
+    fc.record({
+      livingUnitId: fc.constantFrom("unit-1", "unit-2", "unit-3"),
+      name: note,
+      surface: fc.constantFrom(...dropSurfaces),
+      fromUnitM: length(0, 40),
+      widthM: length(0.1, 30),
+      surfaceM: elevation,
+    }),
+    { maxLength: 6 },
+  ),
+});
+const siteTables = ["crossing", "groundPoint", "structure", "guy", "dropCrossing"] as const;
+
+describe("what lies under, stands beside and holds the line", () => {
+  test("written as GeoJSON, each kind imports to equal rows from the one file", () => {
+    fc.assert(
+      fc.property(site, fc.constantFrom("us" as const, "metric" as const), (rows, unitSystem) => {
+        const origin = { originLonDeg: -71.13, originLatDeg: 42.39, unitSystem };
+        let route = {
+          ...changed(smallRoute(), "settings", "settings", origin),
+          crossing: new Map(),
+          guy: new Map(),
+        } as Route; // the two emptied tables keep their kind
+        for (const table of siteTables) {
+          const numbered = rows[table].map((row, at) => ({
+            ...row,
+            id: `${table}-${String(at + 1).padStart(3, "0")}`,
+          }));
+          route = withRows(route, table, numbered as never); // drawn by the arbitrary of that very table
+        }
+        const text = readGeojson("route.geojson", valueIn(writeGeojson(route)));
+        for (const kind of siteTables.filter((table) => rows[table].length > 0)) {
+          const bare: Route = { ...route, [kind]: new Map() };
+          const plan = planOf(bare, { kind, table: valueIn(text), onBad: "takeGood" });
+          // the same place twice is one thing told twice: the importer says so
+          expect(
+            plan.bad.every(({ what }) => /already/.test(what)),
+            JSON.stringify(plan.bad[0]),
+          ).toBe(true);
+          const back = [...valueIn(applyChange(bare, { rows: plan.rows }))[kind].values()];
+          const lines = (on: Iterable<object>) => [...on].map((row) => JSON.stringify(near(row)));
+          const sent = new Set(lines(route[kind].values()));
+          expect(back).toHaveLength(rows[kind].length - plan.bad.length);
+          for (const line of lines(back)) expect(sent).toContain(line);
+        }
+      }),
+      { numRuns: 60, seed: 23 },
+    );
+  });
+});
+
+/** A row without its id, its figures to what the list's headings can tell: a tenth of a millimetre, a newton, a millionth of a degree. */
+function near({ id: _id, ...row }: { readonly id?: string }): object {
+  const round = ([name, value]: [string, unknown]) => [name, typeof value === "number" ? rounded(name, value) : value];
+  return Object.fromEntries(
+    Object.entries(row)
+      .map(round)
+      .sort(([a], [b]) => (String(a) < String(b) ? -1 : 1)),
+  );
+}
+
+function rounded(name: string, value: number): number {
+  if (name === "anchorN") return Math.round(value);
+  if (name === "directionRad") return Math.round(((value + 4 * Math.PI) % (2 * Math.PI)) * 1e5) % 628319;
+  return Math.round(value * 10_000) / 10_000;
+}

@@ -9,6 +9,17 @@ import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
+const sign = {
+  id: "sign",
+  spanId: "span-2",
+  name: "Sign",
+  kind: "litSign" as const,
+  lengthM: 3,
+  besideM: 0,
+  side: "left" as const,
+};
+const light = { id: "light", poleId: "pole-2", owner: "City", kind: "streetLight" as const, voltageV: 120, note: "" };
+
 /** A joint pole, P2 of the small route, between two spans over uneven ground, with what may crowd it from above and below. */
 export const jointPole: fc.Arbitrary<Route> = fc
   .record({
@@ -24,6 +35,11 @@ export const jointPole: fc.Arbitrary<Route> = fc
     telephoneSagM: between(0.05, 0.9),
     crossing: fc.record({ offsetM: between(0, 70), widthM: between(2, 25), surfaceM: fc.option(between(98, 101.5)) }),
     structure: fc.record({ offsetM: between(0, 70), besideM: fc.constantFrom(0, 0.5, 3), heightM: between(1, 5) }),
+    /** A sign over or under the line. */
+    sign: fc.record({ offsetM: between(0, 70), bottomM: between(5, 8.5), thickM: between(0.3, 1.5) }),
+    light: fc.option(
+      fc.record({ heightM: between(4, 9), bonded: fc.boolean(), loopUnderM: fc.option(between(0.1, 0.6)) }),
+    ),
     dropCrossing: fc.record({ fromUnitM: between(0, 35), widthM: between(1, 10), surfaceM: between(98, 101.8) }),
     aboveGroundM: fc.option(between(8, 12)),
     usableFromM: between(0, 5.6),
@@ -59,10 +75,32 @@ export const jointPole: fc.Arbitrary<Route> = fc
       { id: "sag-1", spanId: "span-2", owner: "Telephone", kind: "communication", sagM: drawn.telephoneSagM },
     ]);
     route = withRows(route, "structure", [
-      { id: "barn", spanId: "span-1", name: "Barn", kind: "building", lengthM: 8, side: "left", ...drawn.structure },
+      {
+        id: "barn",
+        spanId: "span-1",
+        name: "Barn",
+        kind: "building",
+        lengthM: 8,
+        side: "left",
+        bottomM: null,
+        ...drawn.structure,
+      },
+      {
+        ...sign,
+        offsetM: drawn.sign.offsetM,
+        bottomM: drawn.sign.bottomM,
+        heightM: drawn.sign.bottomM + drawn.sign.thickM,
+      },
     ]);
+    if (drawn.light) {
+      const { loopUnderM, heightM, bonded } = drawn.light;
+      const loop = { ...light, id: "loop", kind: "dripLoop" as const, bonded: false };
+      const loops = loopUnderM === null ? [] : [{ ...loop, heightM: heightM - loopUnderM }];
+      route = withRows(route, "attachment", [{ ...light, heightM, bonded }, ...loops]);
+    }
+    route = changed(route, "clearanceLimit", "limit-dropRoad", { edgeLimitM: 4, edgeRunM: 3 });
     return withRows(route, "dropCrossing", [
-      { id: "lane", livingUnitId: "unit-1", name: "Lane", surface: "driveway", ...drawn.dropCrossing },
+      { id: "lane", livingUnitId: "unit-1", name: "Lane", surface: "road", ...drawn.dropCrossing },
     ]);
   });
 
@@ -75,6 +113,7 @@ const heightRules: ReadonlySet<string> = new Set<HeightRule>([
   "supply-separation-in-span",
   "communication-separation-at-pole",
   "communication-separation-in-span",
+  "street-light-separation",
   "outside-usable-space",
 ]);
 
@@ -82,9 +121,9 @@ const heightRules: ReadonlySet<string> = new Set<HeightRule>([
 const rowsAtPole: Readonly<Partial<Record<TableName, readonly string[]>>> = {
   span: ["span-1", "span-2"],
   crossing: ["crossing-1"],
-  structure: ["barn"],
+  structure: ["barn", "sign"],
   drop: ["drop-1", "drop-2"],
-  attachment: ["strand-2", "neutral-2", "primary-2", "telephone-2"],
+  attachment: ["strand-2", "neutral-2", "primary-2", "telephone-2", "light", "loop"],
 };
 
 /** What the real rules say at P2 while our strand is attached at a height. */
@@ -94,6 +133,7 @@ export function foundAt(route: Route, heightM: number): readonly (Hit & { readon
     .filter(({ id }) => heightRules.has(id))
     .flatMap(({ id: ruleId, each, check }) =>
       (rowsAtPole[each] ?? [])
+        .filter((id) => plant.row(each, id) !== undefined)
         .filter((id) => ruleId !== "outside-usable-space" || id === "strand-2")
         .flatMap((id) => [...check(plant, id)].map((hit) => ({ ...hit, ruleId }))),
     );

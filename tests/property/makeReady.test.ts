@@ -74,7 +74,7 @@ function cablesAt(counts: readonly number[], usableFrom: number): Route {
     route = changed(route, "attachment", `primary-${n}`, { heightM: 408 * inchM });
     route = changed(route, "attachment", `strand-${n}`, { heightM: (n === 2 ? 200 : 264) * inchM });
   }
-  const cable = { poleId: "pole-2", kind: "communication" as const, voltageV: 0, note: "" };
+  const cable = { poleId: "pole-2", kind: "communication" as const, voltageV: 0, note: "", bonded: false };
   return withRows(
     route,
     "attachment",

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { metresPerFoot, metresPerInch } from "../../core/units/constants.ts";
-import { catalogueFigure, settingsFigure } from "./catalogueFigure.ts";
+import { catalogueFigure } from "./catalogueFigure.ts";
 import { expectPrinted, type Source, sourceTitle } from "./source.ts";
 
 const limitM = (id: string) => catalogueFigure("clearanceLimit", id, "limitM");
@@ -20,12 +20,38 @@ describe(sourceTitle(nesc), () => {
     ["nesc-field", "15.5"],
     ["nesc-pedestrian", "9.5"],
     ["nesc-water", "14.0"],
+    ["nesc-sailingWater20", "17.5"],
+    ["nesc-sailingWater200", "25.5"],
+    ["nesc-sailingWater2000", "31.5"],
     ["nesc-sailingWater", "37.5"],
+    ["nesc-stateHighway", "15.5"],
+    ["nesc-alongStreet", "15.5"],
+    ["nesc-alongRoad", "15.5"],
     ["nesc-roadside", "13.5"],
     ["nesc-dropRoad", "15.5"],
     ["nesc-dropDriveway", "11.5"],
   ])("%s asks for %s ft", (id, printedFt) => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
+  });
+
+  it.each(["20", "200", "2000", ""])(
+    "a launching area at sailing water %s asks for 5 ft more than the water",
+    (acres) => {
+      expectPrinted((limitM(`nesc-launch${acres}`) - limitM(`nesc-sailingWater${acres}`)) / metresPerFoot, "5.0");
+    },
+  );
+});
+
+const roofs: Source = {
+  document: "National Electrical Code (NFPA 70), 800.44, communication drop over a roof, ft",
+  edition: "2017 numbering",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(roofs), () => {
+  it("a drop passes 8 ft over a roof", () => {
+    expectPrinted(limitM("nesc-dropRoof") / metresPerFoot, "8.0");
   });
 });
 
@@ -45,13 +71,19 @@ describe(sourceTitle(structures), () => {
     ["nesc-litSignBeside", "3.0"],
     ["nesc-signOver", "3.0"],
     ["nesc-walkedSignOver", "10.5"],
+    ["nesc-buildingUnder", "3.0"],
+    ["nesc-signUnder", "3.0"],
+    ["nesc-litSignUnder", "3.0"],
+    ["nesc-groundedLitSignBeside", "3.0"],
+    ["nesc-chimneyOver", "3.0"],
+    ["nesc-chimneyBeside", "3.0"],
   ])("%s asks for %s ft", (id, printedFt) => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
   });
 });
 
 const separations: Source = {
-  document: "NESC Tables 235-5 and 238-1, Rules 235C2b and 235H, in",
+  document: "NESC Tables 235-5, 238-1 and 238-2, Rules 235C2b, 235H and 238D, in",
   edition: "2017/2023 numbering",
   mark: "memory",
   tolerance: "half the last digit",
@@ -65,6 +97,11 @@ describe(sourceTitle(separations), () => {
     ["nesc-neutralInSpan", "22.5"],
     ["nesc-communicationAtPole", "12"],
     ["nesc-communicationInSpan", "4"],
+    ["nesc-equipmentAtPole", "40"],
+    ["nesc-bondedEquipmentAtPole", "30"],
+    ["nesc-streetLightAtPole", "20"],
+    ["nesc-bondedStreetLightAtPole", "4"],
+    ["nesc-dripLoopAtPole", "12"],
   ])("%s asks for %s in", (id, printedIn) => {
     expectPrinted(limitM(id) / metresPerInch, printedIn);
   });
@@ -72,6 +109,7 @@ describe(sourceTitle(separations), () => {
   it("above 8.7 kV to ground supply asks for 0.4 in more for each kV at the pole, three quarters of it in the span", () => {
     for (const [id, printedIn] of [
       ["nesc-supplyAtPole", "0.40"],
+      ["nesc-equipmentAtPole", "0.40"],
       ["nesc-supplyInSpan", "0.30"],
     ] as const) {
       const figure = (column: string) => catalogueFigure("clearanceLimit", id, column);
@@ -114,6 +152,10 @@ describe(sourceTitle(californiaDrops), () => {
 describe(sourceTitle(california), () => {
   it.each([
     ["go95-rail", "25.0"],
+    ["go95-trolley", "26.0"],
+    ["go95-stateHighway", "18.0"],
+    ["go95-alongStreet", "18.0"],
+    ["go95-alongRoad", "15.0"],
     ["go95-road", "18.0"],
     ["go95-driveway", "15.0"],
     ["go95-field", "15.0"],
@@ -124,7 +166,7 @@ describe(sourceTitle(california), () => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
   });
 
-  it.each(["road", "driveway", "rail", "pedestrian", "field"])(
+  it.each(["road", "stateHighway", "driveway", "alongStreet", "alongRoad", "rail", "trolley", "pedestrian", "field"])(
     "heat and ice may take a tenth of the clearance over a %s",
     (surface) => {
       for (const condition of ["hot", "iced"])
@@ -146,6 +188,9 @@ describe(sourceTitle(californiaSigns), () => {
     ["go95-signOver", "2.0"],
     ["go95-litSignBeside", "3.0"],
     ["go95-signBeside", "0.5"],
+    ["go95-groundedLitSignBeside", "0.5"],
+    ["go95-signUnder", "0.5"],
+    ["go95-litSignUnder", "2.0"],
   ])("%s asks for %s ft", (id, printedFt) => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
   });
@@ -165,16 +210,19 @@ describe(sourceTitle(unitedKingdom), () => {
   });
 });
 
-const climbing: Source = {
-  document: "California PUC General Order 95, Rule 84.7-A, climbing space on joint poles",
-  edition: "texts of resolutions and Decision 15-01-005",
+const predecessors: Source = {
+  document: "California PUC General Orders 64 and 64-A, Rules 105(d)1, 93, 94 and 87.4-B2, in",
+  edition: "superseded",
   mark: "seen",
   tolerance: "half the last digit",
 };
 
-describe(sourceTitle(climbing), () => {
-  it("30 in of climbing space end 6 in before the hanging point of a terminal 36 in from the pole", () => {
-    expectPrinted(settingsFigure("climbingSpaceM") / metresPerInch, "30");
-    expectPrinted((settingsFigure("standoffM") - settingsFigure("climbingSpaceM")) / metresPerInch, "6");
+describe(sourceTitle(predecessors), () => {
+  it.each([
+    ["go95-supplyAtPole", "72"],
+    ["go95-equipmentAtPole", "40"],
+    ["go95-communicationAtPole", "12"],
+  ])("%s asks for %s in", (id, printedIn) => {
+    expectPrinted(limitM(id) / metresPerInch, printedIn);
   });
 });

@@ -74,7 +74,8 @@ function lineRows(plant: Plant, from: Pole, last: Span | null, given: Extension,
   const rows = [rowEdit("pole", null, pole), rowEdit("span", null, span)];
   if (strandSectionId === null) return rows;
   const { company, strandHeightM } = plant.settings();
-  const strand = { poleId, owner: company, kind: "ourStrand", heightM: strandHeightM, voltageV: 0, note: "" } as const;
+  const common = { voltageV: 0, note: "", bonded: false };
+  const strand = { poleId, owner: company, kind: "ourStrand" as const, heightM: strandHeightM, ...common };
   return [...rows, rowEdit("attachment", null, { id: freeId(plant, "attachment", `${poleId}-strand`), ...strand })];
 }
 

@@ -86,7 +86,8 @@ function poleRows(plant: Plant, span: Span, { poleId, tag, offsetM }: Split): Ro
   const rows = [rowEdit("pole", null, pole)];
   if (span.strandSectionId === null) return rows;
   const { company, strandHeightM } = plant.settings();
-  const strand = { poleId, owner: company, kind: "ourStrand", heightM: strandHeightM, voltageV: 0, note: "" } as const;
+  const common = { voltageV: 0, note: "", bonded: false };
+  const strand = { poleId, owner: company, kind: "ourStrand" as const, heightM: strandHeightM, ...common };
   return [...rows, rowEdit("attachment", null, { id: freeId(plant, "attachment", `${poleId}-strand`), ...strand })];
 }
 

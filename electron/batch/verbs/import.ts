@@ -12,7 +12,7 @@ import { readArguments, type Verb } from "../verb.ts";
 const shape = {
   name: "import",
   usage:
-    "FILE.strand [--poles F] [--spans F] [--units F] [--attachments F] [--crossings F] [--ground F] [--structures F] [--guys F] [--sags F] [--map KIND.FIELD=HEADING]... " +
+    "FILE.strand [--poles F] [--spans F] [--units F] [--attachments F] [--crossings F] [--ground F] [--structures F] [--guys F] [--sags F] [--drop-crossings F] [--map KIND.FIELD=HEADING]... " +
     "[--length-unit ft|m|usft] [--height-is poleLength|aboveGround] [--number-untagged PREFIX] [--span-way auto|order|infer|none] " +
     "[--take-good] [--replace] [--encoding NAME] [--dry-run]",
 };
@@ -28,6 +28,7 @@ const lists = [
   ["structures", "structure"],
   ["guys", "guy"],
   ["sags", "wireSag"],
+  ["drop-crossings", "dropCrossing"],
 ] as const satisfies readonly (readonly [string, ImportChoices["kind"]])[];
 
 /** Brings lists of poles, spans, living units, attachments, and of what stands under and beside the line in, all that are named or none. */
@@ -46,6 +47,7 @@ export const importVerb: Verb = {
       structures: text,
       guys: text,
       sags: text,
+      "drop-crossings": text,
       map: { type: "string", multiple: true },
       "length-unit": text,
       "height-is": text,

@@ -28,6 +28,7 @@ const importKinds: readonly ImportKind[] = [
   "structure",
   "guy",
   "wireSag",
+  "dropCrossing",
 ];
 
 /** Bringing data in: choose kind and file, see how it will be read and what is bad, then take it. */

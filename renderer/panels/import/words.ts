@@ -10,6 +10,7 @@ export const kindWords: Readonly<Record<ImportKind, string>> = {
   structure: "Buildings and signs beside spans",
   guy: "Guys and anchors",
   wireSag: "Sags of others' wires",
+  dropCrossing: "Things under drops",
   spanPair: "Spans as pairs of poles",
 };
 

@@ -1,4 +1,6 @@
-import { poleSeparation } from "../../../core/plant/separation.ts";
+import { basisWords } from "../../../core/explain/basisWords.ts";
+import { poleSeparation, separationLimitFor } from "../../../core/plant/separation.ts";
+import { catalogueBasis } from "../../../core/rules/rule.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
@@ -11,8 +13,10 @@ import { attachmentToldWords } from "./words.ts";
 
 /** An attachment: its pole, how far it is from our strand, and where ours may be beside it. */
 export function AttachmentTold({ plant, id, units }: Told) {
-  const { poleId } = plant.rowOf("attachment", id);
+  const row = plant.rowOf("attachment", id);
+  const { poleId } = row;
   const separation = poleSeparation(plant, id);
+  const limit = separation ? separationLimitFor(plant, row, "AtPole") : undefined;
   return (
     <>
       <Facts
@@ -31,6 +35,8 @@ export function AttachmentTold({ plant, id, units }: Told) {
               </Figure>
             ),
           ],
+          [attachmentToldWords.kept, limit ? formatLength(limit.limitM, units, "offset") : null],
+          [attachmentToldWords.basis, limit ? basisWords(catalogueBasis(limit)) : null],
         ]}
       />
       <RangeTold plant={plant} id={poleId} units={units} />

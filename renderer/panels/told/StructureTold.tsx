@@ -2,7 +2,7 @@ import { basisWords } from "../../../core/explain/basisWords.ts";
 import type { ClearanceCase, ClearanceSurface } from "../../../core/model/catalogueRows.ts";
 import { clearanceLimitFor } from "../../../core/plant/clearance.ts";
 import { spanName } from "../../../core/plant/names.ts";
-import { structureClearance, structureSurfaces } from "../../../core/plant/structureClearance.ts";
+import { structureClearance, structureSurfaces, undersideClearance } from "../../../core/plant/structureClearance.ts";
 import { catalogueBasis } from "../../../core/rules/rule.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
@@ -13,12 +13,13 @@ import { CaseTable } from "./CaseTable.tsx";
 import type { Told } from "./told.ts";
 import { siteWords } from "./words.ts";
 
-/** A building or sign: how far the line passes beside it and how high over it, against the limits of its kind. */
+/** A building or sign: how far the line passes beside it, how high over it and how low under it, against the limits of its kind. */
 export function StructureTold({ plant, id, units }: Told) {
   const { spanId, kind, besideM } = plant.rowOf("structure", id);
   const surfaces = structureSurfaces(kind);
   const beside = clearanceLimitFor(plant, surfaces.beside);
   const clearance = structureClearance(plant, id);
+  const under = undersideClearance(plant, id);
   const limitWords = (surface: ClearanceSurface, condition?: ClearanceCase): string => {
     const limit = clearanceLimitFor(plant, surface, condition);
     return limit ? siteWords.of(formatLength(limit.limitM, units, "height")) : siteWords.noLimit;
@@ -57,6 +58,17 @@ export function StructureTold({ plant, id, units }: Told) {
           figureOf={(part) => ({ figure: "structureClearance", id, part })}
           limitWords={(part) => limitWords(surfaces.over, part)}
         />
+      )}
+      {under?.kind === "known" && (
+        <>
+          <h3>{siteWords.under}</h3>
+          <CaseTable
+            clearance={under}
+            units={units}
+            figureOf={(part) => ({ figure: "undersideClearance", id, part })}
+            limitWords={(part) => limitWords(surfaces.under, part)}
+          />
+        </>
       )}
     </>
   );

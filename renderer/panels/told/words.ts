@@ -123,12 +123,18 @@ export const siteWords = {
   passesOver: "the line passes over it",
   basis: "Basis",
   over: "Height over it",
+  under: "Depth under it",
   of: (limit: string): string => `of ${limit}`,
   noLimit: "no limit",
 } as const;
 
 /** An attachment. */
-export const attachmentToldWords = { pole: "Pole", aboveOurs: "Above ours" };
+export const attachmentToldWords = {
+  pole: "Pole",
+  aboveOurs: "Above ours",
+  kept: "To be kept",
+  basis: "Basis",
+} as const;
 
 /** The heights our strand may have on a pole. */
 export const rangeWords = {

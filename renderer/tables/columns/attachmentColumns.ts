@@ -1,6 +1,6 @@
 import { poleSeparation } from "../../../core/plant/separation.ts";
 import { attachmentWords } from "../../panels/words.ts";
-import { byCommand, choice, computed, explained, figures, reference, words } from "./builders.ts";
+import { byCommand, choice, computed, explained, figures, reference, words, yesNo } from "./builders.ts";
 import type { Column } from "./column.ts";
 import { heightMeasure, plainMeasure } from "./measures.ts";
 
@@ -18,5 +18,6 @@ export const attachmentColumns: readonly Column[] = [
     (plant, id) => (poleSeparation(plant, id) ? { figure: "poleSeparation", id } : null),
   ),
   figures({ table, column: "voltageV" }, "Voltage", plainMeasure("V", 0)),
+  yesNo({ table, column: "bonded" }, "Grounded and bonded", { widthPx: 150 }),
   words({ table, column: "note" }, "Note", { widthPx: 220 }),
 ];

@@ -13,7 +13,7 @@ export const dropCrossingColumns: readonly Column[] = [
     { widthPx: 200 },
   ),
   words({ table, column: "name" }, "Name"),
-  choice({ table, column: "surface" }, "Surface", surfaceWords),
+  choice({ table, column: "surface" }, "Surface", { ...surfaceWords, roof: "roof" }),
   figures({ table, column: "fromUnitM" }, "From the building", runMeasure, { widthPx: 140 }),
   figures({ table, column: "widthM" }, "Width", runMeasure),
   figures({ table, column: "surfaceM" }, "Elevation", heightMeasure, { mayBeEmpty: true }),

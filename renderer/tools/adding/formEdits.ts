@@ -28,7 +28,7 @@ export function startOf(form: AddingForm, { plant }: OpenRoute, units: UnitSyste
     case "guy":
       return siteStart(form, plant, units);
     case "attachment":
-      return { owner: "", kind: "communication", height: "" };
+      return { owner: "", kind: "communication", height: "", bonded: "usual" };
     case "unit":
       return { address: "" };
     case "reach":
@@ -59,7 +59,9 @@ export function askedBy(form: AddingForm, typed: Typed, open: OpenRoute, tool: A
       const heightM = lengthM(text("height"), units);
       if (heightM === null) return { field: "height", trouble: words.needsLength };
       const id = freshIds(route, "attachment")();
-      const row = { poleId: form.poleId, owner: text("owner"), kind: text("kind"), heightM, voltageV: 0, note: "" };
+      const bonded = text("bonded") === "usual" ? text("kind") === "neutral" : text("bonded") === "yes";
+      const told = { owner: text("owner"), kind: text("kind"), bonded };
+      const row = { poleId: form.poleId, ...told, heightM, voltageV: 0, note: "" };
       return { commandId: "attachment.add", table: "attachment", id, input: { attachmentId: id, ...row } };
     }
     case "unit": {

@@ -36,6 +36,7 @@ export function fieldsOf(form: AddingForm, { route, plant }: OpenRoute, units: U
           choices: { left: words.leftOf(from ?? "", to ?? ""), right: words.rightOf(from ?? "", to ?? "") },
         },
         { name: "top", label: words.top },
+        { name: "bottom", label: words.bottom },
       ];
     }
     case "groundPoint":
@@ -56,6 +57,7 @@ export function fieldsOf(form: AddingForm, { route, plant }: OpenRoute, units: U
         { name: "owner", label: words.owner },
         { name: "kind", label: words.kind, choices: words.kinds },
         { name: "height", label: words.height },
+        { name: "bonded", label: words.bonded, choices: words.bondedChoices },
       ];
     case "unit":
       return [{ name: "address", label: words.address }];

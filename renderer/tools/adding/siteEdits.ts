@@ -27,6 +27,7 @@ export function siteStart(form: SiteForm, plant: Plant, units: UnitSystem): Type
         beside: "",
         side: "left",
         top: "",
+        bottom: "",
       };
     case "groundPoint": {
       const groundM = assumedGroundM(plant, form);
@@ -53,8 +54,11 @@ export function siteEdit(form: SiteForm, text: Text, { route, plant }: OpenRoute
       if (lengthM === null) return { field: "along", trouble: words.needsLength };
       if (besideM === null) return { field: "beside", trouble: words.needsBeside };
       if (heightM === null) return { field: "top", trouble: words.needsLength };
+      const bottomM = text("bottom") === "" ? null : lengthOf(text("bottom"), units);
+      if (text("bottom") !== "" && (bottomM === null || bottomM >= heightM))
+        return { field: "bottom", trouble: words.needsBottom };
       const { spanId, offsetM } = form;
-      const shape = { spanId, offsetM, lengthM, besideM, heightM };
+      const shape = { spanId, offsetM, lengthM, besideM, heightM, bottomM };
       const row = { ...shape, name: text("name"), kind: text("kind"), side: text("side") };
       const id = freshIds(route, "structure")();
       return { commandId: "structure.add", table: "structure", id, input: { structureId: id, ...row } };

@@ -8,7 +8,7 @@ import { openHandle, type WriteDb } from "../../../db/driver.ts";
 import { undo } from "../../../db/history.ts";
 import { loadRoute } from "../../../db/loadRoute.ts";
 import { migrations } from "../../../db/migrations/migrations.ts";
-import { smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { olderRoute } from "./olderFile.ts";
 import { granted, inScratch, opening } from "./scratch.ts";
 
 type Flat = Readonly<Record<string, SqlValue | boolean>>;
@@ -36,7 +36,7 @@ const limit = {
 
 /** The small route without the limits over what version 1 did not know. */
 function fullRoute(): Route {
-  const route = smallRoute();
+  const route = olderRoute();
   const isNew = (surface: string) =>
     /^(highLoadRoad|roadside|sailingWater|drop|building|walked|sign|litSign)/.test(surface);
   return {

@@ -2,8 +2,7 @@ import { expect, test } from "vitest";
 import { climb } from "../../../db/climb.ts";
 import { undo } from "../../../db/history.ts";
 import { loadRoute } from "../../../db/loadRoute.ts";
-import { smallRoute } from "../../fixtures/route/buildRoute.ts";
-import { enterEdit, withVersion } from "./olderFile.ts";
+import { enterEdit, olderRoute, withVersion } from "./olderFile.ts";
 import { granted, opening } from "./scratch.ts";
 
 const asShipped = "UPDATE clearance_limit SET id = 'nesc-supplyAtPole' WHERE id = 'limit-supplyAtPole'";
@@ -11,7 +10,7 @@ const asShipped = "UPDATE clearance_limit SET id = 'nesc-supplyAtPole' WHERE id 
 test("a file of version 3 climbs with every row: limits against supply cover 8.7 kV, and say no more than they did", () => {
   withVersion(3, (db) => {
     granted(climb(db, null, 3, opening.atIso));
-    expect(granted(loadRoute(db))).toEqual(smallRoute());
+    expect(granted(loadRoute(db))).toEqual(olderRoute());
   });
 });
 
@@ -32,7 +31,7 @@ test("an edit of the shipped limit made in version 3 can still be undone after t
   withVersion(3, (db) => {
     db.exec(asShipped);
     db.exec("UPDATE clearance_limit SET limit_m = 1.2 WHERE id = 'nesc-supplyAtPole'");
-    const shipped = smallRoute().clearanceLimit.get("limit-supplyAtPole");
+    const shipped = olderRoute().clearanceLimit.get("limit-supplyAtPole");
     const { coversV: _covers, moreMPerV: _more, ...before } = { coversV: 0, moreMPerV: 0, ...shipped };
     const row = { ...before, id: "nesc-supplyAtPole" };
     enterEdit(db, { table: "clearanceLimit", id: row.id, before: row, after: { ...row, limitM: 1.2 } });

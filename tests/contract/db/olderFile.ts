@@ -1,3 +1,4 @@
+import type { Route } from "../../../core/model/route.ts";
 import { type TableName, tableNames } from "../../../core/model/tables.ts";
 import { climb } from "../../../db/climb.ts";
 import { encodeRow, shapeOf } from "../../../db/columns.ts";
@@ -6,7 +7,17 @@ import { migrations } from "../../../db/migrations/migrations.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { granted, inScratch, opening } from "./scratch.ts";
 
-/** Works on a file of an older version with the rows of the small route, without the columns that version lacks. */
+const sinceVersion6 =
+  /^(stateHighway|along|trolley|sailingWater\d|launch|dropRoof|\w*Under$|groundedLitSign|chimney|equipment|bonded|streetLight|dripLoop|climbing|guyPair|riser)/;
+
+/** The small route without the limits over what no version before 6 knew. */
+export function olderRoute(): Route {
+  const route = smallRoute();
+  const known = [...route.clearanceLimit].filter(([, { surface }]) => !sinceVersion6.test(surface));
+  return { ...route, clearanceLimit: new Map(known) };
+}
+
+/** Works on a file of an older version with the rows of the older route, without the columns that version lacks. */
 export function withVersion<T>(version: number, work: (db: WriteDb) => T): T {
   return inScratch((path) => {
     const handle = granted(openHandle(path, false, null));
@@ -28,7 +39,7 @@ function insertAll(db: WriteDb, table: TableName): void {
   const kept = columns.flatMap((column, at) => (there.has(column.name) ? [{ name: column.name, at }] : []));
   const names = kept.map((column) => `"${column.name}"`).join(", ");
   const sql = `INSERT INTO "${name}" (${names}) VALUES (${kept.map(() => "?").join(", ")})`;
-  for (const row of smallRoute()[table].values()) {
+  for (const row of olderRoute()[table].values()) {
     const values = encodeRow(table, row);
     db.run(sql, ...kept.map(({ at }) => values[at] ?? null));
   }

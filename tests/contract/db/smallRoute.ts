@@ -91,7 +91,7 @@ const catalogue: Partial<Route> = {
     reachM: 20000,
     ...basis,
   }),
-  clearanceSet: byId({ id: "limits", name: "Limits", ...basis }),
+  clearanceSet: byId({ id: "limits", name: "Limits", ...basis, baseSetId: null }),
   strengthSet: byId({ id: "strengths", name: "Strengths", ...basis }),
   loadingDistrict: byId({
     id: "district",

@@ -121,6 +121,23 @@ test("a force is read with its unit, else in the column's", () => {
   expect(readForceN("0", "N")).toMatchObject({ ok: false });
 });
 
+const under = { livingUnitId: "unit-1", name: "=Lane", fromUnitM: 4.5, widthM: 3 };
+
+test("things under drops are taken by address, a roof with its elevation, and the same thing once", () => {
+  const text =
+    "address,surface,distance ft,width ft,elevation ft\n1 test rd.,driveway,20,10,\n1 Test Rd,roof,40,12,\n1 Test Rd,drive,20,10,\n9 Nowhere,road,5,5,\n2 Test Rd,shed,10,12,340 ft\n";
+  const { rows, bad } = taken("dropCrossing", text);
+  expect(rows).toMatchObject([
+    { livingUnitId: "unit-1", surface: "driveway", fromUnitM: 6.096, widthM: 3.048, surfaceM: null },
+    { livingUnitId: "unit-2", surface: "roof", surfaceM: expect.closeTo(103.632, 3) },
+  ]);
+  expect(bad.map(([line, column]) => [line, column])).toEqual([
+    [3, "elevation ft"],
+    [4, "address"],
+    [5, "address"],
+  ]);
+});
+
 describe("our own lists of what stands about the line read back", () => {
   const full: Route = withRows(
     withRows(route, "groundPoint", [{ id: "ground-1", spanId: "span-2", offsetM: 12.5, groundM: 99.25 }], "wireSag", [
@@ -138,16 +155,25 @@ describe("our own lists of what stands about the line read back", () => {
         besideM: 3.5,
         side: "right",
         heightM: 6,
+        bottomM: 4.5,
       },
+    ],
+    "dropCrossing",
+    [
+      { ...under, id: "way-1", surface: "road", surfaceM: null },
+      { ...under, id: "way-2", surface: "roof", surfaceM: 103.25 },
     ],
   );
 
-  test.each(["attachment", "crossing", "groundPoint", "structure", "guy", "wireSag"] as const)("%s", (kind) => {
-    expect(full[kind].size).toBeGreaterThan(0);
-    const bare = { ...full, [kind]: new Map() };
-    const plan = planOf(bare, { kind, table: csv(writeCsv(full, kind)), onBad: "refuse" });
-    expect(plan.bad).toEqual([]);
-    const lines = (on: Route) => writeCsv(on, kind).split("\r\n").sort();
-    expect(lines(applied(bare, plan))).toEqual(lines(full));
-  });
+  test.each(["attachment", "crossing", "groundPoint", "structure", "guy", "wireSag", "dropCrossing"] as const)(
+    "%s",
+    (kind) => {
+      expect(full[kind].size).toBeGreaterThan(0);
+      const bare = { ...full, [kind]: new Map() };
+      const plan = planOf(bare, { kind, table: csv(writeCsv(full, kind)), onBad: "refuse" });
+      expect(plan.bad).toEqual([]);
+      const lines = (on: Route) => writeCsv(on, kind).split("\r\n").sort();
+      expect(lines(applied(bare, plan))).toEqual(lines(full));
+    },
+  );
 });

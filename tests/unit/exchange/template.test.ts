@@ -25,11 +25,12 @@ test("a template of the same route changes nothing", () => {
   expect(planTemplate(smallRoute(), writeTemplate(smallRoute()))).toMatchObject({ ok: true, value: { rows: [] } });
 });
 
-test("a template written before strand could slip and limits told their voltage is read as it was meant then", () => {
+test("a template written before strand could slip, limits told their voltage and edges, and sets stood on others is read as it was meant then", () => {
   const older = writeTemplate(smallRoute())
     .replace(/,\s*"strandAtPoles": "clamped"/, "")
-    .replace(/,\s*"coversV": [\d.]+,\s*"moreMPerV": [\d.]+/g, "");
-  expect(older).not.toMatch(/strandAtPoles|coversV|moreMPerV/);
+    .replace(/,\s*"(coversV|moreMPerV|edgeLimitM|edgeRunM)": [\d.]+/g, "")
+    .replace(/,\s*"baseSetId": null/g, "");
+  expect(older).not.toMatch(/strandAtPoles|coversV|moreMPerV|edge|baseSetId/);
   expect(planTemplate(smallRoute(), older)).toMatchObject({ ok: true, value: { rows: [] } });
 });
 

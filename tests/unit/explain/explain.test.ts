@@ -18,7 +18,7 @@ const route = merged(changed(extremeRoute(), "crossing", "crossing-1", { surface
 /** With a barn beside span 1 and measured ground under it, and a road that the first drop passes over. */
 function merged(bare: Route): Route {
   let full = changed(bare, "livingUnit", "unit-1", { groundM: 100 });
-  full = withRows(full, "structure", [...withStructure({ besideM: 0.5 }).structure.values()]);
+  full = withRows(full, "structure", [...withStructure({ besideM: 0.5, bottomM: 4 }).structure.values()]);
   full = withRows(full, "dropCrossing", [...faultyRoute("drop-clearance").dropCrossing.values()]);
   return withRows(full, "groundPoint", [{ id: "ground-1", spanId: "span-1", offsetM: 9, groundM: 101 }]);
 }
@@ -52,6 +52,7 @@ const figures: readonly FigureRef[] = [
   { figure: "groundClearance", id: "span-2", part: "hot" },
   { figure: "groundClearance", id: "span-1", part: "iced" },
   { figure: "structureClearance", id: "structure-1", part: "hot" },
+  { figure: "undersideClearance", id: "structure-1", part: "stringing" },
   { figure: "structureBeside", id: "structure-1" },
   { figure: "dropClearance", id: "drop-1", dropCrossingId: "before-1", part: "iced" },
   { figure: "guyTension", id: "guy-1" },

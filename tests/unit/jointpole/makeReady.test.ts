@@ -29,6 +29,7 @@ function crowdedPole(communicationM: Readonly<Record<string, number>>): Route {
         heightM,
         voltageV: 0,
         note: "",
+        bonded: false,
       }),
     ),
   );

@@ -65,6 +65,7 @@ test("a strand of ours that is there keeps its height", () => {
     heightM: 7,
     voltageV: 0,
     note: "",
+    bonded: false,
   };
   const route = strung(withRows(bare, "attachment", [ours]));
   const there = [...route.attachment.values()].filter((one) => one.poleId === "M-2");

@@ -122,7 +122,10 @@ describe("the cases that bind", () => {
       [{ ...limitRow(smallRoute()), id: "limit-road-iced", condition: "iced", limitM: 2 }],
     );
     const plant = openPlant(route);
-    const cases = bindingCases(plant, "road", { stringing: 4.7, hot: 4, iced: 3 });
+    const cases = bindingCases(plant, "road", {
+      byCase: { stringing: 4.7, hot: 4, iced: 3 },
+      easedByCaseM: { stringing: 0, hot: 0, iced: 0 },
+    });
     expect(cases.map(({ condition, limit }) => [condition, limit.limitM])).toEqual([
       ["stringing", 4.7244],
       ["iced", 2],

@@ -158,6 +158,7 @@ describe("the line over one station", () => {
         besideM: 0,
         side: "left",
         heightM: 3,
+        bottomM: null,
       },
     ]);
     expect(stationClearance(openPlant(route), "span-1", 21)).toMatchObject({

@@ -11,7 +11,15 @@ function wire(route: Route, spanId: string, party: string) {
   return separations.wires.find((one) => one.party === party);
 }
 
-const attachment = { id: "x", poleId: "pole-2", owner: "Power company", heightM: 8, voltageV: 0, note: "" };
+const attachment = {
+  id: "x",
+  poleId: "pole-2",
+  owner: "Power company",
+  heightM: 8,
+  voltageV: 0,
+  note: "",
+  bonded: false,
+};
 
 describe("whose wire it is", () => {
   it.each([

@@ -22,6 +22,7 @@ describe("the height of our strand at a pole", () => {
       heightM: 6,
       voltageV: 0,
       note: "",
+      bonded: false,
     };
     const plant = openPlant(withRows(smallRoute(), "attachment", [{ ...second, kind: "ourStrand" as const }]));
     expect(strandAtPole(plant, "pole-2")).toEqual({ heightM: 6, attachmentId: "strand-low" });

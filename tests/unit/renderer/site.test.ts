@@ -12,7 +12,7 @@ import { pictureOf } from "./pictureOf.ts";
 function builtUp(): Route {
   const [strandTypeId = ""] = smallRoute().strandType.keys();
   const guy = { id: "guy-1", poleId: "pole-1", strandTypeId, heightM: 6, leadM: 5, directionRad: Math.PI, note: "" };
-  const stands = { name: "", offsetM: 20, lengthM: 10, heightM: 4, side: "left" as const };
+  const stands = { name: "", offsetM: 20, lengthM: 10, heightM: 4, bottomM: null, side: "left" as const };
   return withRows(
     withRows(smallRoute(), "guy", [{ ...guy, anchorN: null }], "structure", [
       { ...stands, id: "house-1", spanId: "span-2", kind: "building", besideM: 8 },

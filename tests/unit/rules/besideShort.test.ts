@@ -7,7 +7,9 @@ import { smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 /** How a building beside the small route's first span stands. */
 function standAt(besideM: number, heightM: number) {
   const where = { id: "barn", spanId: "span-1", name: "Barn", offsetM: 20, lengthM: 4 } as const;
-  const route = withRows(smallRoute(), "structure", [{ ...where, kind: "building", side: "left", besideM, heightM }]);
+  const route = withRows(smallRoute(), "structure", [
+    { ...where, kind: "building", side: "left", besideM, bottomM: null, heightM },
+  ]);
   const beside = structureBeside(openPlant(route), "barn");
   return beside && { limitM: beside.limit?.limitM ?? Number.NaN, ...besideStand(beside) };
 }

@@ -32,8 +32,9 @@ describe("supply-voltage-over-limit", () => {
   it("is held against 40 in and 0.4 in more for each kV over 8.7 kV, where the limit says so", () => {
     const neededM = (40 + 0.4 * (14.4 - 8.7)) * 0.0254;
     const plant = openPlant(raised(0.4));
-    expect(separationLimitFor(plant, "supply", "AtPole", 14_400)?.limitM).toBeCloseTo(neededM, 12);
-    expect(separationLimitFor(plant, "supply", "AtPole", 7_200)?.limitM).toBeCloseTo(1.016, 12);
+    const primary = (voltageV: number) => ({ kind: "primary" as const, voltageV, bonded: false });
+    expect(separationLimitFor(plant, primary(14_400), "AtPole")?.limitM).toBeCloseTo(neededM, 12);
+    expect(separationLimitFor(plant, primary(7_200), "AtPole")?.limitM).toBeCloseTo(1.016, 12);
     const primaryM = (gapM: number) =>
       changed(raised(0.4), "attachment", "primary-2", { heightM: 6.3 + gapM, voltageV: 14_400 });
     expect(findingsOf(primaryM(neededM - 0.001), "supply-separation-at-pole")).toMatchObject([

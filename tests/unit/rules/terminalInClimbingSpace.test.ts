@@ -24,3 +24,16 @@ describe("terminal-in-climbing-space", () => {
     ).toEqual([]);
   });
 });
+
+describe("the climbing space of a company that keeps less than the clearance set", () => {
+  const lax = (offsetM: number, northM = 0) => {
+    const route = changed(smallRoute({ settings: { climbingSpaceM: 0.3 } }), "terminal", "terminal-1", { offsetM });
+    return findingsOf(changed(route, "pole", "pole-3", { northM }), "terminal-in-climbing-space");
+  };
+
+  it("is the set's 30 in, with the set as its source, and 27.5 in at a line angle", () => {
+    expect(lax(0.762 + 0.11)).toMatchObject([{ limit: 0.762, basis: { document: "test" } }]);
+    expect(lax(0.762 + 0.11, 40)).toEqual([]);
+    expect(lax(0.6985 + 0.11, 40)).toMatchObject([{ limit: 0.6985 }]);
+  });
+});

@@ -42,6 +42,7 @@ const built = withRows(
       besideM: 3,
       side: "left",
       heightM: 5,
+      bottomM: null,
     },
   ],
   "groundPoint",

@@ -5,7 +5,9 @@ import { anotherLike } from "../../../../renderer/tools/duplicate.ts";
 import { changed, smallRoute, withRows } from "../../../fixtures/route/buildRoute.ts";
 
 const sign = { id: "sign-1", spanId: "span-2", name: "", kind: "sign" as const, side: "left" as const };
-const route = withRows(smallRoute(), "structure", [{ ...sign, offsetM: 30, lengthM: 4, besideM: 3, heightM: 5 }]);
+const route = withRows(smallRoute(), "structure", [
+  { ...sign, offsetM: 30, lengthM: 4, besideM: 3, heightM: 5, bottomM: null },
+]);
 
 test("another terminal goes to the other pole of the span", () => {
   expect(anotherLike(openPlant(route), "terminal/terminal-1")).toMatchObject({

@@ -1,0 +1,169 @@
+import { describe, expect, it } from "vitest";
+import type { Route } from "../../core/model/route.ts";
+import type { Row } from "../../core/model/tables.ts";
+import { clearanceLimitFor } from "../../core/plant/clearance.ts";
+import { dropPassage } from "../../core/plant/dropClearance.ts";
+import { openPlant } from "../../core/plant/plant.ts";
+import { metresPerFoot, metresPerInch } from "../../core/units/constants.ts";
+import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
+import { findingsOf } from "../fixtures/route/checkRoute.ts";
+import { withOnPole, withStructure } from "../fixtures/route/faultyRoutes.ts";
+import { underSet } from "./catalogueFigure.ts";
+import { expectPrinted, type Source, sourceTitle } from "./source.ts";
+
+const graded: Source = {
+  document:
+    "California PUC General Order 95, 54.8-B1: a drop over a public street may grade from 18 ft at 12 ft out from the curb down to 16 ft at the curb, never under 18 ft at the centre line",
+  edition: "web text for drops of 0-750 V; 84.8-A2 of General Order 64-A for communication, superseded",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+/** What is asked of the drop to unit 1 so far in from the edge of a street of a width, ft. */
+function askedFt(widthFt: number, inFt: number): number {
+  const widthM = widthFt * metresPerFoot;
+  const street: Row<"dropCrossing"> = { ...way, surface: "road", fromUnitM: 1 + widthM / 2, widthM };
+  const route = changed(withRows(smallRoute(), "dropCrossing", [street]), "livingUnit", "unit-1", { groundM: 100 });
+  const plant = openPlant(underSet(route, "clearance-go95"));
+  const passage = dropPassage(plant, "drop-1", street.id);
+  const limitM = clearanceLimitFor(plant, "dropRoad", "stringing")?.limitM ?? Number.NaN;
+  if (passage.kind === "unknown") throw new Error(passage.why);
+  return (limitM - (passage.over.easedM?.(1 + inFt * metresPerFoot, "stringing") ?? 0)) / metresPerFoot;
+}
+
+const way = { id: "way", livingUnitId: "unit-1", name: "", surfaceM: 100 };
+
+describe(sourceTitle(graded), () => {
+  it.each([
+    [40, 0, "16.0"],
+    [40, 6, "17.0"],
+    [40, 12, "18.0"],
+    [40, 20, "18.0"],
+    [40, 34, "17.0"],
+    [16, 8, "18.0"],
+    [16, 4, "17.0"],
+  ])("a street %s ft wide asks %s ft in from its curb for %s ft", (widthFt, inFt, printedFt) => {
+    expectPrinted(askedFt(widthFt, inFt), printedFt);
+  });
+});
+
+const oregon: Source = {
+  document: "Oregon Administrative Rules 734-055-0090, 18 ft over the roadway of a state highway",
+  edition: "as read",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(oregon), () => {
+  it("a state highway takes 18 ft, every other surface what the NESC set asks", () => {
+    const plant = openPlant(underSet(smallRoute(), "clearance-oregon"));
+    expect(clearanceLimitFor(plant, "stateHighway")).toMatchObject({ id: "oregon-stateHighway", basisMark: "seen" });
+    expectPrinted((clearanceLimitFor(plant, "stateHighway")?.limitM ?? 0) / metresPerFoot, "18.0");
+    expect(clearanceLimitFor(plant, "road")?.id).toBe("nesc-road");
+    expect(clearanceLimitFor(plant, "supplyAtPole")?.id).toBe("nesc-supplyAtPole");
+  });
+});
+
+const roof: Source = {
+  document: "National Electrical Code (NFPA 70), 800.44, communication drop 8 ft over a roof",
+  edition: "2017 numbering",
+  mark: "memory",
+  tolerance: "1 mm",
+};
+
+describe(sourceTitle(roof), () => {
+  it("a drop 1 mm lower over a roof is found, and the finding names clause, edition and mark", () => {
+    const over = (surfaceM: number | null) => {
+      const shed: Row<"dropCrossing"> = { ...way, surface: "roof", fromUnitM: 4, widthM: 0.001, surfaceM };
+      const route = changed(withRows(smallRoute(), "dropCrossing", [shed]), "livingUnit", "unit-1", { groundM: 100 });
+      return underSet(route, "clearance-nesc");
+    };
+    const passage = dropPassage(openPlant(over(100)), "drop-1", "way");
+    if (passage.kind === "unknown") throw new Error(passage.why);
+    const lowestM = Math.min(...(["stringing", "hot", "iced"] as const).map((one) => passage.hung.undersideM(4, one)));
+    const roofM = lowestM - 8 * metresPerFoot;
+    expect(findingsOf(over(roofM - 0.001), "drop-clearance")).toEqual([]);
+    expect(findingsOf(over(roofM + 0.001), "drop-clearance")).toMatchObject([
+      { basis: { clause: expect.stringMatching(/^800\.44/), edition: "2017 numbering", mark: "memory" } },
+    ]);
+    expect(findingsOf(over(null), "drop-clearance-unknown")).toMatchObject([
+      { message: expect.stringMatching(/Nobody measured the roof\.$/) },
+    ]);
+  });
+});
+
+const signs: Source = {
+  document: "California PUC General Order 95, Table 2-A and note (c): under and beside signs",
+  edition: "current web text",
+  mark: "seen",
+  tolerance: "1 mm",
+};
+
+describe(sourceTitle(signs), () => {
+  const found = (columns: Parameters<typeof withStructure>[0]) =>
+    findingsOf(underSet(withStructure(columns), "clearance-go95"), "structure-clearance").length;
+  /** Height of our strand over the ground where it is highest under the sign, m: at the edge of it nearer to a pole, strung. */
+  const sign = (bottomM: number, kind: "sign" | "litSign") => found({ besideM: 0, heightM: 12, bottomM, kind });
+  const leastBottomM = (kind: "sign" | "litSign") => {
+    let [low, high] = [5, 9];
+    while (high - low > 1e-6) {
+      const middle = (low + high) / 2;
+      if (sign(middle, kind) > 0) low = middle;
+      else high = middle;
+    }
+    return high;
+  };
+
+  it("under a lit sign 2 ft remain and under a plain one 6 in: 18 in less", () => {
+    expect((leastBottomM("litSign") - leastBottomM("sign")) / metresPerInch).toBeCloseTo(18, 3);
+  });
+
+  it("beside a lit sign 3 ft remain, 6 in where it is grounded", () => {
+    const beside = (besideM: number, kind: "litSign" | "groundedLitSign") => found({ besideM, kind, heightM: 7 });
+    const [threeFeetM, sixInchesM] = [3 * metresPerFoot, 6 * metresPerInch];
+    expect([beside(threeFeetM - 0.001, "litSign"), beside(threeFeetM, "litSign")]).toEqual([1, 0]);
+    expect([beside(sixInchesM - 0.001, "groundedLitSign"), beside(sixInchesM, "groundedLitSign")]).toEqual([1, 0]);
+  });
+});
+
+const onPole: Source = {
+  document: "NESC Tables 235-5, 238-1 and 238-2, Rule 238D: supply, equipment and street lights on a joint pole",
+  edition: "2017/2023 numbering",
+  mark: "memory",
+  tolerance: "0.1 mm",
+};
+
+describe(sourceTitle(onPole), () => {
+  const at = (columns: Omit<Parameters<typeof withOnPole>[0], "heightM">, gapIn: number): Route =>
+    underSet(withOnPole({ ...columns, heightM: 6.3 + gapIn * metresPerInch }), "clearance-nesc");
+  const rules = ["supply-separation-at-pole", "street-light-separation", "communication-separation-at-pole"];
+  const light2 = (route: Route) =>
+    findingsOf(route).filter(({ ruleId, subjects }) => rules.includes(ruleId) && subjects[0]?.id === "light-2");
+
+  it.each([
+    ["a secondary", { kind: "secondary", voltageV: 120 }, 40],
+    ["14.4 kV to ground: 5.7 kV more than 8.7", { kind: "primary", voltageV: 14_400 }, 42.28],
+    ["a neutral bonded to the messenger", { kind: "neutral", bonded: true }, 30],
+    ["a neutral that is not bonded", { kind: "neutral" }, 40],
+    ["fiber on a grounded messenger in the supply space", { kind: "supplyFiber", bonded: true }, 30],
+    ["fiber in the supply space, not bonded", { kind: "supplyFiber" }, 40],
+    ["a tank", { kind: "equipment", voltageV: 7200 }, 40],
+    ["a tank that is grounded and bonded", { kind: "equipment", voltageV: 7200, bonded: true }, 30],
+    ["a street-light bracket", { kind: "streetLight" }, 20],
+    ["a grounded street-light bracket", { kind: "streetLight", bonded: true }, 4],
+    ["the drip loop of a street light", { kind: "dripLoop" }, 12],
+    ["another messenger", { kind: "communication" }, 12],
+  ] as const)("%s keeps %s to %s in over our strand", (_, columns, limitIn) => {
+    expect(light2(at(columns, limitIn))).toEqual([]);
+    const [hit, ...more] = light2(at(columns, limitIn - 0.004));
+    expect(more).toEqual([]);
+    expect(hit).toMatchObject({
+      limit: expect.closeTo(limitIn * metresPerInch, 9),
+      basis: { document: "NESC (IEEE C2)", edition: "2017/2023 numbering", mark: "memory" },
+    });
+  });
+
+  it("a measured distance is never rounded up: a tenth of a millimetre short of 40 in is short", () => {
+    expect(light2(at({ kind: "secondary", voltageV: 120 }, 40 - 0.1 / 25.4))).toHaveLength(1);
+  });
+});
