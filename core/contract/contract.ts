@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { layoutEnding, unservedKind } from "../model/layoutRows.ts";
 import { fileEvents, fileMethods } from "./fileMethods.ts";
 import { historyMethods } from "./historyMethods.ts";
 import { machineMethods } from "./machineMethods.ts";
@@ -55,15 +56,23 @@ export const contract = {
   "import.plan": { request: importRequestSchema, reply: importReplySchema },
   "import.take": { request: importRequestSchema, reply: importReplySchema },
   "layout.run": {
-    request: z.strictObject({ routeId, jobId: z.string() }),
+    request: z.strictObject({
+      routeId,
+      jobId: z.string(),
+      /** Seconds it may search; left out, as long as an ordinary route needs. */
+      timeLimitS: z.number().positive().optional(),
+    }),
     reply: z.strictObject({
       edit: editReply,
       unserved: z
-        .array(z.strictObject({ livingUnitId: z.string(), address: z.string(), reason: z.string() }))
+        .array(
+          z.strictObject({ livingUnitId: z.string(), kind: unservedKind, address: z.string(), reason: z.string() }),
+        )
         .readonly(),
       /** Terminals and drops hung anew, at catalogue prices, and a proven lower bound; null where fibers ran short. */
       cost: z.number(),
       costBound: z.number().nullable(),
+      ended: layoutEnding,
       /** Spans no line reaches from the pole the cable comes from. */
       unstrung: z.array(z.strictObject({ fromTag: z.string(), toTag: z.string() })).readonly(),
     }),

@@ -1,4 +1,5 @@
 import type { LivingUnit } from "../model/tables.ts";
+import type { LimitedWatch } from "../placement/limitedWatch.ts";
 import type { Watch } from "../placement/problem.ts";
 import { solvePlacement } from "../placement/solvePlacement.ts";
 import type { Plant } from "../plant/plant.ts";
@@ -9,8 +10,10 @@ import { siteProblem } from "./siteProblem.ts";
 import { type Site, sitesAlong } from "./sites.ts";
 import { unitOrder } from "./unitOrder.ts";
 
-/** Who watches the search for a layout, and whether it is to end before the proof. */
-export type Search = { readonly watch: Watch; readonly isQuick: boolean };
+/** Who watches the search for a layout, and keeps it to its limits; null where it is to be done in a moment, before the proof. */
+export type Search = LimitedWatch | null;
+
+const unwatched: Watch = { elapsedS: () => 0, stopped: () => false };
 
 /** A terminal of the layout and the units it serves. */
 export type PlacedTerminal = {
@@ -27,6 +30,8 @@ export type Placement = {
   readonly unserved: readonly Unserved[];
   /** Proven: no choice of places and terminals serves as many of these units for less. */
   readonly costBound: number;
+  /** Whether the cost is as low as it can be. */
+  readonly isProven: boolean;
 };
 
 /**
@@ -50,11 +55,9 @@ export function placeTerminals(
   const refused = { points, near: openNearIndex(points, dropReachM).near };
   const nearSites = openNearIndex(sites, dropReachM);
   const ordered = unitOrder(plant, cableIds, units, sites, nearSites);
-  const solved = solvePlacement(siteProblem(plant, sites, ordered), search.watch, {
-    gap: 0,
-    seed: 1,
-    isQuick: search.isQuick,
-  });
+  const options = { gap: 0, seed: 1, isQuick: search === null };
+  const solved = solvePlacement(siteProblem(plant, sites, ordered), search ?? unwatched, options);
+  const full = new Map(solved.unserved.map(({ unit, reason }) => [ordered[unit]?.unit.id, reason]));
 
   const held: LivingUnit[][] = sites.map(() => []);
   const served = new Set<string>();
@@ -74,7 +77,8 @@ export function placeTerminals(
     }),
     unserved: units
       .filter((unit) => !served.has(unit.id))
-      .map((unit) => whyUnserved(plant, unit, nearSites.near(unit).length > 0, refused)),
+      .map((unit) => whyUnserved(plant, unit, full.get(unit.id) ?? null, refused)),
     costBound: solved.bound,
+    isProven: solved.bound >= solved.cost,
   };
 }

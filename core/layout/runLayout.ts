@@ -1,3 +1,4 @@
+import type { LayoutEnding } from "../model/layoutRows.ts";
 import { fail, ok, type Result } from "../model/result.ts";
 import type { Route } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
@@ -5,6 +6,7 @@ import { planeDistanceM } from "../plant/geometry.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { cablesFromHub } from "./cableOrder.ts";
 import { feedRowsOf } from "./feedRows.ts";
+import { recordRowsOf } from "./layoutRecord.ts";
 import { dropRowsOf, fiberUseRowsOf, type TerminalRows, terminalRowsOf } from "./layoutRows.ts";
 import { type LitTerminals, lightTerminals } from "./lightTerminals.ts";
 import { compareNatural } from "./order.ts";
@@ -26,6 +28,8 @@ type LayoutSummary = {
   readonly cost: number;
   /** Proven: no choice of places and terminals serves these units for less. Null where fibers ran short. */
   readonly costBound: number | null;
+  /** What ended the search. */
+  readonly ended: LayoutEnding;
 };
 
 export type Layout = {
@@ -38,16 +42,13 @@ export type Layout = {
   readonly fibersAsked: ReadonlyMap<string, readonly number[]>;
 };
 
-/** Done in a moment, so that nobody need watch it. */
-const unwatched: Search = { watch: { elapsedS: () => 0, stopped: () => false }, isQuick: true };
-
 /**
  * Hangs terminals, gives out ports, fibers and hub outputs along a strung route, keeping what people pinned.
  *
  * Same route, same answer; on its own result it changes nothing.
  *
  * @param options.cableIds  cables to lay out; all when left out. What hangs on the others stays.
- * @param options.search    how long to search for a cheaper layout and to prove it; without it a moment
+ * @param options.search    watches the search for a cheaper layout and its proof; without it a moment must do
  * @returns a fault where there is no cable, an unknown one, or no terminal model with a port beside the spares
  */
 export function runLayout(
@@ -67,22 +68,27 @@ export function runLayout(
     all,
     options.cableIds ? all.filter((id) => options.cableIds?.includes(id)) : all,
   );
-  const { placed, unserved, costBound } = place(plant, present, options.search ?? unwatched);
+  const search = options.search ?? null;
+  const { placed, unserved, costBound, isProven } = place(plant, present, search);
   const lit = lightTerminals(plant, present, placed);
   const terminals = terminalRowsOf(plant, present, lit.placed);
-  const written = rowsOf(plant, present, terminals, lit);
+  const laid = rowsOf(plant, present, terminals, lit);
   const left = [...unserved, ...lit.unserved].sort((a, b) => compareNatural(a.livingUnitId, b.livingUnitId));
+  const cost = costOf(plant, lit.placed);
+  const summary: LayoutSummary = {
+    ...countPorts(plant, present, terminals),
+    fiberUseCount: lit.plan.given.length + present.fixedUses.length,
+    addedFeedCount: laid.addedFeedCount,
+    unservedCount: left.length,
+    cost,
+    costBound: lit.unserved.length > 0 ? null : isProven ? cost : Math.min(cost, costBound),
+    ended: isProven ? "proven" : search ? (search.endedBy() ?? "rested") : "moment",
+  };
+  const record = options.cableIds ? null : { ...summary, stepCount: search?.stepCount() ?? 0 };
   return ok({
-    rows: written.rows,
+    rows: inWriteOrder([...laid.rows, ...recordRowsOf(route, laid.rows, left, record)]),
     unserved: left,
-    summary: {
-      ...countPorts(plant, present, terminals),
-      fiberUseCount: lit.plan.given.length + present.fixedUses.length,
-      addedFeedCount: written.addedFeedCount,
-      unservedCount: left.length,
-      cost: costOf(plant, lit.placed),
-      costBound: lit.unserved.length === 0 ? costBound : null,
-    },
+    summary,
     fibersAsked: lit.asked,
   });
 }

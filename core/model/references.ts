@@ -51,5 +51,7 @@ export const references = {
   },
   livingUnit: {},
   dropCrossing: { livingUnitId: "livingUnit" },
+  layoutRecord: {},
+  unservedUnit: { livingUnitId: "livingUnit" },
   drop: { terminalId: "terminal", livingUnitId: "livingUnit", dropTypeId: "dropType" },
 } as const satisfies { readonly [T in TableName]: Readonly<Record<string, TableName>> };

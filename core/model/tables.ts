@@ -1,11 +1,18 @@
 import type { z } from "zod";
 import { catalogueTables } from "./catalogueRows.ts";
+import { layoutTables } from "./layoutRows.ts";
 import { lineTables } from "./lineRows.ts";
 import { officeTables } from "./officeRows.ts";
 import { serviceTables } from "./serviceRows.ts";
 
 /** Every table of a route: one schema gives the type, the file's check and a request's check. */
-export const tables = { ...officeTables, ...catalogueTables, ...lineTables, ...serviceTables } as const;
+export const tables = {
+  ...officeTables,
+  ...catalogueTables,
+  ...lineTables,
+  ...serviceTables,
+  ...layoutTables,
+} as const;
 
 export type TableName = keyof typeof tables;
 export type Row<T extends TableName> = Readonly<z.infer<(typeof tables)[T]>>;
@@ -42,6 +49,8 @@ export type Feed = Row<"feed">;
 export type FiberUse = Row<"fiberUse">;
 export type LivingUnit = Row<"livingUnit">;
 export type Drop = Row<"drop">;
+export type LayoutRecord = Row<"layoutRecord">;
+export type UnservedUnit = Row<"unservedUnit">;
 
 /** Table names in the order rows may be written so that every reference is already there. */
 export const tableNames = [
@@ -81,4 +90,6 @@ export const tableNames = [
   "dropCrossing",
   "drop",
   "fiberUse",
+  "layoutRecord",
+  "unservedUnit",
 ] as const satisfies readonly TableName[];

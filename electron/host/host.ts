@@ -118,10 +118,14 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
         const done = told(request.routeId, session.take(label, plan.rows));
         return done.ok ? ok(importReply(request.choices.kind, planned.value)) : done;
       }),
-    "layout.run": ({ routeId, jobId }) =>
+    "layout.run": ({ routeId, jobId, timeLimitS }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
-          const laidOut = await layOutRoute(session, runJob, { onProgress, signal });
+          const laidOut = await layOutRoute(session, runJob, {
+            limits: timeLimitS === undefined ? {} : { timeLimitS },
+            onProgress,
+            signal,
+          });
           if (!laidOut.ok) return laidOut;
           told(routeId, ok(laidOut.value.edit));
           return laidOut;

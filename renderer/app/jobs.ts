@@ -1,5 +1,5 @@
 import type { Result } from "../../core/model/result.ts";
-import { gapWords } from "../../core/placement/words.ts";
+import { gapText } from "../../core/units/gapText.ts";
 import { actionWords } from "./actions/words.ts";
 import { showEdit } from "./edits.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
@@ -15,7 +15,7 @@ export async function layOut(session: Session): Promise<void> {
   await showEdit(session, reply.edit);
   const { unserved, cost, costBound } = reply;
   if (reply.edit.rows.length === 0 && unserved.length === 0) return;
-  tell(session, words.laidOut(unserved.length, costBound === null ? words.gapUnknown : gapWords(cost, costBound)));
+  tell(session, words.laidOut(unserved.length, costBound === null ? words.gapUnknown : gapText(cost, costBound)));
 }
 
 /**
