@@ -24,7 +24,8 @@ export function placementWatch(
   const timeLimitS = wishes.timeLimitS ?? (wishes.stepLimit === undefined ? usualTimeLimitS : Number.POSITIVE_INFINITY);
   let told = "";
   const watch = limitedWatch({ stepLimit, timeLimitS }, elapsedS, isStopped, ({ cost, bound }) => {
-    const words = `cost ${moneyText(cost)}, bound ${moneyText(bound)}: ${gapText(cost, bound)}`;
+    const proven = bound > 0 ? `, bound ${moneyText(bound)}` : "";
+    const words = `cost ${moneyText(cost)}${proven}: ${gapText(cost, bound)}`;
     if (words === told) return;
     told = words;
     const part = Math.max(watch.stepCount() / stepLimit, elapsedS() / timeLimitS);

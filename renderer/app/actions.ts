@@ -6,6 +6,7 @@ import { fileActions } from "./actions/fileActions.ts";
 import { handActions } from "./actions/handActions.ts";
 import { helpActions } from "./actions/helpActions.ts";
 import { historyActions } from "./actions/historyActions.ts";
+import { layoutActions } from "./actions/layoutActions.ts";
 import { profileActions } from "./actions/profileActions.ts";
 import { settingsActions } from "./actions/settingsActions.ts";
 import { straightActions } from "./actions/straightActions.ts";
@@ -23,6 +24,7 @@ export const actions: readonly Action[] = [
   ...editActions,
   ...historyActions,
   ...workActions,
+  ...layoutActions,
   ...viewActions,
   ...tableActions,
   ...profileActions,

@@ -58,8 +58,16 @@ test("a route is made, filled from four lists, laid out, checked and drawn", asy
   });
   expect(await run(["layout", file])).toMatchObject({
     ok: true,
-    value: { json: { routeName: "Test town", unserved: [{ address: "7 Orchard Track" }] } },
+    value: {
+      json: { routeName: "Test town", ended: "proven", unserved: [{ address: "7 Orchard Track", kind: "reach" }] },
+      lines: expect.arrayContaining([
+        expect.stringMatching(/bound [\d,.]+: proven the cheapest; the search came to its end\.$/),
+      ]),
+    },
   });
+  expect(await run(["layout", file, "--steps", "300"])).toMatchObject({ value: { json: { ended: "work" } } });
+  expect(await run(["layout", file, "--steps", "none"])).toMatchObject({ ok: false, fault: { where: "--steps" } });
+  expect(await run(["layout", file])).toMatchObject({ value: { json: { ended: "proven" } } });
   const checked = await run(["check", file]);
   expect(checked).toMatchObject({ ok: true, value: { exitCode: 1 } });
   expect(await run(["draw", file])).toMatchObject({ ok: true, value: { exitCode: 0 } });
