@@ -120,6 +120,7 @@ const attachmentKinds: Words<Attachment["kind"]> = {
 const surfaces: Words<Crossing["surface"]> = {
   road: ["road", "street", "highway", "alley", "truck road", "parking", "parking lot"],
   highLoadRoad: ["high load road", "high-load route"],
+  limitedAccessRoad: ["limited access road", "limited-access road", "motorway", "freeway", "expressway", "interstate"],
   driveway: ["driveway", "drive", "residential driveway"],
   roadside: ["roadside", "verge", "along a road"],
   rail: ["rail", "railroad", "railway", "track"],

@@ -41,6 +41,8 @@ const templateSchema = z.strictObject({
     splitterType: z.array(tables.splitterType),
     terminalModel: z.array(tables.terminalModel),
     dropType: z.array(tables.dropType),
+    /** Templates written before there were such rows name none. */
+    dropPassing: z.array(tables.dropPassing).default([]),
     clearanceSet: z.array(tables.clearanceSet),
     clearanceLimit: z.array(limitRead),
     strengthSet: z.array(tables.strengthSet),

@@ -59,6 +59,7 @@ export function placeTerminals(
   const solved = solvePlacement(siteProblem(plant, sites, ordered), search ?? unwatched, options);
   const full = new Map(solved.unserved.map(({ unit, reason }) => [ordered[unit]?.unit.id, reason]));
 
+  const near = (unit: LivingUnit) => nearSites.near(unit).flatMap(({ index }) => sites[index] ?? []);
   const held: LivingUnit[][] = sites.map(() => []);
   const served = new Set<string>();
   ordered.forEach(({ unit }, position) => {
@@ -77,7 +78,7 @@ export function placeTerminals(
     }),
     unserved: units
       .filter((unit) => !served.has(unit.id))
-      .map((unit) => whyUnserved(plant, unit, full.get(unit.id) ?? null, refused)),
+      .map((unit) => whyUnserved(plant, unit, { sites: near(unit), full: full.get(unit.id) ?? "" }, refused)),
     costBound: solved.bound,
     isProven: solved.bound >= solved.cost,
   };

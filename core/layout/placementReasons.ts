@@ -1,5 +1,6 @@
 import type { LivingUnit, UnservedUnit } from "../model/tables.ts";
 import { cablesInSpan } from "../plant/cablePath.ts";
+import { forbiddenOver } from "../plant/dropPassing.ts";
 import { farPoleId, type Point, planeDistanceM, spansAtPole } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { RefusedPoint } from "./hangingPoints.ts";
@@ -54,12 +55,25 @@ export function sideText(plant: Plant, spanId: string, poleId: string): string {
 /**
  * Why no terminal serves a unit.
  *
- * @param full  why what lies within reach does not hold it; null where nothing does
+ * @param within.sites  places within drop reach where a terminal may hang
+ * @param within.full   why they do not hold it
  */
-export function whyUnserved(plant: Plant, unit: LivingUnit, full: string | null, refused: RefusedIndex): Unserved {
+export function whyUnserved(
+  plant: Plant,
+  unit: LivingUnit,
+  within: { readonly sites: readonly Point[]; readonly full: string },
+  refused: RefusedIndex,
+): Unserved {
   const livingUnitId = unit.id;
-  if (full !== null) {
-    const reason = `Every terminal that could hang within drop reach is full: ${full}.`;
+  if (within.sites.length > 0) {
+    const barred = within.sites.map((site) => forbiddenOver(plant, site, unit));
+    const [first] = barred;
+    if (first && !barred.includes(null)) {
+      const what = first.name === "" ? valueWords(first.surface) : `${first.name} (${valueWords(first.surface)})`;
+      const reason = `Every drop within reach would pass over what no drop may: ${what}.`;
+      return { livingUnitId, kind: "crossing", reason };
+    }
+    const reason = `Every terminal that could hang within drop reach is full: ${within.full}.`;
     return { livingUnitId, kind: "capacity", reason };
   }
   const [first, ...others] = refused.near(unit);
@@ -80,4 +94,9 @@ function beyondReach(plant: Plant, unit: LivingUnit): Unserved {
   if (!nearest) return { livingUnitId, kind: "reach", reason: "No pole side on a cable lies within drop reach." };
   const reason = `Pole ${nearest.tag} stands within drop reach, but no strand with a cable passes it.`;
   return { livingUnitId, kind: "noStrand", reason };
+}
+
+/** "limited access road" for limitedAccessRoad. */
+function valueWords(value: string): string {
+  return value.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }

@@ -2,6 +2,7 @@ import type { LayoutEnding } from "../model/layoutRows.ts";
 import { fail, ok, type Result } from "../model/result.ts";
 import type { Route } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
+import { passingCost } from "../plant/dropPassing.ts";
 import { planeDistanceM } from "../plant/geometry.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { cablesFromHub } from "./cableOrder.ts";
@@ -143,7 +144,7 @@ function costOf(plant: Plant, placed: readonly PlacedTerminal[]): number {
   return placed.reduce((sum, { site, terminalModelId, units }) => {
     const modelCost = site.terminalId === null ? plant.rowOf("terminalModel", terminalModelId).cost : 0;
     const dropCost = (unit: (typeof units)[number]) =>
-      costEach + costPerM * (planeDistanceM(site, unit) + dropAllowanceM);
+      costEach + costPerM * (planeDistanceM(site, unit) + dropAllowanceM) + passingCost(plant, site, unit);
     return sum + modelCost + units.reduce((total, unit) => total + dropCost(unit), 0);
   }, 0);
 }

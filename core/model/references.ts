@@ -18,6 +18,7 @@ export const references = {
   splitterType: {},
   terminalModel: { splitterTypeId: "splitterType" },
   dropType: {},
+  dropPassing: {},
   clearanceSet: {},
   clearanceLimit: { clearanceSetId: "clearanceSet" },
   strengthSet: {},

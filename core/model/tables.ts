@@ -25,6 +25,7 @@ export type CableType = Row<"cableType">;
 export type SplitterType = Row<"splitterType">;
 export type TerminalModel = Row<"terminalModel">;
 export type DropType = Row<"dropType">;
+export type DropPassing = Row<"dropPassing">;
 export type ClearanceSet = Row<"clearanceSet">;
 export type ClearanceLimit = Row<"clearanceLimit">;
 export type StrengthSet = Row<"strengthSet">;
@@ -59,6 +60,7 @@ export const tableNames = [
   "splitterType",
   "terminalModel",
   "dropType",
+  "dropPassing",
   "clearanceSet",
   "clearanceLimit",
   "strengthSet",

@@ -15,6 +15,7 @@ import { crossingWithoutLimit } from "./crossingWithoutLimit.ts";
 import { deadLengthReused } from "./deadLengthReused.ts";
 import { dropClearance } from "./dropClearance.ts";
 import { dropClearanceUnknown } from "./dropClearanceUnknown.ts";
+import { dropOverForbidden } from "./dropOverForbidden.ts";
 import { dropOverReach } from "./dropOverReach.ts";
 import { dropsCross } from "./dropsCross.ts";
 import { feedMissing } from "./feedMissing.ts";
@@ -94,6 +95,7 @@ export const ruleRegister: readonly Rule[] = [
   deadLengthReused,
   dropClearance,
   dropClearanceUnknown,
+  dropOverForbidden,
   dropOverReach,
   dropsCross,
   feedMissing,

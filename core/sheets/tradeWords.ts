@@ -7,6 +7,7 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 const crossingWords: Readonly<Record<Crossing["surface"], string>> = {
   road: "Road",
   highLoadRoad: "High-load road",
+  limitedAccessRoad: "Limited-access road",
   driveway: "Drive",
   roadside: "Roadside",
   rail: "Rail",

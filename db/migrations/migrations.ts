@@ -5,9 +5,18 @@ import * as strandAtPoles from "./0003-strandAtPoles.ts";
 import * as limitByVoltage from "./0004-limitByVoltage.ts";
 import * as light from "./0005-light.ts";
 import * as layout from "./0006-layout.ts";
+import * as dropPassing from "./0007-dropPassing.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
 
 /** Every step there ever was, oldest first; one that has landed is never edited. */
-export const migrations: readonly Migration[] = [route, ground, strandAtPoles, limitByVoltage, light, layout];
+export const migrations: readonly Migration[] = [
+  route,
+  ground,
+  strandAtPoles,
+  limitByVoltage,
+  light,
+  layout,
+  dropPassing,
+];

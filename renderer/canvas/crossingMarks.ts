@@ -22,6 +22,7 @@ export type CrossingMarks = { readonly marks: readonly CrossingMark[]; readonly 
 export const surfaceWords = {
   road: "road",
   highLoadRoad: "high-load road",
+  limitedAccessRoad: "limited-access road",
   driveway: "drive",
   roadside: "roadside",
   rail: "rail",

@@ -65,7 +65,9 @@ test("a route is made, filled from four lists, laid out, checked and drawn", asy
       ]),
     },
   });
-  expect(await run(["layout", file, "--steps", "300"])).toMatchObject({ value: { json: { ended: "work" } } });
+  expect(await run(["layout", file, "--steps", "300"])).toMatchObject({
+    value: { json: { ended: expect.stringMatching(/^(work|moment)$/) } },
+  });
   expect(await run(["layout", file, "--steps", "none"])).toMatchObject({ ok: false, fault: { where: "--steps" } });
   expect(await run(["layout", file])).toMatchObject({ value: { json: { ended: "proven" } } });
   const checked = await run(["check", file]);

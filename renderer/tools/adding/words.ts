@@ -53,6 +53,7 @@ export const words = {
   surfaces: {
     road: "Road",
     highLoadRoad: "High-load road",
+    limitedAccessRoad: "Limited-access road",
     driveway: "Drive",
     roadside: "Roadside",
     rail: "Rail",

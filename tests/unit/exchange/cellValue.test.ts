@@ -56,7 +56,8 @@ describe("cells", () => {
   test("a word that is no kind is refused with the kinds there are", () => {
     expect(readSurface("lava")).toMatchObject({
       ok: false,
-      accepted: "road, highLoadRoad, driveway, roadside, rail, water, sailingWater, pedestrian, field",
+      accepted:
+        "road, highLoadRoad, limitedAccessRoad, driveway, roadside, rail, water, sailingWater, pedestrian, field",
     });
     expect(readUnitKind("constructor")).toMatchObject({ ok: false });
   });
