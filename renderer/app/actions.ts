@@ -7,6 +7,7 @@ import { handActions } from "./actions/handActions.ts";
 import { helpActions } from "./actions/helpActions.ts";
 import { historyActions } from "./actions/historyActions.ts";
 import { layoutActions } from "./actions/layoutActions.ts";
+import { pinActions } from "./actions/pinActions.ts";
 import { profileActions } from "./actions/profileActions.ts";
 import { settingsActions } from "./actions/settingsActions.ts";
 import { straightActions } from "./actions/straightActions.ts";
@@ -29,6 +30,7 @@ export const actions: readonly Action[] = [
   ...tableActions,
   ...profileActions,
   ...handActions,
+  ...pinActions,
   ...arrangeActions,
   ...straightActions,
   ...addingActions,

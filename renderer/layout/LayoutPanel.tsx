@@ -10,6 +10,7 @@ import { useSession, useView } from "../app/useSession.ts";
 import { ActionButton } from "../panels/Bar.tsx";
 import { EmptyState } from "../panels/EmptyState.tsx";
 import { Facts } from "../panels/Facts.tsx";
+import { DecidedLegend } from "./DecidedLegend.tsx";
 import { UnservedList } from "./UnservedList.tsx";
 import { layoutWords as words } from "./words.ts";
 
@@ -37,6 +38,7 @@ export function LayoutPanel({ open }: { readonly open: OpenRoute }) {
           <Again />
         </>
       )}
+      <DecidedLegend open={open} />
     </aside>
   );
 }

@@ -32,6 +32,13 @@ export const layoutWords = {
   costWhy: "Terminals and drops at catalogue prices; pinned terminals cost nothing more.",
   unserved: (count: number): string => `Not served: ${count}`,
   everyone: "Everyone is served.",
+  decided: "Decided by hand",
+  pinnedTerminals: "Pinned terminals",
+  pinnedUnits: "Pinned living units",
+  barredPoles: "Poles where nothing may hang",
+  choose: (name: string, count: number): string => `Choose all: ${name}, ${count}`,
+  decidedHow: (pin: string, bar: string): string =>
+    `${pin} pins or lets go what is chosen, ${bar} closes or opens a chosen pole. No layout moves what is pinned.`,
   previous: "Previous",
   next: "Next",
   unservedList: "Living units that are not served",
