@@ -1,11 +1,11 @@
-import type { LivingUnit } from "../model/tables.ts";
+import type { LivingUnit, TerminalModel } from "../model/tables.ts";
 import type { LimitedWatch } from "../placement/limitedWatch.ts";
 import type { Watch } from "../placement/problem.ts";
 import { solvePlacement } from "../placement/solvePlacement.ts";
 import type { Plant } from "../plant/plant.ts";
-import type { Stays } from "./hangingPoints.ts";
 import { openNearIndex } from "./nearIndex.ts";
 import { type Unserved, whyNotFirst, whyUnserved } from "./placementReasons.ts";
+import type { PresentLayout } from "./presentLayout.ts";
 import { siteProblem } from "./siteProblem.ts";
 import { type Site, sitesAlong } from "./sites.ts";
 import { unitOrder } from "./unitOrder.ts";
@@ -40,18 +40,18 @@ export type Placement = {
  * @param cableIds      cables to hang on, from the hub outwards
  * @param units         units to serve; those with a decided drop are not among them
  * @param stays         whether a terminal that is there now stays
+ * @param models        terminal models that may be hung
  * @param freePortCount ports a terminal that stays has left for these units; they cost nothing more, so they fill first
  */
 export function placeTerminals(
   plant: Plant,
-  cableIds: readonly string[],
-  units: readonly LivingUnit[],
-  stays: Stays,
+  { cableIds, units, stays }: Pick<PresentLayout, "cableIds" | "units" | "stays">,
+  models: readonly TerminalModel[],
   freePortCount: (terminalId: string) => number,
   search: Search,
 ): Placement {
   const { dropReachM } = plant.settings();
-  const { sites, refused: points } = sitesAlong(plant, cableIds, stays, freePortCount);
+  const { sites, refused: points } = sitesAlong(plant, cableIds, stays, freePortCount, models);
   const refused = { points, near: openNearIndex(points, dropReachM).near };
   const nearSites = openNearIndex(sites, dropReachM);
   const ordered = unitOrder(plant, cableIds, units, sites, nearSites);

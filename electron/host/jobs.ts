@@ -1,7 +1,10 @@
 import type { Reply } from "../../core/contract/contract.ts";
+import { layoutFigures } from "../../core/layout/layoutFigures.ts";
+import { routeWith } from "../../core/layout/rowSet.ts";
 import { type Layout, runLayout } from "../../core/layout/runLayout.ts";
-import type { Result } from "../../core/model/result.ts";
+import { ok, type Result } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
+import type { LayoutFigures } from "../../core/plant/layoutCompare.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import type { Finding } from "../../core/rules/finding.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
@@ -13,11 +16,24 @@ import { writePdf } from "./writePdf.ts";
 /** How far a job is: steps done of steps known, and what it is doing. */
 export type Progress = { readonly doneCount: number; readonly totalCount: number; readonly words: string };
 
+/** A layout under other standards beside the present one. */
+export type Trial = { readonly present: LayoutFigures; readonly other: LayoutFigures; readonly layout: Layout };
+
 /** Heavy work by name: what it takes and what it gives. */
 type Jobs = {
   readonly layout: {
     readonly takes: { readonly route: Route; readonly limits: LimitWishes };
     readonly gives: Result<Layout>;
+  };
+  readonly trial: {
+    readonly takes: {
+      readonly route: Route;
+      /** The route with other standards and prices, not laid out by them yet. */
+      readonly other: Route;
+      readonly modelIds: readonly string[] | null;
+      readonly limits: LimitWishes;
+    };
+    readonly gives: Result<Trial>;
   };
   readonly svg: { readonly takes: DrawInput; readonly gives: Reply<"draw.sheets"> };
   readonly pdf: {
@@ -29,7 +45,7 @@ export type JobName = keyof Jobs;
 type DrawInput = { readonly route: Route; readonly findings: readonly Finding[] };
 
 /** Jobs that, when they are stopped, end with the best they have. */
-export const keepsItsBest: readonly JobName[] = ["layout"];
+export const keepsItsBest: readonly JobName[] = ["layout", "trial"];
 
 /** Does one job to its end; where it runs, here or in a worker thread, is the caller's choice. */
 export type RunJob = <N extends JobName>(
@@ -53,6 +69,19 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     // A line is strung with cables that carry what the quick layout asks: a cheaper one that asks more fibers is no gain.
     const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
     return lacksFibers ? runLayout(route) : searched;
+  },
+  async trial({ route, other, modelIds, limits }, onProgress, { isStopped }) {
+    onProgress({ doneCount: 0, totalCount: 1, words: "placing terminals" });
+    const models = modelIds === null ? {} : { modelIds };
+    const searched = runLayout(other, { search: placementWatch(limits, isStopped, onProgress), ...models });
+    const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
+    const laid = lacksFibers ? runLayout(other, models) : searched;
+    if (!laid.ok) return laid;
+    return ok({
+      present: layoutFigures(openPlant(route)),
+      other: layoutFigures(openPlant(routeWith(other, laid.value.rows))),
+      layout: laid.value,
+    });
   },
   async svg({ route, findings }, onProgress) {
     onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });

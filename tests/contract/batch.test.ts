@@ -76,6 +76,31 @@ test("a route is made, filled from four lists, laid out, checked and drawn", asy
   expect(readFileSync(join(folder, "town.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
 });
 
+test("what would be otherwise is printed beside what is, and changes the file only when it is taken", async () => {
+  const asked = ["what-if", file, "--reach", "230 ft", "--spare", "1"];
+  const tried = await run(asked);
+  expect(tried).toMatchObject({ ok: true, value: { json: { taken: false } } });
+  const lines = tried.ok ? tried.value.lines : [];
+  expect(lines[0]).toMatch(/^ +As it is +The other$/);
+  expect(lines.find((one) => one.startsWith("Longest drop"))).toMatch(/ ft +2\d\d ft/);
+  expect(await run([...asked, "--take"])).toMatchObject({ ok: true, value: { json: { taken: true } } });
+  expect(await run(asked)).toMatchObject({ ok: true, value: { json: { taken: false } } });
+  for (const odd of [
+    ["--spare", "1.5"],
+    ["--reach", "far"],
+    ["--price", "x"],
+    ["--drop-price", "none"],
+  ])
+    expect(await run(["what-if", file, ...odd])).toMatchObject({
+      ok: false,
+      fault: { code: "bad-arguments", where: odd[0] },
+    });
+  expect(await run(["what-if", file, "--model", "nothing"])).toMatchObject({
+    ok: false,
+    fault: { code: "missing-row" },
+  });
+});
+
 test("figures are worked out on pages of their own, and what names no figure is refused", async () => {
   const [once, twice] = [join(folder, "worksheets.pdf"), join(folder, "worksheets-2.pdf")];
   const asked = ["--worksheet", "findings", "--worksheet", "sheath:cable-1"];

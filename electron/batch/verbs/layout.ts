@@ -1,11 +1,11 @@
-import { fail, ok, type Result } from "../../../core/model/result.ts";
+import { ok } from "../../../core/model/result.ts";
 import { endingText } from "../../../core/plant/layoutWords.ts";
 import { gapText } from "../../../core/units/gapText.ts";
 import { moneyText } from "../../../core/units/moneyText.ts";
 import { type LaidOut, layOutRoute } from "../../host/layOutRoute.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
-import type { LimitWishes } from "../../host/placementWatch.ts";
 import { summaryLines, summaryOf } from "../../host/summary.ts";
+import { readLimits } from "../readLimits.ts";
 import { readArguments, type Verb } from "../verb.ts";
 
 const shape = { name: "layout", usage: "FILE.strand [--hub POLE_TAG] [--steps COUNT] [--seconds S]" };
@@ -47,18 +47,4 @@ function costLine({ cost, costBound, ended }: LaidOut): string {
   const much = `Terminals and drops at catalogue prices: ${moneyText(cost)}`;
   if (costBound === null) return `${much}; ${endingText(ended)}`;
   return `${much}, bound ${moneyText(costBound)}: ${gapText(cost, costBound)}; ${endingText(ended)}`;
-}
-
-/** Limits of the search as they are asked for on the command line. */
-function readLimits(asked: {
-  readonly steps?: string | undefined;
-  readonly seconds?: string | undefined;
-}): Result<LimitWishes> {
-  for (const [name, text] of Object.entries(asked))
-    if ((name === "steps" || name === "seconds") && text !== undefined && !(Number(text) > 0))
-      return fail("bad-arguments", `That is no limit: ${text}.`, `--${name}`, "Give a number greater than nothing.");
-  return ok({
-    ...(asked.steps !== undefined && { stepLimit: Number(asked.steps) }),
-    ...(asked.seconds !== undefined && { timeLimitS: Number(asked.seconds) }),
-  });
 }
