@@ -48,6 +48,8 @@ const templateSchema = z.strictObject({
     splitterType: z.array(tables.splitterType),
     terminalModel: z.array(tables.terminalModel),
     dropType: z.array(tables.dropType),
+    /** Templates written before there were such rows name none. */
+    dropPassing: z.array(tables.dropPassing).default([]),
     clearanceSet: z.array(tables.clearanceSet.extend({ baseSetId: tables.clearanceSet.shape.baseSetId.default(null) })),
     clearanceLimit: z.array(limitRead),
     strengthSet: z.array(tables.strengthSet),

@@ -10,6 +10,7 @@ export const lineSurfaces = [
   "road",
   "highLoadRoad",
   "stateHighway",
+  "limitedAccessRoad",
   "driveway",
   "alongStreet",
   "alongRoad",
@@ -120,6 +121,16 @@ const dropType = z.strictObject({
   attenuationDbPerKm: amount,
   costPerM: amount,
   /** Price of one drop whatever its length. */
+  costEach: amount,
+  ...basisFields,
+});
+
+/** What a drop may pass over, surface by surface: the layout lays none over what is forbidden and pays the rest. */
+const dropPassing = z.strictObject({
+  id,
+  surface: z.enum(lineSurfaces),
+  passing: z.enum(["allowed", "forbidden"]),
+  /** Price of one drop over one of it, beside the drop's own; nothing is paid for what is forbidden. */
   costEach: amount,
   ...basisFields,
 });
@@ -304,6 +315,7 @@ export const catalogueTables = {
   splitterType,
   terminalModel,
   dropType,
+  dropPassing,
   clearanceSet,
   clearanceLimit,
   strengthSet,

@@ -5,6 +5,7 @@ import { crewCautions } from "./cautions.ts";
 import type { Mark } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { keyMap } from "./keyMap.ts";
+import { layoutFacts } from "./layoutFacts.ts";
 import { legend } from "./legend.ts";
 import { smallMm, stroke, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
@@ -103,6 +104,7 @@ function quantityFacts(plant: Plant, book: Book): readonly (readonly [string, st
     ["Ports used, spare", `${grouped(usedCount)}, ${grouped(portCount - usedCount)}`, ""],
     ["Living units", grouped(route.livingUnit.size), ""],
     ["Drops", grouped(route.drop.size), ""],
+    ...layoutFacts(route),
     ["Open errors, warnings, notes", `${open("error")}, ${open("warning")}, ${open("note")}`, ""],
   ];
 }

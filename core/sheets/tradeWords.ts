@@ -8,6 +8,7 @@ const crossingWords: Readonly<Record<Crossing["surface"], string>> = {
   road: "Road",
   highLoadRoad: "High-load road",
   stateHighway: "State highway",
+  limitedAccessRoad: "Limited-access road",
   driveway: "Drive",
   alongStreet: "Along a street",
   alongRoad: "Along a country road",

@@ -1,6 +1,6 @@
 import type { WriteDb } from "../driver.ts";
 import { liftJournal } from "./liftJournal.ts";
-import { recreate } from "./recreate.ts";
+import { recreate, withWord } from "./recreate.ts";
 
 export const version = 7;
 
@@ -37,11 +37,6 @@ const moreLimits = [
   "guyPair",
   "riserBracket",
 ];
-
-/** A list of words in a definition with one more behind a word that is there. */
-function withWord(sql: string, behind: string, word: string): string {
-  return sql.replace(`'${behind}'`, `'${behind}', '${word}'`);
-}
 
 function withSurfaces(sql: string): string {
   return moreSurfaces.reduce((text, [behind, word]) => withWord(text, behind, word), sql);

@@ -6,6 +6,8 @@ import * as limitByVoltage from "./0004-limitByVoltage.ts";
 import * as light from "./0005-light.ts";
 import * as extremeLoads from "./0006-extremeLoads.ts";
 import * as clearances from "./0007-clearances.ts";
+import * as layout from "./0008-layout.ts";
+import * as dropPassing from "./0009-dropPassing.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -19,4 +21,6 @@ export const migrations: readonly Migration[] = [
   light,
   extremeLoads,
   clearances,
+  layout,
+  dropPassing,
 ];

@@ -6,6 +6,7 @@ import { Worksheet } from "../explain/Worksheet.tsx";
 import { Finder } from "../finder/Finder.tsx";
 import { HelpPanel } from "../help/HelpPanel.tsx";
 import { KeySheet } from "../keys/KeySheet.tsx";
+import { LayoutPanel } from "../layout/LayoutPanel.tsx";
 import { Bar } from "../panels/Bar.tsx";
 import { EmptyState } from "../panels/EmptyState.tsx";
 import { FindingsPanel } from "../panels/FindingsPanel.tsx";
@@ -80,6 +81,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
   const isImportOpen = useView((state) => state.isImportOpen);
   const isFindingsOpen = useView((state) => state.isFindingsOpen);
   const isHistoryOpen = useView((state) => state.isHistoryOpen);
+  const isLayoutOpen = useView((state) => state.isLayoutOpen);
   const areCopiesOpen = useView((state) => state.areCopiesOpen);
   const isAdding = useView((state) => state.adding !== null);
   const isEmpty = open.route.pole.size === 0 && open.route.livingUnit.size === 0;
@@ -111,7 +113,8 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
       {!isImportOpen && !areCopiesOpen && isSideOpen && !sheets && !isSettingsOpen && (
         <>
           <Divider edge="side" />
-          {isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />}
+          {isLayoutOpen && <LayoutPanel open={open} />}
+          {!isLayoutOpen && (isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />)}
         </>
       )}
     </main>

@@ -6,6 +6,8 @@ import { fileActions } from "./actions/fileActions.ts";
 import { handActions } from "./actions/handActions.ts";
 import { helpActions } from "./actions/helpActions.ts";
 import { historyActions } from "./actions/historyActions.ts";
+import { layoutActions } from "./actions/layoutActions.ts";
+import { pinActions } from "./actions/pinActions.ts";
 import { profileActions } from "./actions/profileActions.ts";
 import { settingsActions } from "./actions/settingsActions.ts";
 import { straightActions } from "./actions/straightActions.ts";
@@ -23,10 +25,12 @@ export const actions: readonly Action[] = [
   ...editActions,
   ...historyActions,
   ...workActions,
+  ...layoutActions,
   ...viewActions,
   ...tableActions,
   ...profileActions,
   ...handActions,
+  ...pinActions,
   ...arrangeActions,
   ...straightActions,
   ...addingActions,

@@ -27,6 +27,7 @@ import "./divider.css";
 import "../settings/settings.css";
 import "../tables/tables.css";
 import "../profile/profile.css";
+import "../layout/layout.css";
 import { createRoot } from "react-dom/client";
 import { App } from "./App.tsx";
 import { followFiles, startFiles } from "./files.ts";

@@ -27,6 +27,8 @@ type Job = {
   readonly totalCount: number;
   readonly words: string;
   readonly isCancelling: boolean;
+  /** What stopping it does, as the button says it. */
+  readonly stop: string;
 };
 
 export type PreviewSheet = Reply<"draw.sheets">["sheets"][number];
@@ -50,6 +52,9 @@ export type ViewState = FileView & {
   readonly severitiesShown: readonly Severity[];
   readonly areWaivedShown: boolean;
   readonly isHistoryOpen: boolean;
+  readonly isLayoutOpen: boolean;
+  /** Seconds a layout may search; null counts steps instead. */
+  readonly layoutTimeS: number | null;
   /** Figures whose explanations stay open. */
   readonly pinned: readonly FigureRef[];
   /** Figure that is worked out on a sheet of its own; null for none. */
@@ -110,6 +115,8 @@ export function openViewStore(): ViewStore {
     severitiesShown: ["error", "warning", "note"],
     areWaivedShown: true,
     isHistoryOpen: false,
+    isLayoutOpen: false,
+    layoutTimeS: null,
     pinned: [],
     worksheet: null,
     fault: null,

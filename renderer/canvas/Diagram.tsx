@@ -21,6 +21,7 @@ import { drawDrops, drawHouses } from "./drawHouses.ts";
 import { drawClosures, drawCoils, drawTerminals } from "./drawHung.ts";
 import { openLabelDrawer } from "./drawLabels.ts";
 import { drawLeaders } from "./drawLeaders.ts";
+import { drawPins } from "./drawPins.ts";
 import { drawPoles } from "./drawPoles.ts";
 import { drawGroundPoints, drawGuys, drawStructures } from "./drawSite.ts";
 import { drawSpans } from "./drawSpans.ts";
@@ -48,6 +49,7 @@ const kinds = [
   ["closures", drawClosures],
   ["terminals", drawTerminals],
   ["poles", drawPoles],
+  ["pins", drawPins],
 ] as const;
 
 /** The strand diagram, true to the ground. */

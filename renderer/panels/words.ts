@@ -20,7 +20,6 @@ export const panelWords = {
   stopping: "stopping",
   underWay: "under way",
   work: (name: string, how: string): string => `${name}: ${how}`,
-  cancel: "Cancel",
   putAway: "Put the message away",
   face: (usedCount: number, count: number): string => `Face of the terminal: ${usedCount} of ${count} ports used`,
 } as const;

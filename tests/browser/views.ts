@@ -43,6 +43,13 @@ export const views: readonly View[] = [
       await page.getByRole("complementary", { name: "History" }).locator("li").first().waitFor();
     },
   ],
+  [
+    "the layout",
+    async ({ page }) => {
+      await page.keyboard.press("Control+l");
+      await page.getByRole("complementary", { name: "Layout" }).getByRole("button", { name: "Next" }).click();
+    },
+  ],
   ["the start", start],
   [
     "the form of a new route",

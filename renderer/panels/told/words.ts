@@ -45,7 +45,7 @@ export const terminalWords = {
 /** A living unit. */
 export const unitWords = {
   servedBy: "Served by",
-  noPort: "No port yet.",
+  noPort: (why: string): string => (why === "" ? "No port yet." : `No port: the layout found none. ${why}`),
   terminal: "Terminal",
   port: "Port",
   portOf: (port: number, byPerson: boolean): string => `${port}${byPerson ? ", chosen by a person" : ""}`,
