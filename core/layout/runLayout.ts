@@ -92,8 +92,9 @@ function place(plant: Plant, present: PresentLayout, search: Search) {
   const fixedCount = new Map<string, number>();
   for (const { terminalId } of present.fixedDrops) fixedCount.set(terminalId, (fixedCount.get(terminalId) ?? 0) + 1);
   const freePortCount = (terminalId: string) => {
-    const { portCount } = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
-    return Math.max(0, portCount - sparePortCount - (fixedCount.get(terminalId) ?? 0));
+    const { terminalModelId, reservedPortCount } = plant.rowOf("terminal", terminalId);
+    const { portCount } = plant.rowOf("terminalModel", terminalModelId);
+    return Math.max(0, portCount - reservedPortCount - sparePortCount - (fixedCount.get(terminalId) ?? 0));
   };
   return placeTerminals(plant, present.cableIds, present.units, present.stays, freePortCount, search);
 }

@@ -97,11 +97,15 @@ export function splitterOfPort(plant: Plant, { terminalId, port }: Pick<Drop, "t
   return portsOf(plant, terminalId).find((one) => one.port === port)?.splitterId ?? null;
 }
 
-/** Ports of a terminal that hold no drop and have light, lowest first. */
+/** Ports of a terminal that hold no drop, are reserved for nobody and have light, lowest first. */
 export const spareLitPorts = defineQuery("spare-lit-ports", (plant, terminalId): readonly number[] =>
   portsOf(plant, terminalId)
     .filter(
-      (one) => one.dropIds.length === 0 && one.splitterId !== null && feedingUseId(plant, one.splitterId) !== null,
+      (one) =>
+        one.dropIds.length === 0 &&
+        !one.isReserved &&
+        one.splitterId !== null &&
+        feedingUseId(plant, one.splitterId) !== null,
     )
     .map((one) => one.port),
 );

@@ -22,7 +22,8 @@ export const panelWords = {
   work: (name: string, how: string): string => `${name}: ${how}`,
   cancel: "Cancel",
   putAway: "Put the message away",
-  face: (usedCount: number, count: number): string => `Face of the terminal: ${usedCount} of ${count} ports used`,
+  face: (usedCount: number, reservedCount: number, count: number): string =>
+    `Face of the terminal: ${usedCount} of ${count} ports used${reservedCount === 0 ? "" : `, ${reservedCount} reserved`}`,
 } as const;
 
 /** Cases of clearance as a list names them. */

@@ -4,6 +4,7 @@ import { rowDifferences } from "../../layout/rowSet.ts";
 import { id } from "../../model/fields.ts";
 import { fail, ok } from "../../model/result.ts";
 import { openPlant } from "../../plant/plant.ts";
+import { portCounts } from "../../plant/terminalView.ts";
 import type { Command } from "../command.ts";
 import { missing } from "../missing.ts";
 import { terminalTag, unitTag } from "../tags.ts";
@@ -33,11 +34,11 @@ export const dropsMove: Command<z.infer<typeof input>> = {
       .map((one) => plant.rowOf("drop", one))
       .filter((one) => one.terminalId !== terminalId);
     const moved = portsAt(plant, terminalId, coming, there);
-    const { portCount } = plant.rowOf("terminalModel", terminal.terminalModelId);
+    const { total, reserved } = portCounts(plant, terminalId);
     if (moved.length < coming.length)
       return fail(
         "too-few-ports",
-        `Terminal ${terminal.name} has ${moved.length} of its ${portCount} ports free for ${coming.length} more.`,
+        `Terminal ${terminal.name} has ${moved.length} of its ${total} ports free for ${coming.length} more${reserved === 0 ? "" : `; ${reserved} reserved`}.`,
         terminalId,
         "Choose a larger terminal or move fewer.",
       );
