@@ -5,9 +5,18 @@ import * as strandAtPoles from "./0003-strandAtPoles.ts";
 import * as limitByVoltage from "./0004-limitByVoltage.ts";
 import * as light from "./0005-light.ts";
 import * as reservedPorts from "./0006-reservedPorts.ts";
+import * as lightPowers from "./0007-lightPowers.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
 
 /** Every step there ever was, oldest first; one that has landed is never edited. */
-export const migrations: readonly Migration[] = [route, ground, strandAtPoles, limitByVoltage, light, reservedPorts];
+export const migrations: readonly Migration[] = [
+  route,
+  ground,
+  strandAtPoles,
+  limitByVoltage,
+  light,
+  reservedPorts,
+  lightPowers,
+];

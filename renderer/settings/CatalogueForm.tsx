@@ -73,7 +73,7 @@ function RowActs({ open, table, row, onMade }: RowProps & { readonly onMade: (id
 
 function RowFields({ open, table, row }: RowProps) {
   const session = useSession();
-  const values = new Map<string, string | number>(Object.entries(row));
+  const values = new Map<string, string | number | null>(Object.entries(row));
   return Object.keys(tables[table].shape)
     .filter((column) => column !== "id")
     .map((column) => (
