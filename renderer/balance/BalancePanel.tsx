@@ -8,6 +8,8 @@ import { setBalance } from "./balanceHand.ts";
 import { balanceTabs } from "./balanceView.ts";
 import { FiberTubes } from "./FiberTubes.tsx";
 import { HubOutputs } from "./HubOutputs.tsx";
+import { LightKey } from "./LightKey.tsx";
+import { LightRoute } from "./LightRoute.tsx";
 import { PortKey } from "./PortKey.tsx";
 import { PortsGrid } from "./PortsGrid.tsx";
 import { balanceWords, evenWords, tabWords } from "./words.ts";
@@ -46,6 +48,8 @@ export function BalancePanel({ open }: { readonly open: OpenRoute }) {
       {tab === "ports" && <BalanceFoot open={open} />}
       {tab === "fibers" && <FiberTubes open={open} />}
       {tab === "hub" && <HubOutputs open={open} />}
+      {tab === "light" && <LightKey />}
+      {tab === "light" && <LightRoute open={open} />}
     </>
   );
 }

@@ -13,8 +13,8 @@ export function MoveCard({ open, hand }: { readonly open: OpenRoute; readonly ha
     <div className="balance-foot" data-card="move">
       <b>{words.inHand(hand.dropIds.length)}</b>
       <ul className={isRefused ? "move-told hand-refusal" : "move-told"}>
-        {told.map((one) => (
-          <li key={one}>{isRefused ? `✕ ${one}` : one}</li>
+        {told.map((one, index) => (
+          <li key={one}>{isRefused && index === 0 ? `✕ ${one}` : one}</li>
         ))}
       </ul>
     </div>

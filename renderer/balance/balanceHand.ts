@@ -6,7 +6,7 @@ import { chooseAndShow } from "../app/look.ts";
 import { refKey } from "../app/ref.ts";
 import { openRouteOf, type Session, tell, unitsOf } from "../app/session.ts";
 import type { BalanceSpot, BalanceView } from "./balanceView.ts";
-import { spotWords, trialWords } from "./tell.ts";
+import { sentence, spotWords, trialWords } from "./tell.ts";
 import { balanceWords } from "./words.ts";
 
 /** Changes what the eye and hand are at in the balance. */
@@ -72,7 +72,7 @@ export function carryOver(session: Session, terminalId: string | null): void {
   const target = terminalId === null ? null : { terminalId, trial: hand.trial(terminalId) };
   setBalance(session, { hand: { ...hand, target } });
   const open = openRouteOf(session);
-  if (target) tell(session, trialWords(open.plant, target, unitsOf(open)).join("; "));
+  if (target) tell(session, sentence(trialWords(open.plant, target, unitsOf(open))));
 }
 
 /**

@@ -1,8 +1,8 @@
 import type { MoveTrial } from "../../core/edits/moveTrial.ts";
 import type { RefKey } from "../app/ref.ts";
 
-/** What the balance shows: ports terminal by terminal, fibers tube by tube, hub outputs leg by leg. */
-export const balanceTabs = ["ports", "fibers", "hub"] as const;
+/** What the balance shows: ports terminal by terminal, fibers tube by tube, hub outputs leg by leg, light terminal by terminal. */
+export const balanceTabs = ["ports", "fibers", "hub", "light"] as const;
 export type BalanceTab = (typeof balanceTabs)[number];
 
 /** A port under the hand; `port` from 1. */

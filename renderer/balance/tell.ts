@@ -54,6 +54,11 @@ export function trialWords(plant: Plant, { terminalId, trial }: Target, units: U
   ];
 }
 
+/** Clauses as they are said: one after the other, a whole sentence by itself. */
+export function sentence(clauses: readonly string[]): string {
+  return clauses.join("; ").replaceAll(".; ", ". ");
+}
+
 function costWords(costChange: number, runChangeM: number, units: UnitSystem): string {
   const length = formatLength(Math.abs(runChangeM), units, "height");
   const run = runChangeM < 0 ? words.shorter(length) : words.longer(length);

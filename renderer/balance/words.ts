@@ -1,6 +1,7 @@
 import type { PortState } from "../../core/plant/balance.ts";
 import type { FiberState } from "../../core/plant/tubeUse.ts";
 import type { BalanceTab } from "./balanceView.ts";
+import { bandEndsDb, type LightBand } from "./lightBand.ts";
 
 const count = (number: number, one: string): string => `${number} ${number === 1 ? one : `${one}s`}`;
 
@@ -23,7 +24,7 @@ export const balanceWords = {
     growth: "Growth",
     longest: "Longest",
     tubes: "Tube and fibers",
-    away: "From what is in the hand",
+    away: "Distance",
   },
   headingHelp: {
     longest: "Its longest drop",
@@ -93,6 +94,7 @@ export const tabWords: Readonly<Record<BalanceTab, string>> = {
   ports: "Ports by terminal",
   fibers: "Fibers by tube",
   hub: "Hub outputs by leg",
+  light: "Light by terminal",
 };
 
 export const portStateWords: Readonly<Record<PortState, string>> = {
@@ -124,4 +126,46 @@ export const evenWords = {
     `${count(drops, "drop")} between ${count(terminals, "terminal")}, ${longer}`,
   range: (before: readonly [number, number], after: readonly [number, number]): string =>
     `fill ${before[0]} to ${before[1]} % becomes ${after[0]} to ${after[1]} %`,
+} as const;
+
+/** Bands of the light's scale: a sign for each, so that none is told by its ink alone. */
+export const bandWords: Readonly<Record<LightBand, { readonly sign: string; readonly name: string }>> = {
+  dark: { sign: "–", name: "no light" },
+  over: { sign: "✕", name: "over the limit" },
+  tight: { sign: "1", name: `under ${bandEndsDb.tight} dB` },
+  near: { sign: "2", name: `under ${bandEndsDb.near} dB` },
+  good: { sign: "3", name: `under ${bandEndsDb.good} dB` },
+  ample: { sign: "4", name: `${bandEndsDb.good} dB and more` },
+  overload: { sign: "!", name: "too much light" },
+};
+
+/** Words of the light of the route. */
+export const lightWords = {
+  key: "Scale of the light",
+  scale: "Margin to the class's largest loss:",
+  listHeads: ["Terminal", "Station", "Least margin", "Over the least"],
+  list: "Light of every terminal at its worst, from the hub out",
+  nobody: "serves nobody",
+  dark: (count: number): string => `${count} without light`,
+  margin: (margin: string, way: string): string => `${margin} ${way === "up" ? "↑ up" : "↓ down"}`,
+  overload: (by: string): string => `too much by ${by}`,
+  overLeast: "over the least",
+  sheet: (terminal: string): string => `Light at the ports of ${terminal}`,
+  classOf: (name: string, least: number, most: number): string => `${name}: ${least} to ${most} dB from hub to unit`,
+  unitNeeds: (range: string): string => `the unit takes ${range} dBm`,
+  hubNeeds: (range: string): string => `the hub takes ${range} dBm`,
+  port: "Port",
+  unit: "Living unit",
+  atPort: "At the port, before its drop",
+  inService: "In service",
+  loss: (nm: number): string => `Loss ${nm} nm, dB`,
+  power: (nm: number): string => `Power ${nm} nm, dBm`,
+  atUnit: (nm: number): string => `Unit ${nm} nm, dBm`,
+  atHub: (nm: number): string => `Hub ${nm} nm, dBm`,
+  marginHead: "Least margin",
+  spare: "spare",
+  reserved: "reserved",
+  notKnown: "not known",
+  noLight: "no light",
+  range: (from: string, to: string): string => `${from} to ${to}`,
 } as const;

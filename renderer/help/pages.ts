@@ -79,6 +79,7 @@ export const helpPages: readonly HelpPage[] = [
       "Plus and minus reserve ports of a terminal for whoever comes later, such as a vacant lot; below stands for whom. No layout, evening out or mend gives a reserved port away, and its terminal stays where it hangs.",
       "Even out moves drops between terminals until all are filled as nearly alike as reach, pins, spares and reservations allow. It says what it would come to before it is done.",
       "Fibers by tube shows each buffer tube down its cable and who opens it where; hub outputs by leg, what each leg of a hub's splitter lights.",
+      "Light by terminal inks the route on the diagram by what is left of the class's limits at the worst unit of each terminal, the figure and the way beside it, and marks where too much light arrives. Beside the list stands the chosen terminal port by port: what a meter is expected to show there before the drop is plugged in, at both wavelengths of the class, and what arrives in service at the unit and at the hub. Press a margin to see how it comes about.",
     ],
   },
   {

@@ -2,7 +2,10 @@ import type { Locator, Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { openMoveTrials } from "../../core/edits/moveTrial.ts";
 import { terminalsFromHub } from "../../core/layout/terminalOrder.ts";
+import { portReading } from "../../core/plant/portReading.ts";
+import { portCounts } from "../../core/plant/terminalView.ts";
 import type { Session } from "../../electron/host/session.ts";
+import { pointOf, selection, visibleIds } from "./diagram.ts";
 import { eachOnDemo } from "./eachOnDemo.ts";
 
 const { opened } = eachOnDemo(async ({ page }) => {
@@ -173,5 +176,68 @@ describe("the balance", () => {
     await page.getByRole("tab", { name: "Hub outputs by leg" }).click();
     const legs = [...session.route().feed.values()].reduce((sum, one) => sum + one.hubSplitCount, 0);
     await expect.poll(() => page.locator(".leg-list > li").count()).toBe(legs);
+  });
+
+  test("the light inks the route and tells every port what a meter should show there", async () => {
+    const { page, session } = opened();
+    await page.getByRole("tab", { name: "Light by terminal" }).click();
+    const list = page.getByRole("listbox");
+    await list.focus();
+    await page.keyboard.press("Home");
+    await page.keyboard.press("ArrowDown");
+    const [, second = ""] = order(session);
+    const { name } = session.plant.rowOf("terminal", second);
+    const sheet = page.getByRole("region", { name: `Light at the ports of ${name}` });
+    await sheet.waitFor();
+    const { total, used } = portCounts(session.plant, second);
+    await expect.poll(() => sheet.locator("tbody tr").count()).toBe(total);
+    await expect.poll(() => sheet.locator("tbody .explained").count()).toBe(used);
+    const reading = portReading(session.plant, second, 1);
+    if (reading.kind === "unknown" || !reading.arrives) throw new Error("the first port has no light");
+    const cells = await sheet.locator("tbody tr").first().locator("td").allTextContents();
+    expect(cells[2]).toBe(`${reading.least.downDb.toFixed(1)} to ${reading.most.downDb.toFixed(1)}`);
+    expect(cells[4]).toBe(`${reading.arrives.leastDbm.toFixed(1)} to ${reading.arrives.mostDbm.toFixed(1)}`);
+    await expect.poll(() => selection(page)).toEqual([second]);
+    await sheet.locator("tbody .explained").first().click();
+    await page.locator(".explanation").getByRole("button", { name: "Worksheet" }).click();
+    await page.getByRole("dialog", { name: "Worksheet" }).waitFor();
+  });
+
+  test("a house chosen on the diagram has its terminal's light told, and what is over the limit shows", async () => {
+    const { page, session } = opened();
+    const { plant } = session;
+    await page.getByRole("tab", { name: "Light by terminal" }).click();
+    await page.getByRole("listbox").focus();
+    for (const key of ["Home", "ArrowDown", "ArrowDown"]) await page.keyboard.press(key);
+    await page.locator("[data-diagram]").focus();
+    await page.keyboard.press("2");
+    const third = order(session)[2] ?? "";
+    const otherOf = (unitId: string): string | null => {
+      const [dropId] = plant.where("drop", "livingUnitId", unitId);
+      const terminalId = dropId === undefined ? third : plant.rowOf("drop", dropId).terminalId;
+      return terminalId === third ? null : terminalId;
+    };
+    let unitId = "";
+    await expect
+      .poll(async () => {
+        unitId = (await visibleIds(page)).find((id) => session.route().livingUnit.has(id) && otherOf(id)) ?? "";
+        return unitId;
+      })
+      .not.toBe("");
+    const { x, y } = await pointOf(page, unitId);
+    await page.mouse.click(x, y);
+    const terminalId = otherOf(unitId) ?? "";
+    const { name } = plant.rowOf("terminal", terminalId);
+    await page.getByRole("region", { name: `Light at the ports of ${name}` }).waitFor();
+    const chip = page.locator(`[id="light-${terminalId}"] .light-chip`);
+    await expect.poll(() => chip.getAttribute("aria-label")).toMatch(/dB/);
+    expect(session.run("settings.set", { values: { marginDb: 20 } }).ok).toBe(true);
+    await page.reload();
+    await page.locator("canvas").first().waitFor();
+    await page.keyboard.press("Control+u");
+    await page.getByRole("tab", { name: "Light by terminal" }).click();
+    const [first = ""] = order(session);
+    const firstChip = page.locator(`[id="light-${first}"] .light-chip`);
+    await expect.poll(() => firstChip.getAttribute("aria-label")).toBe("over the limit");
   });
 });

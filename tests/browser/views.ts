@@ -47,7 +47,7 @@ export const views: readonly View[] = [
       await page.locator("[data-card=move]").waitFor();
     },
   ],
-  ...["Fibers by tube", "Hub outputs by leg"].map(
+  ...["Fibers by tube", "Hub outputs by leg", "Light by terminal"].map(
     (name): View => [
       `the balance: ${name}`,
       async ({ page }) => {
