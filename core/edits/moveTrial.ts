@@ -7,7 +7,7 @@ import { lightMargin } from "../plant/lightMargin.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { portCounts, terminalHang } from "../plant/terminalView.ts";
 import { invert } from "./change.ts";
-import { dropsMove } from "./commands/dropsMove.ts";
+import { movedDrops } from "./commands/dropsMove.ts";
 
 /** How full a terminal is before and after. */
 export type FillChange = {
@@ -65,7 +65,7 @@ export function openMoveTrials(route: Route, dropIds: readonly string[]): (termi
       const { address } = plant.rowOf("livingUnit", beyond.livingUnitId);
       return refused(`Terminal ${name} is beyond the drop reach of ${address}.`, Math.max(...runsM));
     }
-    const asked = dropsMove.run(route, { dropIds: [...dropIds], terminalId });
+    const asked = movedDrops(plant, dropIds, terminalId);
     if (!asked.ok) return refused(asked.fault.what);
     const changesM = coming.map((one, index) => (runsM[index] ?? 0) - runTo(plant, one, one.terminalId));
     const prices = coming.map((one) => plant.rowOf("dropType", one.dropTypeId).costPerM);

@@ -5,6 +5,7 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { tell, unitsOf } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { EvenForm } from "./EvenForm.tsx";
+import { FiberForm } from "./FiberForm.tsx";
 import { MoveCard } from "./MoveCard.tsx";
 import { portWords } from "./tell.ts";
 import { balanceWords as words } from "./words.ts";
@@ -22,6 +23,7 @@ export function BalanceFoot({ open }: { readonly open: OpenRoute }) {
         <b>{`${terminal.name}, ${words.port(spot.port).toLowerCase()}`}</b>
         {`: ${portWords(open.plant, spot, unitsOf(open))}`}
       </p>
+      <FiberForm open={open} terminalId={terminal.id} />
       <ReserveForm
         key={`${terminal.id} ${terminal.reservedPortCount} ${terminal.reservedFor}`}
         open={open}

@@ -74,6 +74,10 @@ export const balanceWords = {
   lightOf: (margin: string, way: string): string => `light margin ${margin} ${way}`,
   lightBefore: (margin: string): string => `, ${margin} now`,
   overload: (by: string): string => `too much light by ${by}`,
+  fiberTo: (position: number): string => `Fiber to splitter ${position}`,
+  fiberHelp:
+    "Number in the cable; Enter gives it. The fiber of a tap nearer the hub goes on to this terminal too, where the standard uses fiber beyond a cut again.",
+  fiberAlready: "The splitter has that fiber already.",
   reservePorts: "Reserved ports",
   reserveFor: "for",
   reserve: "Reserve",

@@ -178,6 +178,40 @@ describe("the balance", () => {
     await expect.poll(() => page.locator(".leg-list > li").count()).toBe(legs);
   });
 
+  test("a fiber typed for a splitter goes on from the tap that has it: a chain on one leg of the hub", async () => {
+    const { page, session } = opened();
+    const { plant } = session;
+    const portCount = (id: string) =>
+      plant.rowOf("terminalModel", plant.rowOf("terminal", id).terminalModelId).portCount;
+    const ids = order(session);
+    const tapId = ids.find((id, at) => portCount(id) === 4 && cableOf(id) === cableOf(ids[at + 1])) ?? "";
+    const farId = ids[ids.indexOf(tapId) + 1] ?? "";
+    function cableOf(id: string | undefined): string | undefined {
+      return id === undefined ? undefined : plant.rowOf("terminal", id).cableId;
+    }
+    expect(session.run("settings.set", { values: { deadLength: "reused" } }).ok).toBe(true);
+    const tapped = session.run("terminal.resize", { terminalId: tapId, terminalModelId: "terminal-4-tap-10" });
+    expect(tapped.ok).toBe(true);
+    const fiberAt = (id: string) => {
+      const [useId = ""] = plant.where("fiberUse", "terminalId", id);
+      return plant.rowOf("fiberUse", useId).fiber;
+    };
+    await page.reload();
+    await page.locator("canvas").first().waitFor();
+    await page.keyboard.press("Control+u");
+    await show(page, session, farId);
+    await line(page, farId).locator("[data-port]").first().click();
+    const field = page.getByLabel("Fiber to splitter 1");
+    await expect.poll(() => field.inputValue()).toBe(String(fiberAt(farId)));
+    await field.fill(String(fiberAt(tapId)));
+    await page.keyboard.press("Enter");
+    await expect.poll(() => fiberAt(farId)).toBe(fiberAt(tapId));
+    await page.getByRole("tab", { name: "Hub outputs by leg" }).click();
+    const [near, far] = [tapId, farId].map((id) => plant.rowOf("terminal", id).name);
+    const leg = page.locator(".leg-list > li", { hasText: `${near}` }).filter({ hasText: `${far}` });
+    await expect.poll(() => leg.count()).toBe(1);
+  });
+
   test("the light inks the route and tells every port what a meter should show there", async () => {
     const { page, session } = opened();
     await page.getByRole("tab", { name: "Light by terminal" }).click();

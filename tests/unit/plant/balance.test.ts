@@ -6,6 +6,7 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { lossWithMarginDb, portLight } from "../../../core/plant/portLight.ts";
 import { tubesOfCable } from "../../../core/plant/tubeUse.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
+import { tapChain } from "../../fixtures/route/faultyRoutes.ts";
 
 describe("the balance of a terminal", () => {
   test("every port is used, reserved, kept spare or free to grow; reserved ones are the highest, kept ones next", () => {
@@ -78,6 +79,16 @@ describe("the legs of a hub output", () => {
       [2, "terminal-2", 1, 8],
     ]);
   });
+});
+
+test("a tap and the terminal beyond it stand on one leg, and one fiber of the tube is opened at both", () => {
+  const plant = openPlant(tapChain({ deadLength: "reused" }));
+  const [leg, ...others] = hubLegs(plant, "feed-1");
+  expect(leg?.terminalIds).toEqual(["terminal-1", "terminal-2"]);
+  expect(others).toEqual([]);
+  const [tube] = tubesOfCable(plant, "cable-1");
+  expect(tube?.openings.map((one) => one.places)).toEqual([[1], [1]]);
+  expect(tube?.fibers[0]?.useIds).toEqual(["use-1", "use-2"]);
 });
 
 describe("the margin of light", () => {
