@@ -3,7 +3,7 @@ import type { Drop } from "../model/tables.ts";
 import { forbiddenOver } from "../plant/dropPassing.ts";
 import { planeDistanceM } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import { terminalHang } from "../plant/terminalView.ts";
+import { portCounts, terminalHang } from "../plant/terminalView.ts";
 import { groupBy } from "./groupBy.ts";
 import { openNearIndex } from "./nearIndex.ts";
 import { portsAt } from "./portsAt.ts";
@@ -16,8 +16,8 @@ const steps = 24;
 /**
  * Drops moved between terminals so that all are filled as nearly alike as a limit on the length of drop allows.
  *
- * Pinned drops stay, no drop moves beyond reach or where none may pass, and no terminal is filled into its spare ports. Of the trade-offs that some price
- * of a metre makes the best, the evenest within the limit is taken. A terminal that changes has its ports given anew.
+ * Pinned drops stay, no drop moves beyond reach or where none may pass, and no terminal is filled into its spare or reserved ports. Of the
+ * trade-offs that some price of a metre makes the best, the evenest within the limit is taken. A terminal that changes has its ports given anew.
  *
  * @param terminalIds  terminals to even out, pinned ones too: it is their drops that move
  * @param extraDropM   all drops together may become longer by this, m, 0 or more
@@ -85,10 +85,10 @@ function openDesk(plant: Plant, terminalIds: readonly string[]): Desk {
       };
       desk.choices.push([here, ...near.filter((one) => one.place !== place && isWay(one.place))]);
     }
-    const { portCount } = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
+    const { total, reserved } = portCounts(plant, terminalId);
     const fixedCount = own.length - moving.length;
-    const capacity = Math.max(moving.length, portCount - sparePortCount - fixedCount);
-    return { capacity, fixedCount, size: portCount };
+    const capacity = Math.max(moving.length, total - reserved - sparePortCount - fixedCount);
+    return { capacity, fixedCount, size: total };
   });
   return { ...desk, places };
 }

@@ -114,8 +114,9 @@ function place(plant: Plant, present: PresentLayout, { search, models, mix }: Ho
   const fixedCount = new Map<string, number>();
   for (const { terminalId } of present.fixedDrops) fixedCount.set(terminalId, (fixedCount.get(terminalId) ?? 0) + 1);
   const freePortCount = (terminalId: string) => {
-    const { portCount } = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
-    return Math.max(0, portCount - sparePortCount - (fixedCount.get(terminalId) ?? 0));
+    const { terminalModelId, reservedPortCount } = plant.rowOf("terminal", terminalId);
+    const { portCount } = plant.rowOf("terminalModel", terminalModelId);
+    return Math.max(0, portCount - reservedPortCount - sparePortCount - (fixedCount.get(terminalId) ?? 0));
   };
   if (mix) return mixedPlacement(plant, present, mix, freePortCount);
   return placeTerminals(plant, present, models, freePortCount, search);

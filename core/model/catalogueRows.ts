@@ -276,6 +276,18 @@ const windFactor = z.strictObject({
   ...basisFields,
 });
 
+/** Powers a class launches and bears at both ends, least and most; null where the document's figure is not known. */
+export const powerColumns = [
+  "hubLaunchLeastDbm",
+  "hubLaunchMostDbm",
+  "unitReceiveLeastDbm",
+  "unitReceiveMostDbm",
+  "unitLaunchLeastDbm",
+  "unitLaunchMostDbm",
+  "hubReceiveLeastDbm",
+  "hubReceiveMostDbm",
+] as const;
+
 /** Light class of a passive optical network: both limits bind. */
 const opticalClass = z.strictObject({
   id,
@@ -294,6 +306,14 @@ const opticalClass = z.strictObject({
   differentialDb: positive,
   /** Longest fiber between hub and unit. */
   reachM: positive,
+  hubLaunchLeastDbm: figure.nullable(),
+  hubLaunchMostDbm: figure.nullable(),
+  unitReceiveLeastDbm: figure.nullable(),
+  unitReceiveMostDbm: figure.nullable(),
+  unitLaunchLeastDbm: figure.nullable(),
+  unitLaunchMostDbm: figure.nullable(),
+  hubReceiveLeastDbm: figure.nullable(),
+  hubReceiveMostDbm: figure.nullable(),
 });
 
 /** Small parts counted in the bill of materials. */

@@ -8,6 +8,8 @@ import * as extremeLoads from "./0006-extremeLoads.ts";
 import * as clearances from "./0007-clearances.ts";
 import * as layout from "./0008-layout.ts";
 import * as dropPassing from "./0009-dropPassing.ts";
+import * as reservedPorts from "./0010-reservedPorts.ts";
+import * as lightPowers from "./0011-lightPowers.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -23,4 +25,6 @@ export const migrations: readonly Migration[] = [
   clearances,
   layout,
   dropPassing,
+  reservedPorts,
+  lightPowers,
 ];

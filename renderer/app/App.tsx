@@ -1,5 +1,6 @@
 import { Tooltip } from "radix-ui";
 import { useEffect } from "react";
+import { BalanceSplit } from "../balance/BalanceSplit.tsx";
 import { Diagram } from "../canvas/Diagram.tsx";
 import { PinnedExplanations } from "../explain/PinnedExplanations.tsx";
 import { Worksheet } from "../explain/Worksheet.tsx";
@@ -89,17 +90,19 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
     <main className="room">
       <div className="middle">
         <TablesSplit open={open}>
-          <ProfileSplit open={open}>
-            <div className="stage">
-              {isSettingsOpen && <SettingsRoom open={open} />}
-              {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
-              <Guide />
-              <PinnedExplanations />
-              {isEmpty && !isImportOpen && !sheets && !isAdding && (
-                <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
-              )}
-            </div>
-          </ProfileSplit>
+          <BalanceSplit open={open}>
+            <ProfileSplit open={open}>
+              <div className="stage">
+                {isSettingsOpen && <SettingsRoom open={open} />}
+                {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
+                <Guide />
+                <PinnedExplanations />
+                {isEmpty && !isImportOpen && !sheets && !isAdding && (
+                  <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
+                )}
+              </div>
+            </ProfileSplit>
+          </BalanceSplit>
         </TablesSplit>
         {isFindingsOpen && !sheets && !isSettingsOpen && (
           <>

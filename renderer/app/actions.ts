@@ -1,6 +1,7 @@
 import type { Action } from "./actions/action.ts";
 import { addingActions } from "./actions/addingActions.ts";
 import { arrangeActions } from "./actions/arrangeActions.ts";
+import { balanceActions } from "./actions/balanceActions.ts";
 import { editActions } from "./actions/editActions.ts";
 import { fileActions } from "./actions/fileActions.ts";
 import { handActions } from "./actions/handActions.ts";
@@ -29,6 +30,7 @@ export const actions: readonly Action[] = [
   ...viewActions,
   ...tableActions,
   ...profileActions,
+  ...balanceActions,
   ...handActions,
   ...pinActions,
   ...arrangeActions,

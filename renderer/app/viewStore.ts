@@ -3,6 +3,7 @@ import type { Reply } from "../../core/contract/contract.ts";
 import type { FigureRef } from "../../core/explain/explanation.ts";
 import type { Fault } from "../../core/model/result.ts";
 import type { Severity } from "../../core/rules/rule.ts";
+import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
 import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
 import { type ProfileView, plainProfile } from "../profile/profileView.ts";
@@ -93,6 +94,7 @@ export type ViewState = FileView & {
   readonly measure: readonly MeasurePoint[] | null;
   readonly tables: TablesView;
   readonly profile: ProfileView;
+  readonly balance: BalanceView;
   readonly drawnAs: DrawnAs;
   /** The tool in hand for adding by hand; null while one only chooses. */
   readonly adding: AddingState | null;
@@ -141,6 +143,7 @@ export function openViewStore(): ViewStore {
     measure: null,
     tables: plainTables,
     profile: plainProfile,
+    balance: plainBalance,
     drawnAs: "ground",
     adding: null,
   }));

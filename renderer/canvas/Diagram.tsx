@@ -4,6 +4,7 @@ import { fitAll } from "../app/look.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { offerViewHandle } from "../app/viewHandle.ts";
+import { drawLight } from "../balance/drawLight.ts";
 import { AddingLayer } from "../tools/adding/AddingLayer.tsx";
 import { AddingRail } from "../tools/adding/AddingRail.tsx";
 import { DiagramMenu } from "../tools/DiagramMenu.tsx";
@@ -62,6 +63,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
   const hand = useView((state) => state.hand);
   const measure = useView((state) => state.measure);
   const treated = useView((state) => state.kinds);
+  const isLightShown = useView(({ balance }) => balance.isOpen && balance.tab === "light");
   useStageSize(ground);
   const box = usePointer(ground, picture);
   const drawLabels = useLabelDrawer();
@@ -113,6 +115,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
                     sceneFunc={(pen) => draw(pen, picture)}
                   />
                 ))}
+                {isLightShown && <Shape {...still} sceneFunc={(pen) => drawLight(pen, picture, open.plant)} />}
                 <Shape {...still} sceneFunc={(pen) => drawLabels(pen, picture)} />
                 <Shape {...still} sceneFunc={(pen) => drawFindings(pen, picture)} />
               </Layer>

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import { z } from "zod";
 import { references } from "../../core/model/references.ts";
 import type { Route } from "../../core/model/route.ts";
 import { type TableName, tables } from "../../core/model/tables.ts";
@@ -34,7 +34,7 @@ export function columnForm(route: Route, table: TableName, column: string, value
   const options = listOf(columnSchema(table, column));
   if (options)
     return { kind: "choice", options: options.map((one) => ({ value: one, words: choiceWords(column, one) })) };
-  return { kind: typeof value === "number" ? "figure" : "words" };
+  return { kind: typeof value === "number" || isFigure(columnSchema(table, column)) ? "figure" : "words" };
 }
 
 /** A value as its field shows it. */
@@ -52,6 +52,8 @@ export function readCell(
   text: string,
   units: UnitSystem,
 ): ReadCell {
+  const mayBeEmpty = columnSchema(table, column) instanceof z.ZodNullable;
+  if (form.kind === "figure" && mayBeEmpty && text.trim() === "") return { ok: true, value: null };
   const read: ReadCell =
     form.kind === "figure"
       ? readQuantity(text, quantityKind(column), units)
@@ -77,6 +79,11 @@ function limitWords(issue: z.core.$ZodIssue | undefined): string {
     default:
       return wrongWords.unknown;
   }
+}
+
+/** Whether a column holds a figure, though it may be empty. */
+function isFigure(schema: z.ZodType | undefined): boolean {
+  return (schema instanceof z.ZodNullable ? schema.unwrap() : schema) instanceof z.ZodNumber;
 }
 
 function columnSchema(table: TableName, column: string): z.ZodType | undefined {
