@@ -16,6 +16,8 @@ const setShare = 3;
 /** Layouts count as improving until the work is so many times that at the last better one; then the shares are so much less. */
 const hopeFactor = 4;
 const staleDivisor = 2;
+/** A gap this wide, as a part of the cost, gives layouts their whole share: the narrower it is, the more the proof gets. */
+const wideGap = 0.003;
 /** Sets tried between two nodes at most. */
 const setsANode = 50;
 /** Moves a search may always look at, whatever the relaxation has worked. */
@@ -56,7 +58,8 @@ export function makePrimal(
       improvedAt = cells;
     }
     const hopeful = Math.min(cells, hopeFactor * improvedAt);
-    return worked < firstMoves * cellsAMove + share * (hopeful + (cells - hopeful) / staleDivisor);
+    const open = bestCost < Number.POSITIVE_INFINITY ? (bestCost - incumbent.bound()) / (wideGap * bestCost) : 1;
+    return worked < firstMoves * cellsAMove + share * Math.min(1, open) * (hopeful + (cells - hopeful) / staleDivisor);
   };
   const heard = (): number => hearing.effort.moves * cellsAMove;
   const searched = (): number => searching.effort.moves * cellsAMove + (sets?.cells() ?? 0);
