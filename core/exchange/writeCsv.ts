@@ -5,6 +5,7 @@ import { type Route, settingsOf } from "../model/route.ts";
 import { dropCutM, dropRunM } from "../plant/dropView.ts";
 import type { Point } from "../plant/geometry.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
+import { portReading } from "../plant/portReading.ts";
 import { portsOf, terminalPlace } from "../plant/terminalView.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type Cells, lengthCell, livingUnitCells, poleCells } from "./exportColumns.ts";
@@ -92,11 +93,27 @@ function terminalRow(edge: Edge, id: string): Cells {
   };
 }
 
+/** What a meter is expected to show at a port before its drop is plugged in; empty where nobody can tell. */
+function readingCells(plant: Plant, terminalId: string, port: number): Cells {
+  const reading = portReading(plant, terminalId, port);
+  const figure = (value: number | undefined) => (value === undefined ? null : Number(value.toFixed(2)));
+  const known = reading.kind === "known" ? reading : undefined;
+  return {
+    port_loss_down_least_db: figure(known?.least.downDb),
+    port_loss_down_most_db: figure(known?.most.downDb),
+    port_loss_up_least_db: figure(known?.least.upDb),
+    port_loss_up_most_db: figure(known?.most.upDb),
+    port_power_least_dbm: figure(known?.arrives?.leastDbm),
+    port_power_most_dbm: figure(known?.arrives?.mostDbm),
+  };
+}
+
 /** One row a drop; a spare or reserved port has one row without an address. */
 function portRows({ plant, system }: Edge, terminalId: string): Cells[] {
   const terminal = plant.rowOf("terminal", terminalId).name;
   return portsOf(plant, terminalId).flatMap(({ port, leg, splitterId, dropIds, isReserved }) => {
     const splitter = splitterId === null ? null : plant.rowOf("splitter", splitterId).position;
+    const readings = readingCells(plant, terminalId, port);
     const drops = dropIds.length === 0 ? [null] : dropIds;
     return drops.map((dropId) => {
       const drop = dropId === null ? null : plant.rowOf("drop", dropId);
@@ -113,6 +130,7 @@ function portRows({ plant, system }: Edge, terminalId: string): Cells[] {
         reserved: isReserved,
         drop_type: drop ? plant.rowOf("dropType", drop.dropTypeId).name : "",
         pinned: drop?.pinned ?? false,
+        ...readings,
       };
     });
   });

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { terminalBalance } from "../../core/plant/balance.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { GridPart } from "../tables/GridPart.tsx";
@@ -14,7 +15,7 @@ type Props = {
 };
 
 /** The heading of a cable over its terminals, with their sums. */
-export function CableLine({ plant, row, index, topPx }: Props) {
+export const CableLine = memo(function CableLine({ plant, row, index, topPx }: Props) {
   const { name, cableTypeId } = plant.rowOf("cable", row.cableId);
   const balances = row.terminalIds.map((id) => terminalBalance(plant, id));
   const sum = (state: "used" | "reserved" | "growth") => balances.reduce((total, one) => total + one[state], 0);
@@ -32,4 +33,4 @@ export function CableLine({ plant, row, index, topPx }: Props) {
       </GridPart>
     </GridPart>
   );
-}
+});

@@ -1,5 +1,5 @@
 import type { PortState } from "../../core/plant/balance.ts";
-import { balanceWords, portStateWords } from "./words.ts";
+import { balanceWords } from "./words.ts";
 
 const states: readonly PortState[] = ["used", "reserved", "kept", "growth"];
 
@@ -8,9 +8,9 @@ export function PortKey() {
   return (
     <ul className="balance-key" aria-label={balanceWords.key}>
       {states.map((state) => (
-        <li key={state}>
+        <li key={state} title={balanceWords.headingHelp[state]}>
           <i className={`port-cell is-${state}`} aria-hidden="true" />
-          {portStateWords[state]}
+          {balanceWords.headings[state].toLowerCase()}
         </li>
       ))}
     </ul>

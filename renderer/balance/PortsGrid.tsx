@@ -89,6 +89,7 @@ export function PortsGrid({ open }: { readonly open: OpenRoute }) {
                 index={item.index}
                 topPx={item.start}
                 units={unitsOf(open)}
+                version={route}
                 activePort={row.terminalId === spot?.terminalId ? spot.port : 0}
                 marked={marked}
                 hand={hand}

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { type TerminalBalance, terminalBalance } from "../../core/plant/balance.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { terminalPlace } from "../../core/plant/terminalView.ts";
@@ -17,6 +18,8 @@ type Props = {
   readonly index: number;
   readonly topPx: number;
   readonly units: UnitSystem;
+  /** Changes with every edit, so that the line is read again. */
+  readonly version: object;
   /** Port under the hand; 0 where it is in another row. */
   readonly activePort: number;
   readonly marked: readonly string[];
@@ -24,7 +27,16 @@ type Props = {
 };
 
 /** One terminal: its ports a cell each, their counts, the longest drop, the tube it opens. */
-export function TerminalLine({ plant, terminalId, index, topPx, units, activePort, marked, hand }: Props) {
+export const TerminalLine = memo(function TerminalLine({
+  plant,
+  terminalId,
+  index,
+  topPx,
+  units,
+  activePort,
+  marked,
+  hand,
+}: Props) {
   const { name } = plant.rowOf("terminal", terminalId);
   const place = terminalPlace(plant, terminalId);
   const balance = terminalBalance(plant, terminalId);
@@ -81,7 +93,7 @@ export function TerminalLine({ plant, terminalId, index, topPx, units, activePor
       </GridPart>
     </GridPart>
   );
-}
+});
 
 function Counts({ balance }: { readonly balance: TerminalBalance }) {
   return (["used", "reserved", "kept", "growth"] as const).map((state) => (

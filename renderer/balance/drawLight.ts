@@ -9,6 +9,7 @@ import type { Pen, Picture } from "../canvas/paint.ts";
 import { type BandInk, bandInks, dropBand, marginMark, terminalBand } from "./lightBand.ts";
 
 const [pillHeightPx, letterPx] = [15, 11];
+const figureFromHousePx = 28;
 
 /** The light of the route over the diagram: drops and houses inked by their band, each terminal's least margin beside it. */
 export function drawLight(pen: Pen, picture: Picture, plant: Plant): void {
@@ -99,12 +100,30 @@ function drawUnits(pen: Pen, picture: Picture, plant: Plant): void {
     pen.strokeStyle = ink.ink;
     pen.stroke();
     if (level !== "labels" || margin.kind === "unknown") continue;
-    pen.font = lettering(10, 500);
-    pen.textAlign = "center";
-    pen.textBaseline = "middle";
-    pen.fillStyle = ink.ink;
-    pen.fillText(marginMark(margin.worstDb, margin.way, margin.overloadDb), line[2], line[3] - radius - 9);
+    drawUnitFigure(pen, picture, line, marginMark(margin.worstDb, margin.way, margin.overloadDb));
   }
+}
+
+/** A unit's figure on its drop, near the house: its number and name stand about the house. */
+function drawUnitFigure(
+  pen: Pen,
+  { ink }: Picture,
+  [fromX, fromY, toX, toY]: readonly [number, number, number, number],
+  text: string,
+): void {
+  const lengthPx = Math.hypot(toX - fromX, toY - fromY);
+  if (lengthPx < figureFromHousePx * 2) return;
+  const part = figureFromHousePx / lengthPx;
+  const [x, y] = [toX + (fromX - toX) * part, toY + (fromY - toY) * part];
+  pen.font = lettering(10, 600);
+  pen.textAlign = "center";
+  pen.textBaseline = "middle";
+  pen.lineJoin = "round";
+  pen.lineWidth = 4;
+  pen.strokeStyle = ink.ground;
+  pen.strokeText(text, x, y);
+  pen.fillStyle = ink.ink;
+  pen.fillText(text, x, y);
 }
 
 function drawPill(pen: Pen, { ink }: Picture, { x, y, widthPx, text, ink: { fill, on } }: Pill): void {

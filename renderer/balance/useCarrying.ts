@@ -1,18 +1,21 @@
-import { type PointerEvent, type RefObject, useRef } from "react";
+import { type PointerEvent, type RefObject, useEffect, useRef } from "react";
 import { useSession } from "../app/useSession.ts";
 import { carryOver, dropsAt, goToPort, letGo, setBalance, takeUp, toggleMark } from "./balanceHand.ts";
 import type { BalanceSpot } from "./balanceView.ts";
 
 /** A press becomes a drag after so many pixels. */
 const slackPx = 4;
-/** So near an edge the list rolls on, by this much a move. */
-const [edgePx, rollPx] = [26, 10];
+/** So near an edge the list rolls on while one holds still there, by this much a frame. */
+const [edgePx, rollPx] = [26, 6];
 
 /** What the pointer does in the list of terminals: a click chooses, Ctrl or Shift with it marks, a drag carries. */
 export function useCarrying(area: RefObject<HTMLDivElement | null>) {
   const session = useSession();
   const pressed = useRef<{ readonly x: number; readonly y: number; readonly spot: BalanceSpot } | null>(null);
   const isCarried = useRef(false);
+  const at = useRef({ x: 0, y: 0 });
+  const frame = useRef(0);
+  useEffect(() => () => cancelAnimationFrame(frame.current), []);
 
   const down = (event: PointerEvent<HTMLDivElement>): void => {
     const spot = spotUnder(event.target);
@@ -43,10 +46,22 @@ export function useCarrying(area: RefObject<HTMLDivElement | null>) {
       }
       isCarried.current = true;
     }
+    at.current = { x: event.clientX, y: event.clientY };
+    follow();
+  };
+
+  /** What is in the hand is over the terminal under the pointer; near an edge the list rolls on until the pointer leaves it. */
+  const follow = (): void => {
+    cancelAnimationFrame(frame.current);
+    if (!isCarried.current) return;
+    const { x, y } = at.current;
     const box = area.current?.getBoundingClientRect();
-    if (box && event.clientY > box.bottom - edgePx) area.current?.scrollBy({ top: rollPx });
-    if (box && event.clientY < box.top + edgePx * 2) area.current?.scrollBy({ top: -rollPx });
-    carryOver(session, terminalUnder(document.elementFromPoint(event.clientX, event.clientY)));
+    const roll = !box ? 0 : y > box.bottom - edgePx ? rollPx : y < box.top + edgePx * 2 ? -rollPx : 0;
+    if (roll !== 0) {
+      area.current?.scrollBy({ top: roll });
+      frame.current = requestAnimationFrame(follow);
+    }
+    carryOver(session, terminalUnder(document.elementFromPoint(x, y)));
   };
 
   const end = (event: PointerEvent<HTMLDivElement>): void => {

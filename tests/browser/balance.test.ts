@@ -97,6 +97,26 @@ describe("the balance", () => {
     await expect.poll(() => portOf(session, dropId).terminalId).toBe(terminalId);
   });
 
+  test("a list that is longer than its place rolls on while a unit is held at its edge", async () => {
+    const { page, session } = opened();
+    const from = await middle(
+      line(page, order(session)[0] ?? "")
+        .locator(".is-used")
+        .first(),
+    );
+    const box = await grid(page).boundingBox();
+    if (!box) throw new Error("the list is not on the page");
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(from.x, box.y + box.height - 8, { steps: 5 });
+    const last = order(session).at(-1) ?? "";
+    await line(page, last).waitFor();
+    await expect.poll(() => card(page).textContent()).toContain("beyond the drop reach");
+    await page.mouse.up();
+    await expect.poll(() => card(page).count()).toBe(0);
+    expect(session.history().undo ?? "").not.toMatch(/^Move/);
+  });
+
   test("a block marked by clicks goes together by keys, in one edit", async () => {
     const { page, session } = opened();
     const { terminalId, toId, dropIds, steps } = movable(session, 2);

@@ -35,7 +35,7 @@ export const views: readonly View[] = [
       await page.keyboard.press("Control+u");
       await page.locator(".ports-grid").focus();
       await page.keyboard.press("ArrowDown");
-      await page.locator(".balance-foot form").waitFor();
+      await page.locator(".balance-foot form").first().waitFor();
     },
   ],
   [

@@ -39,6 +39,16 @@ describe("lists written as CSV", () => {
     expect(Number(served?.drop_to_cut_ft) - Number(served?.drop_run_ft)).toBeCloseTo(20, 3);
   });
 
+  test("the port schedule tells of every port, spare ones too, what a meter is expected to show there", () => {
+    const powered = changed(route, "opticalClass", "class-b-plus", { hubLaunchLeastDbm: 1.5, hubLaunchMostDbm: 5 });
+    for (const row of rowsOf(writeCsv(powered, "port"))) {
+      expect(Number(row.port_loss_down_most_db)).toBeGreaterThan(Number(row.port_loss_down_least_db) - 1e-9);
+      expect(Number(row.port_power_least_dbm)).toBeCloseTo(1.5 - Number(row.port_loss_down_most_db), 2);
+      expect(Number(row.port_power_most_dbm)).toBeCloseTo(5 - Number(row.port_loss_down_least_db), 2);
+    }
+    expect(rowsOf(writeCsv(route, "port"))[0]?.port_power_least_dbm).toBe("");
+  });
+
   test("terminals and fiber uses name what they belong to", () => {
     expect(rowsOf(writeCsv(route, "terminal"))[0]).toMatchObject({
       pole: "P2",
