@@ -19,6 +19,7 @@ const surfaceWordsOf: Readonly<Record<DropSurface, string>> = {
   highLoadRoad: "high-load road",
   stateHighway: "state highway",
   driveway: "driveway",
+  homeDriveway: "residential driveway",
   alongStreet: "ground along a street",
   alongRoad: "ground along a country road",
   roadside: "roadside",

@@ -9,6 +9,7 @@ const crossingWords: Readonly<Record<Crossing["surface"], string>> = {
   highLoadRoad: "High-load road",
   stateHighway: "State highway",
   driveway: "Drive",
+  homeDriveway: "Residential drive",
   alongStreet: "Along a street",
   alongRoad: "Along a country road",
   roadside: "Roadside",

@@ -24,6 +24,7 @@ export const surfaceWords = {
   highLoadRoad: "high-load road",
   stateHighway: "state highway",
   driveway: "drive",
+  homeDriveway: "residential drive",
   alongStreet: "along a street",
   alongRoad: "along a country road",
   roadside: "roadside",

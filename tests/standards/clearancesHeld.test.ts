@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Route } from "../../core/model/route.ts";
 import type { Row } from "../../core/model/tables.ts";
 import { clearanceLimitFor } from "../../core/plant/clearance.ts";
-import { dropPassage } from "../../core/plant/dropClearance.ts";
+import { dropPassage, dropSurface } from "../../core/plant/dropClearance.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import { metresPerFoot, metresPerInch } from "../../core/units/constants.ts";
 import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
@@ -166,4 +166,31 @@ describe(sourceTitle(onPole), () => {
   it("a measured distance is never rounded up: a tenth of a millimetre short of 40 in is short", () => {
     expect(light2(at({ kind: "secondary", voltageV: 120 }, 40 - 0.1 / 25.4))).toHaveLength(1);
   });
+});
+
+const driveways: Source = {
+  document:
+    "NESC Table 232-1 and its footnote: a service drop over a residential driveway, 11.5 ft where the building is too low for 15.5 ft; California General Order 64-A, 84.8-A2, 10 ft",
+  edition: "2017/2023 numbering; superseded",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(driveways), () => {
+  it.each([
+    ["clearance-nesc", "homeDriveway", 3.6, "11.5"],
+    ["clearance-nesc", "homeDriveway", 4.8, "15.5"],
+    ["clearance-nesc", "driveway", 3.6, "15.5"],
+    ["clearance-go95", "homeDriveway", 4.8, "10.0"],
+    ["clearance-go95", "driveway", 3.6, "15.0"],
+  ] as const)(
+    "under %s a drop over a %s to a building at %s m keeps %s ft",
+    (set, surface, attachHeightM, printedFt) => {
+      const lane: Row<"dropCrossing"> = { ...way, surface, fromUnitM: 4, widthM: 3 };
+      const route = changed(withRows(smallRoute(), "dropCrossing", [lane]), "livingUnit", "unit-1", { attachHeightM });
+      const plant = openPlant(underSet(route, set));
+      const limit = clearanceLimitFor(plant, dropSurface(plant, "way"), "stringing");
+      expectPrinted((limit?.limitM ?? 0) / metresPerFoot, printedFt);
+    },
+  );
 });

@@ -59,6 +59,7 @@ export const words = {
     highLoadRoad: "High-load road",
     stateHighway: "State highway",
     driveway: "Drive",
+    homeDriveway: "Residential drive",
     alongStreet: "Along a street",
     alongRoad: "Along a country road",
     roadside: "Roadside, no vehicles",

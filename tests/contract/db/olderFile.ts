@@ -8,7 +8,7 @@ import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { granted, inScratch, opening } from "./scratch.ts";
 
 const sinceVersion6 =
-  /^(stateHighway|along|trolley|sailingWater\d|launch|dropRoof|\w*Under$|groundedLitSign|chimney|equipment|bonded|streetLight|dripLoop|climbing|guyPair|riser)/;
+  /^(stateHighway|homeDriveway|dropLowDriveway|along|trolley|sailingWater\d|launch|dropRoof|\w*Under$|groundedLitSign|chimney|equipment|bonded|streetLight|dripLoop|climbing|guyPair|riser)/;
 
 /** The small route without the limits over what no version before 6 knew. */
 export function olderRoute(): Route {
