@@ -21,7 +21,12 @@ const standards = tables.settings.omit({
 });
 
 /** What templates written before these columns were there stand at. */
-const standardsRead = standards.extend({ strandAtPoles: standards.shape.strandAtPoles.default("clamped") });
+const standardsRead = standards.extend({
+  strandAtPoles: standards.shape.strandAtPoles.default("clamped"),
+  extremeWindId: standards.shape.extremeWindId.default(null),
+  extremeIceId: standards.shape.extremeIceId.default(null),
+  workerLoadN: standards.shape.workerLoadN.default(0),
+});
 const limitRead = tables.clearanceLimit
   .extend({
     coversV: tables.clearanceLimit.shape.coversV.optional(),
@@ -48,6 +53,9 @@ const templateSchema = z.strictObject({
     strengthSet: z.array(tables.strengthSet),
     strengthLimit: z.array(tables.strengthLimit),
     loadingDistrict: z.array(tables.loadingDistrict),
+    extremeWind: z.array(tables.extremeWind).default([]),
+    extremeIce: z.array(tables.extremeIce).default([]),
+    windFactor: z.array(tables.windFactor).default([]),
     opticalClass: z.array(tables.opticalClass),
     hardware: z.array(tables.hardware),
   }),

@@ -8,6 +8,7 @@ import { explainDropClearance } from "./explainDropClearance.ts";
 import { explainGuy } from "./explainGuy.ts";
 import { explainHeightBound } from "./explainHeightBound.ts";
 import { explainLight } from "./explainLight.ts";
+import { explainLoad } from "./explainLoad.ts";
 import { explainMakeReadyTotal } from "./explainMakeReadyTotal.ts";
 import { explainSag } from "./explainSag.ts";
 import { explainPoleSeparation, explainSpanSeparation } from "./explainSeparation.ts";
@@ -24,6 +25,8 @@ export function explain(plant: Plant, ref: FigureRef, units: UnitSystem): Explan
       return explainSag(plant, ref.id, ref.part, units);
     case "tension":
       return explainTension(plant, ref.id, ref.part, units);
+    case "load":
+      return explainLoad(plant, ref.id, ref.part, units);
     case "tensionShare":
       return explainTensionShare(plant, ref.id, ref.part, units);
     case "supportTension":
@@ -71,6 +74,7 @@ function tableOf({ figure }: FigureRef) {
   switch (figure) {
     case "sag":
     case "tension":
+    case "load":
     case "tensionShare":
     case "supportTension":
     case "spanSeparation":

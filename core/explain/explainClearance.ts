@@ -5,7 +5,7 @@ import type { Plant } from "../plant/plant.ts";
 import { structureClearance, structureSurfaces } from "../plant/structureClearance.ts";
 import { surfaceWords } from "../rules/thingWords.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { clearanceCaseWords } from "./clearanceCaseWords.ts";
+import { caseTitles } from "./caseTitles.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { explainLineOver } from "./lineOver.ts";
 
@@ -18,7 +18,7 @@ export function explainClearance(
 ): Explanation | NoExplanation {
   const { spanId, name, surface, surfaceM } = plant.rowOf("crossing", crossingId);
   const over = {
-    title: `Clearance ${clearanceCaseWords[part]} over ${name || `the ${surfaceWords(surface)}`}, span ${spanName(plant, spanId)}`,
+    title: `Clearance ${caseTitles[part]} over ${name || `the ${surfaceWords(surface)}`}, span ${spanName(plant, spanId)}`,
     clearance: crossingClearance(plant, crossingId),
     where: "over the crossing's whole width",
     row: { table: "crossing", id: crossingId },
@@ -33,7 +33,7 @@ export function explainGroundClearance(
   part: ClearanceCase,
   units: UnitSystem,
 ): Explanation | NoExplanation {
-  const title = `Clearance ${clearanceCaseWords[part]} over the ground, span ${spanName(plant, spanId)}`;
+  const title = `Clearance ${caseTitles[part]} over the ground, span ${spanName(plant, spanId)}`;
   const clearance = groundClearance(plant, spanId);
   if (clearance === null) return { kind: "unknown", title, why: "Crossings leave no open ground under this span." };
   const surface = plant.settings().groundSurface;
@@ -54,7 +54,7 @@ export function explainStructureClearance(
 ): Explanation | NoExplanation {
   const { spanId, name, kind, heightM } = plant.rowOf("structure", structureId);
   const over = {
-    title: `Clearance ${clearanceCaseWords[part]} over ${name || "a structure"}, span ${spanName(plant, spanId)}`,
+    title: `Clearance ${caseTitles[part]} over ${name || "a structure"}, span ${spanName(plant, spanId)}`,
     clearance: structureClearance(plant, structureId),
     surface: structureSurfaces(kind).over,
     where: "along all of it",

@@ -5,7 +5,7 @@ import type { Plant } from "../plant/plant.ts";
 import { surfaceWords } from "../rules/thingWords.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { clearanceCaseWords } from "./clearanceCaseWords.ts";
+import { caseTitles } from "./caseTitles.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
 import { clearanceLimitTold, takenOfClearance } from "./limitWords.ts";
@@ -20,7 +20,7 @@ export function explainDropClearance(
   const { livingUnitId, terminalId } = plant.rowOf("drop", dropId);
   const { name, surface, surfaceM } = plant.rowOf("dropCrossing", dropCrossingId);
   const { address } = plant.rowOf("livingUnit", livingUnitId);
-  const title = `Clearance ${clearanceCaseWords[part]} of the drop to ${address} over ${name || `the ${surfaceWords(surface)}`}`;
+  const title = `Clearance ${caseTitles[part]} of the drop to ${address} over ${name || `the ${surfaceWords(surface)}`}`;
   const passage = dropPassage(plant, dropId, dropCrossingId);
   const clearance = dropClearance(plant, dropId, dropCrossingId);
   if (passage.kind === "unknown") return { kind: "unknown", title, why: passage.why };
@@ -44,7 +44,7 @@ export function explainDropClearance(
         atUnit,
       ),
       lengthInput(
-        ["e", `elevation of the line at the terminal ${clearanceCaseWords[part]}`],
+        ["e", `elevation of the line at the terminal ${caseTitles[part]}`],
         hung.undersideM(runM, part),
         [units, "height"],
         ["terminal", terminalId],

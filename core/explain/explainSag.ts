@@ -1,29 +1,44 @@
-import type { ClearanceCase } from "../model/catalogueRows.ts";
+import type { StrengthCase } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { spanSag } from "../plant/spanSag.ts";
+import { stateIn } from "../plant/strength.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { formatWeightPerLength } from "../units/formatWeightPerLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { clearanceCaseWords } from "./clearanceCaseWords.ts";
+import { caseTitles } from "./caseTitles.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
+import { extremeWords } from "./extremeWords.ts";
 import { derivedInput, lengthInput, saidInput } from "./inputs.ts";
-import { loadWords, strungWords, whyNoSag } from "./strungWords.ts";
+import { hungThings, loadWords, strungWords, whyNoState } from "./strungWords.ts";
+import { weatherRow } from "./weatherRow.ts";
 
-/** Midspan sag of a span in one condition. */
+const loadNames: Readonly<Record<StrengthCase, string>> = {
+  stringing: "weight of strand, cables and lashing",
+  hot: "weight of strand, cables and lashing",
+  iced: "load per length with the district's ice",
+  loaded: "load per length in the plane it is blown into, with the district's constant",
+  extremeWind: "load per length in the plane it is blown into",
+  extremeIce: "load per length in the plane it is blown into",
+  worker: "weight of strand, cables and lashing",
+};
+
+/** Midspan sag of a span in one condition; in wind in the plane it is blown into. */
 export function explainSag(
   plant: Plant,
   spanId: string,
-  part: ClearanceCase,
+  part: StrengthCase,
   units: UnitSystem,
 ): Explanation | NoExplanation {
-  const title = `Sag ${clearanceCaseWords[part]}, span ${spanName(plant, spanId)}`;
+  const title = `Sag ${caseTitles[part]}, span ${spanName(plant, spanId)}`;
   const sag = spanSag(plant, spanId);
   const { strandSectionId } = plant.rowOf("span", spanId);
-  if (sag.kind === "unknown" || strandSectionId === null) return { kind: "unknown", title, why: whyNoSag(sag) };
-  const { alongNPerM, loadNPerM, horizontalN, sagM, pointLoads } = sag[part];
-  const districtId = plant.settings().loadingDistrictId;
+  const hung = stateIn(plant, spanId, part);
+  if (sag.kind === "unknown" || strandSectionId === null || hung === null)
+    return { kind: "unknown", title, why: whyNoState(sag) };
+  const { alongNPerM, loadNPerM, horizontalN, sagM, pointLoads } = hung;
+  const weighsAsStrung = part === "hot" || part === "worker";
   const hasLoads = pointLoads.length > 0;
   const load = sag.riseM === 0 ? "w · L²" : "w · c · L";
   return {
@@ -35,10 +50,10 @@ export function explainSag(
     formula: hasLoads ? `(${load} / 8 + M) / H` : `${load} / (8 · H)`,
     inputs: [
       saidInput(
-        ["w", part === "iced" ? "load per length with the district's ice" : "weight of strand, cables and lashing"],
+        ["w", loadNames[part]],
         [alongNPerM, "N/m"],
         formatWeightPerLength(alongNPerM, units),
-        part === "iced" ? ["loadingDistrict", districtId] : ["strandSection", strandSectionId],
+        weatherRow(plant, weighsAsStrung ? "stringing" : part, strandSectionId),
       ),
       ...(sag.riseM === 0
         ? []
@@ -54,7 +69,7 @@ export function explainSag(
       ...(hasLoads
         ? [
             derivedInput(
-              ["M", "moment of terminals and coils at midspan"],
+              ["M", `moment of ${hungThings(part)} at midspan`],
               [sagM * horizontalN - (loadNPerM * sag.lengthM ** 2) / 8, "N·m"],
               units,
               ["span", spanId],
@@ -69,6 +84,6 @@ export function explainSag(
     result: { symbol: "D", value: sagM, unit: "m", text: formatLength(sagM, units, "sag") },
     limit: null,
     source: "bending moment of the equivalent beam over the tension, by the parabola; textbook statics",
-    assumed: [...strungWords(plant, spanId, sag, units), loadWords(part)],
+    assumed: [...strungWords(plant, spanId, sag, units), loadWords(part), ...extremeWords(plant, spanId, part, units)],
   };
 }

@@ -1,4 +1,5 @@
 import type { StrengthCase } from "../model/catalogueRows.ts";
+import { extremeRow } from "../plant/extremeWeather.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { spanSag } from "../plant/spanSag.ts";
@@ -7,16 +8,13 @@ import { catalogueBasis } from "../rules/rule.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
+import { caseTitles } from "./caseTitles.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
+import { extremeWords } from "./extremeWords.ts";
 import { saidInput } from "./inputs.ts";
-import { strungWords } from "./strungWords.ts";
+import { loadWords, strungWords, whyNoState } from "./strungWords.ts";
+import { weatherRow } from "./weatherRow.ts";
 
-const conditionWords: Readonly<Record<StrengthCase, string>> = {
-  stringing: "at stringing",
-  hot: "hot",
-  iced: "under ice",
-  loaded: "loaded",
-};
 const noLimit = "The strength set has no limit for strand in this case.";
 const source = "level and vertical pull on the pole the span hangs heavier on; textbook statics";
 
@@ -27,7 +25,7 @@ export function explainSupportTension(
   part: StrengthCase,
   units: UnitSystem,
 ): Explanation | NoExplanation {
-  const title = `Tension ${conditionWords[part]}, span ${spanName(plant, spanId)}`;
+  const title = `Tension ${caseTitles[part]}, span ${spanName(plant, spanId)}`;
   const pull = supportsOf(plant, spanId, part, units);
   if (typeof pull === "string") return { kind: "unknown", title, why: pull };
   const { supportN, breakingN } = pull;
@@ -35,7 +33,7 @@ export function explainSupportTension(
   return {
     kind: "known",
     title,
-    words: "Tension of the strand at the supports under the district's load.",
+    words: `Tension of the strand at the supports ${caseTitles[part]}.`,
     formula: "√(H² + V²)",
     inputs: pull.inputs,
     result: { symbol: "T", value: supportN, unit: "N", text: formatForce(supportN, units) },
@@ -59,7 +57,7 @@ export function explainTensionShare(
   part: StrengthCase,
   units: UnitSystem,
 ): Explanation | NoExplanation {
-  const title = `Share of the breaking strength ${conditionWords[part]}, span ${spanName(plant, spanId)}`;
+  const title = `Share of the breaking strength ${caseTitles[part]}, span ${spanName(plant, spanId)}`;
   const pull = supportsOf(plant, spanId, part, units);
   if (typeof pull === "string") return { kind: "unknown", title, why: pull };
   const { supportN, breakingN } = pull;
@@ -94,35 +92,47 @@ export function explainTensionShare(
 function supportsOf(plant: Plant, spanId: string, part: StrengthCase, units: UnitSystem) {
   const sag = spanSag(plant, spanId);
   const { strandSectionId } = plant.rowOf("span", spanId);
-  if (sag.kind === "unknown") return sag.why;
-  if (strandSectionId === null) return "The span carries no strand of ours.";
-  const { horizontalN, supportDownN, supportN } = stateIn(sag, part);
-  const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
+  const hung = stateIn(plant, spanId, part);
+  if (sag.kind === "unknown" || strandSectionId === null || hung === null) return whyNoState(sag);
+  const { horizontalN, supportDownN, supportN } = hung;
+  const weather = weatherRow(plant, part, strandSectionId);
   return {
     supportN,
-    held: strungWords(plant, spanId, sag, units),
+    held: [
+      ...strungWords(plant, spanId, sag, units),
+      ...(part === "stringing" ? [] : [loadWords(part)]),
+      ...extremeWords(plant, spanId, part, units),
+    ],
     breakingN: sag.tension.breakingN,
     strandTypeId: plant.rowOf("strandSection", strandSectionId).strandTypeId,
     inputs: [
+      saidInput(["H", `horizontal tension ${caseTitles[part]}`], [horizontalN, "N"], formatForce(horizontalN, units), [
+        "strandSection",
+        strandSectionId,
+      ]),
       saidInput(
-        ["H", `horizontal tension ${conditionWords[part]}`],
-        [horizontalN, "N"],
-        formatForce(horizontalN, units),
-        ["strandSection", strandSectionId],
-      ),
-      saidInput(
-        [
-          "V",
-          part === "loaded"
-            ? `vertical pull on that pole under the load of ${district.name}, its wind and constant taken with the weight`
-            : `vertical pull on that pole ${conditionWords[part]}`,
-        ],
+        ["V", `vertical pull on that pole ${caseTitles[part]}${blownWords(plant, part)}`],
         [supportDownN, "N"],
         formatForce(supportDownN, units),
-        ["loadingDistrict", district.id],
+        weather,
       ),
     ],
   };
+}
+
+/** Whose weather it is, and that its wind is taken with the weight. */
+function blownWords(plant: Plant, part: StrengthCase): string {
+  switch (part) {
+    case "loaded": {
+      const { name } = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
+      return ` by ${name}, its wind and constant taken with the weight`;
+    }
+    case "extremeWind":
+    case "extremeIce":
+      return `: ${extremeRow(plant, part)?.name ?? ""}, its wind taken with the weight`;
+    default:
+      return "";
+  }
 }
 
 function percent(frac: number): string {

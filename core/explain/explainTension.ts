@@ -1,28 +1,31 @@
-import type { ClearanceCase } from "../model/catalogueRows.ts";
+import type { StrengthCase } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { pointLoadShearN2, spanSag } from "../plant/spanSag.ts";
+import { type HungState, pointLoadShearN2, spanSag } from "../plant/spanSag.ts";
+import { stateIn } from "../plant/strength.ts";
 import { formatForce } from "../units/formatForce.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { clearanceCaseWords } from "./clearanceCaseWords.ts";
+import { caseTitles } from "./caseTitles.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
+import { extremeWords } from "./extremeWords.ts";
 import { derivedInput, plainInput } from "./inputs.ts";
 import { rowChanged, rowStringing } from "./rowTension.ts";
-import { loadWords, strungWords, whyNoSag } from "./strungWords.ts";
-import { stateWords, type TensionFacts, type TensionFormula, tensionFacts } from "./tensionFacts.ts";
+import { hungThings, loadWords, strungWords, whyNoState } from "./strungWords.ts";
+import { type CaseHung, stateWords, type TensionFacts, type TensionFormula, tensionFacts } from "./tensionFacts.ts";
 
 /** Horizontal tension of a span in one condition: from its stringing sag, or by change of state from there. */
 export function explainTension(
   plant: Plant,
   spanId: string,
-  part: ClearanceCase,
+  part: StrengthCase,
   units: UnitSystem,
 ): Explanation | NoExplanation {
-  const title = `Tension ${clearanceCaseWords[part]}, span ${spanName(plant, spanId)}`;
+  const title = `Tension ${caseTitles[part]}, span ${spanName(plant, spanId)}`;
   const facts = tensionFacts(plant, spanId, units);
-  const formula = facts && formulaOf(plant, spanId, part, facts);
-  if (!facts || !formula) return { kind: "unknown", title, why: whyNoSag(spanSag(plant, spanId)) };
-  const { horizontalN } = facts.sag[part];
+  const hung = stateIn(plant, spanId, part);
+  const formula = facts && hung && formulaOf(plant, spanId, [part, hung], facts);
+  if (!facts || !hung || !formula) return { kind: "unknown", title, why: whyNoState(spanSag(plant, spanId)) };
+  const { horizontalN } = hung;
   return {
     kind: "known",
     title,
@@ -33,14 +36,20 @@ export function explainTension(
     assumed: [
       ...strungWords(plant, spanId, facts.sag, units),
       ...(part === "stringing" ? [] : [loadWords(part), "Creep of the strand is not in it."]),
+      ...extremeWords(plant, spanId, part, units),
     ],
   };
 }
 
-function formulaOf(plant: Plant, spanId: string, part: ClearanceCase, facts: TensionFacts): TensionFormula | null {
+function formulaOf(
+  plant: Plant,
+  spanId: string,
+  [part, hung]: readonly [StrengthCase, HungState],
+  facts: TensionFacts,
+): TensionFormula | null {
   const slips = facts.sag.atPoles === "slipping";
   if (part === "stringing") return slips ? rowStringing(plant, spanId, facts) : spanStringing(facts);
-  return slips ? rowChanged(plant, spanId, part, facts) : spanChanged(spanId, part, facts);
+  return slips ? rowChanged(plant, spanId, { part, hung }, facts) : spanChanged(spanId, { part, hung }, facts);
 }
 
 function spanStringing({ sag, span, slope, weight, stringingSag }: TensionFacts): TensionFormula {
@@ -58,7 +67,7 @@ function spanStringing({ sag, span, slope, weight, stringingSag }: TensionFacts)
 
 function spanChanged(
   spanId: string,
-  part: "hot" | "iced",
+  { part, hung }: CaseHung,
   { sag, span, units, weight, state }: TensionFacts,
 ): TensionFormula {
   const isLevel = sag.riseM === 0;
@@ -69,19 +78,19 @@ function spanChanged(
       ? "√((w² · L² / 12 + E) · K / (2 · (H + w0² · L² · K / (24 · H0²) + a · (T - T0) · K - H0)))"
       : "√(k³ · (w² · L² / 12 + k² · E) · K / (2 · (H + k³ · w0² · L² · K / (24 · H0²) + k · a · (T - T0) · K - H0)))",
     inputs: [
-      weight("w", "load per length in this condition", sag[part].alongNPerM),
+      weight("w", "load per length in this condition", hung.alongNPerM),
       weight("w0", "weight per length at stringing", sag.stringing.alongNPerM),
       span,
       ...(isLevel
         ? []
         : [plainInput(["k", "span over the distance along the slope"], slopeFrac, "", ["span", spanId])]),
       derivedInput(
-        ["E", "what terminals and coils add to the mean square of the shear"],
-        [pointLoadShearN2(sag.lengthM, sag[part]), "N²"],
+        ["E", `what ${hungThings(part)} add to the mean square of the shear`],
+        [pointLoadShearN2(sag.lengthM, hung), "N²"],
         units,
         ["span", spanId],
       ),
-      ...state(part),
+      ...state(part, hung),
     ],
   };
 }

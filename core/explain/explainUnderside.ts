@@ -7,7 +7,7 @@ import type { Plant } from "../plant/plant.ts";
 import { structureSurfaces, undersideClearance } from "../plant/structureClearance.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { clearanceCaseWords } from "./clearanceCaseWords.ts";
+import { caseTitles } from "./caseTitles.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
 import { clearanceLimitTold, takenOfClearance } from "./limitWords.ts";
@@ -20,7 +20,7 @@ export function explainUnderside(
   units: UnitSystem,
 ): Explanation | NoExplanation {
   const { spanId, name, kind, bottomM } = plant.rowOf("structure", structureId);
-  const title = `Clearance ${clearanceCaseWords[part]} under ${name || "a structure"}, span ${spanName(plant, spanId)}`;
+  const title = `Clearance ${caseTitles[part]} under ${name || "a structure"}, span ${spanName(plant, spanId)}`;
   const clearance = undersideClearance(plant, structureId);
   const line = lineHeight(plant, spanId);
   const ground = groundLine(plant, spanId);
@@ -42,7 +42,7 @@ export function explainUnderside(
       lengthInput(["g", "elevation of the ground there"], groundAtM(ground, atM), [units, "height"], ["span", spanId]),
       lengthInput(["u", "its underside above the ground"], bottomM, [units, "height"], ["structure", structureId]),
       lengthInput(
-        ["y", `elevation of our strand there ${clearanceCaseWords[part]}`],
+        ["y", `elevation of our strand there ${caseTitles[part]}`],
         strandM,
         [units, "height"],
         ["span", spanId],

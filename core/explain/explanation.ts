@@ -1,9 +1,16 @@
 import type { ClearanceCase, StrengthCase } from "../model/catalogueRows.ts";
+import type { WindyCase } from "../plant/extremeWeather.ts";
 import type { Basis, Subject } from "../rules/rule.ts";
 
 /** A figure by name: which one, of which row. What a button beside it carries. */
 export type FigureRef =
-  | { readonly figure: "sag" | "tension"; readonly id: string; readonly part: ClearanceCase }
+  | {
+      readonly figure: "sag" | "tension" | "tensionShare" | "supportTension";
+      readonly id: string;
+      readonly part: StrengthCase;
+    }
+  /** `id` is the span whose load per length it is. */
+  | { readonly figure: "load"; readonly id: string; readonly part: WindyCase }
   /** `id` is the crossing, the span over whose ground, or the structure the line passes over or under. */
   | {
       readonly figure: "clearance" | "groundClearance" | "structureClearance" | "undersideClearance";
@@ -17,7 +24,6 @@ export type FigureRef =
       readonly dropCrossingId: string;
       readonly part: ClearanceCase;
     }
-  | { readonly figure: "tensionShare" | "supportTension"; readonly id: string; readonly part: StrengthCase }
   | { readonly figure: "lightUp" | "lightDown"; readonly id: string }
   | {
       readonly figure:

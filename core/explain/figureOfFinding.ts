@@ -1,4 +1,4 @@
-import { type ClearanceCase, type ClearanceSurface, type StrengthCase, strengthCases } from "../model/catalogueRows.ts";
+import type { ClearanceCase, ClearanceSurface } from "../model/catalogueRows.ts";
 import {
   type BindingCase,
   bindingCases,
@@ -10,8 +10,7 @@ import {
 import { dropClearance, dropSurface } from "../plant/dropClearance.ts";
 import type { Plant } from "../plant/plant.ts";
 import { portLight } from "../plant/portLight.ts";
-import { spanSag } from "../plant/spanSag.ts";
-import { stateIn, strengthLimitFor } from "../plant/strength.ts";
+import { governingCase } from "../plant/strength.ts";
 import { structureClearance, structureSurfaces, undersideClearance } from "../plant/structureClearance.ts";
 import type { Finding } from "../rules/finding.ts";
 import type { FigureRef } from "./explanation.ts";
@@ -42,7 +41,7 @@ export function figureOfFinding(
     case "guy-overloaded":
       return { figure: "guyTension", id };
     case "strand-tension":
-      return { figure: "tensionShare", id, part: tightestCase(plant, id) };
+      return { figure: "tensionShare", id, part: governingCase(plant, id)?.condition ?? "loaded" };
     case "drop-over-reach":
       return { figure: "dropRun", id };
     case "cable-longer-than-reel":
@@ -64,16 +63,6 @@ export function figureOfFinding(
     default:
       return null;
   }
-}
-
-/** The case in which a span's strand comes nearest to, or is farthest over, what the strength set allows. */
-function tightestCase(plant: Plant, spanId: string): StrengthCase {
-  const sag = spanSag(plant, spanId);
-  if (sag.kind === "unknown") return "loaded";
-  const usedFrac = (condition: StrengthCase): number =>
-    stateIn(sag, condition).supportN /
-    (strengthLimitFor(plant, "strand", condition)?.limitFrac ?? Number.POSITIVE_INFINITY);
-  return strengthCases.toSorted((a, b) => usedFrac(b) - usedFrac(a))[0] ?? "loaded";
 }
 
 /** What the finding of a structure compares: its distance beside the line where that has a limit, else the line's height over it. */

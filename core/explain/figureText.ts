@@ -1,4 +1,5 @@
 import { clearanceCases, strengthCases } from "../model/catalogueRows.ts";
+import { windyCases } from "../plant/extremeWeather.ts";
 import type { FigureRef } from "./explanation.ts";
 
 /** A figure by name as one text: `clearance:crossing-3:iced`, `dropRun:drop-7`, `heightBound:pole-4:atLeast:road`. */
@@ -35,8 +36,10 @@ export function figureOfText(text: string): FigureRef | null {
   }
   if (rest.length > 0) return null;
   switch (figure) {
-    case "sag":
-    case "tension":
+    case "load": {
+      const part = windyCases.find((one) => one === more);
+      return part ? { figure, id, part } : null;
+    }
     case "clearance":
     case "groundClearance":
     case "structureClearance":
@@ -44,6 +47,8 @@ export function figureOfText(text: string): FigureRef | null {
       const part = clearanceCases.find((one) => one === more);
       return part ? { figure, id, part } : null;
     }
+    case "sag":
+    case "tension":
     case "tensionShare":
     case "supportTension": {
       const part = strengthCases.find((one) => one === more);

@@ -8,7 +8,7 @@ import { strandAtPole } from "../plant/strandHeight.ts";
 import type { Subject } from "../rules/rule.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { clearanceCaseWords } from "./clearanceCaseWords.ts";
+import { caseTitles } from "./caseTitles.ts";
 import type { ExplainedInput, Explanation, NoExplanation } from "./explanation.ts";
 import { lengthInput } from "./inputs.ts";
 import { clearanceLimitTold, takenOfClearance } from "./limitWords.ts";
@@ -50,7 +50,7 @@ export function explainLineOver(plant: Plant, over: LineOver, units: UnitSystem)
       lengthInput(["x", "lowest point over it, from the first pole"], offsetM, [units, "span"], span),
       lengthInput(["L", "span length"], sag.lengthM, [units, "span"], span),
       lengthInput(
-        ["y", `sag of the strand there ${clearanceCaseWords[part]}`],
+        ["y", `sag of the strand there ${caseTitles[part]}`],
         strandSagM(sag.lengthM, sag[part], offsetM),
         [units, "sag"],
         span,

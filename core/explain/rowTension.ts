@@ -1,9 +1,10 @@
+import { stateInCase } from "../plant/furtherStates.ts";
 import type { Plant } from "../plant/plant.ts";
 import { rowSpanIds, rowTogether } from "../plant/strandRow.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { derivedInput, plainInput, saidInput } from "./inputs.ts";
-import { stateWords, type TensionFacts, type TensionFormula } from "./tensionFacts.ts";
+import { type CaseHung, stateWords, type TensionFacts, type TensionFormula } from "./tensionFacts.ts";
 
 /** The tension of a row whose strand slips, as strung: its ruling span has the stringing sag. */
 export function rowStringing(plant: Plant, spanId: string, facts: TensionFacts): TensionFormula {
@@ -29,11 +30,11 @@ export function rowStringing(plant: Plant, spanId: string, facts: TensionFacts):
 export function rowChanged(
   plant: Plant,
   spanId: string,
-  part: "hot" | "iced",
+  { part, hung }: CaseHung,
   facts: TensionFacts,
 ): TensionFormula | null {
   const { section, ofSection, units } = facts;
-  const together = rowTogether(plant, rowSpanIds(plant, spanId, section), part);
+  const together = rowTogether(plant, rowSpanIds(plant, spanId, section), stateInCase(plant, spanId, part));
   if (!together) return null;
   const mean = (symbol: string, name: string, valueN2: number) =>
     derivedInput([symbol, name], [valueN2, "N²"], units, ofSection);
@@ -44,13 +45,13 @@ export function rowChanged(
       mean("Q", `mean square of the shear, ruling span ${rowWords(plant, spanId, facts)}`, together.toN2),
       mean("Q0", "the same at stringing", together.fromN2),
       plainInput(["b", "part that warmth lengthens, less than 1 on slopes"], together.warmthFrac, "", ofSection),
-      ...facts.state(part),
+      ...facts.state(part, hung),
     ],
   };
 }
 
 /** "156 ft, of 3 spans". */
 function rowWords(plant: Plant, spanId: string, { sag, section, units }: TensionFacts): string {
-  const together = rowTogether(plant, rowSpanIds(plant, spanId, section), "hot");
+  const together = rowTogether(plant, rowSpanIds(plant, spanId, section), stateInCase(plant, spanId, "hot"));
   return `${formatLength(together?.rulingSpanM ?? sag.lengthM, units, "span")}, of ${sag.rowCount} spans`;
 }

@@ -1,4 +1,4 @@
-import type { ClearanceCase } from "../model/catalogueRows.ts";
+import type { StrengthCase } from "../model/catalogueRows.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { SpanSag } from "../plant/spanSag.ts";
 import { formatLength } from "../units/formatLength.ts";
@@ -21,13 +21,29 @@ export function strungWords(plant: Plant, spanId: string, sag: KnownSag, units: 
   return [held, slope];
 }
 
-/** What hangs in a span in a case. */
-export function loadWords(part: ClearanceCase): string {
-  return part === "stringing"
-    ? "Terminals and coils do not hang on it yet."
-    : "Terminals and coils hang in it by their weights; ice on them and closures are not counted.";
+/** What hangs at single places of a span in a case. */
+export function hungThings(part: StrengthCase): string {
+  return part === "worker" ? "the worker, terminals and coils" : "terminals and coils";
 }
 
-export function whyNoSag(sag: SpanSag): string {
-  return sag.kind === "unknown" ? sag.why : "The span carries no strand of ours.";
+/** What hangs in a span in a case, and how it is counted. */
+export function loadWords(part: StrengthCase): string {
+  switch (part) {
+    case "stringing":
+      return "Terminals and coils do not hang on it yet.";
+    case "worker":
+      return "The worker hangs at midspan, where the strand is pulled hardest, in still air at the stringing temperature: place and temperature are common practice, no source. Terminals and coils hang in it by their weights; closures are not counted.";
+    case "loaded":
+    case "extremeWind":
+    case "extremeIce":
+      return "Terminals and coils hang in it by their weights, taken with the load of the line in the plane it is blown into; ice and wind on them and closures are not counted.";
+    default:
+      return "Terminals and coils hang in it by their weights; ice on them and closures are not counted.";
+  }
+}
+
+/** Why nobody can tell how a span hangs in a case. */
+export function whyNoState(sag: SpanSag): string {
+  if (sag.kind === "unknown") return sag.why;
+  return "The route is not checked under this case, or the span carries no strand of ours.";
 }

@@ -1,12 +1,14 @@
+import type { StrengthCase } from "../model/catalogueRows.ts";
 import type { TableName } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
-import { type SpanSag, spanSag } from "../plant/spanSag.ts";
+import { type HungState, type SpanSag, spanSag } from "../plant/spanSag.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatTemperature } from "../units/formatTemperature.ts";
 import { formatWeightPerLength } from "../units/formatWeightPerLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { ExplainedInput } from "./explanation.ts";
 import { derivedInput, lengthInput, plainInput, saidInput } from "./inputs.ts";
+import { weatherRow } from "./weatherRow.ts";
 
 /** How a tension comes about: the formula in words and symbols, and what goes in. */
 export type TensionFormula = {
@@ -17,6 +19,9 @@ export type TensionFormula = {
 
 export const stateWords =
   "The strand stretches by the tension and grows by the warmth between the stringing state and this one. H is the one tension at which both lengths fit";
+
+/** A case the strand comes to by change of state, and how the span hangs in it. */
+export type CaseHung = { readonly part: Exclude<StrengthCase, "stringing">; readonly hung: HungState };
 
 type From = readonly [table: TableName, id: string] | null;
 
@@ -43,7 +48,7 @@ export function tensionFacts(plant: Plant, spanId: string, units: UnitSystem) {
     weight: (symbol: string, name: string, loadNPerM: number) =>
       saidInput([symbol, name], [loadNPerM, "N/m"], formatWeightPerLength(loadNPerM, units), null),
     /** What the change of state takes from strand and weather, of a span or of a row. */
-    state: (part: "hot" | "iced") => stateInputs(plant, sag, section, [part, units]),
+    state: (part: CaseHung["part"], hung: HungState) => stateInputs(plant, sag, section, [{ part, hung }, units]),
   };
 }
 
@@ -53,7 +58,7 @@ function stateInputs(
   plant: Plant,
   sag: Known,
   section: { readonly id: string; readonly strandTypeId: string; readonly stringingDegC: number },
-  [part, units]: readonly ["hot" | "iced", UnitSystem],
+  [{ part, hung }, units]: readonly [CaseHung, UnitSystem],
 ): readonly ExplainedInput[] {
   const strand = plant.rowOf("strandType", section.strandTypeId);
   const force = (symbol: string, name: string, valueN: number, from: From) =>
@@ -61,13 +66,13 @@ function stateInputs(
   const temperature = (symbol: string, name: string, degC: number, from: From) =>
     saidInput([symbol, name], [degC, "°C"], formatTemperature(degC, units), from);
   const ofSection = ["strandSection", section.id] as const;
-  const ofDistrict = ["loadingDistrict", plant.settings().loadingDistrictId] as const;
+  const ofWeather = part === "worker" ? ofSection : weatherRow(plant, part, section.id);
   return [
     force("K", "metal area times modulus", strand.areaM2 * strand.modulusPa, ["strandType", strand.id]),
-    force("H", "horizontal tension found", sag[part].horizontalN, null),
+    force("H", "horizontal tension found", hung.horizontalN, null),
     force("H0", "horizontal tension at stringing", sag.stringing.horizontalN, ofSection),
     derivedInput(["a", "growth by warmth"], [strand.expansionPerC, "/°C"], units, ["strandType", strand.id]),
-    temperature("T", "temperature in this condition", sag[part].temperatureDegC, ofDistrict),
+    temperature("T", "temperature in this condition", hung.temperatureDegC, ofWeather),
     temperature("T0", "temperature at stringing", section.stringingDegC, ofSection),
   ];
 }

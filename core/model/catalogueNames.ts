@@ -12,6 +12,9 @@ export const catalogueNames = [
   "strengthSet",
   "strengthLimit",
   "loadingDistrict",
+  "extremeWind",
+  "extremeIce",
+  "windFactor",
   "opticalClass",
   "hardware",
 ] as const;

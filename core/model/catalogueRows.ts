@@ -37,8 +37,11 @@ export const dropSurfaces = [...lineSurfaces, "roof"] as const;
 /** Cases a clearance is checked under: the finished line at the stringing temperature, hot, and under the district's ice. */
 export const clearanceCases = ["stringing", "hot", "iced"] as const;
 
-/** Cases a strength is checked under: those of clearance, and the district's full load of ice and wind. */
-export const strengthCases = [...clearanceCases, "loaded"] as const;
+/** Cases a route is checked under only where its settings ask for it: extreme wind, extreme ice with wind, a worker on the strand. */
+export const furtherCases = ["extremeWind", "extremeIce", "worker"] as const;
+
+/** Cases a strength is checked under: those of clearance, the district's full load of ice and wind, and the further ones. */
+export const strengthCases = [...clearanceCases, "loaded", ...furtherCases] as const;
 
 /**
  * How strand is held at the poles between its dead ends. clamped: every span hangs by itself; slipping: it slides until all pull alike,
@@ -228,6 +231,46 @@ const loadingDistrict = z.strictObject({
   ...basisFields,
 });
 
+/** Wind of a place's map, which a strand in the open must bear without ice. */
+const extremeWind = z.strictObject({
+  id,
+  name: label,
+  /** 3 s gust 10 m above open ground. */
+  gustMPerS: positive,
+  shapeFactor: positive,
+  importanceFactor: positive,
+  temperatureDegC: figure,
+  /** The document asks for it only where a part of a pole or of its line stands higher above the ground. */
+  aboveM: amount,
+  ...basisFields,
+});
+
+/** Ice of a place's map with the gust that blows on it. */
+const extremeIce = z.strictObject({
+  id,
+  name: label,
+  iceM: amount,
+  iceDensityKgPerM3: positive,
+  gustMPerS: amount,
+  shapeFactor: positive,
+  temperatureDegC: figure,
+  /** The document asks for it only where a part of a pole or of its line stands higher above the ground. */
+  aboveM: amount,
+  ...basisFields,
+});
+
+/** What makes the pressure of extreme wind on a wire more or less. */
+const windFactor = z.strictObject({
+  id,
+  name: label,
+  /** height: kz, by the height of the wire above ground; span: GRF, by the length of the span. */
+  kind: z.enum(["height", "span"]),
+  /** Holds up to this height or length, from the row below it on. */
+  upToM: positive,
+  factor: positive,
+  ...basisFields,
+});
+
 /** Light class of a passive optical network: both limits bind. */
 const opticalClass = z.strictObject({
   id,
@@ -272,6 +315,9 @@ export const catalogueTables = {
   strengthSet,
   strengthLimit,
   loadingDistrict,
+  extremeWind,
+  extremeIce,
+  windFactor,
   opticalClass,
   hardware,
 };
@@ -279,5 +325,6 @@ export const catalogueTables = {
 export type LineSurface = (typeof lineSurfaces)[number];
 export type DropSurface = (typeof dropSurfaces)[number];
 export type ClearanceCase = (typeof clearanceCases)[number];
+export type FurtherCase = (typeof furtherCases)[number];
 export type StrengthCase = (typeof strengthCases)[number];
 export type ClearanceSurface = z.infer<typeof clearanceSurface>;

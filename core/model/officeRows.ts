@@ -65,6 +65,11 @@ export const settings = z.strictObject({
   strandAtPoles,
   /** Whether fiber beyond a cut is used again. */
   deadLength,
+  /** Cases beyond the district's load; null where the route is not checked under them. */
+  extremeWindId: reference.nullable(),
+  extremeIceId: reference.nullable(),
+  /** A person with chair and tools on the strand; 0 where that is not checked. */
+  workerLoadN: amount,
 });
 
 /** Where a company's own value of a standard was read: one row a column of the settings that somebody gave a source. */

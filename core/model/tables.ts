@@ -23,6 +23,9 @@ export type ClearanceLimit = Row<"clearanceLimit">;
 export type StrengthSet = Row<"strengthSet">;
 export type StrengthLimit = Row<"strengthLimit">;
 export type LoadingDistrict = Row<"loadingDistrict">;
+export type ExtremeWind = Row<"extremeWind">;
+export type ExtremeIce = Row<"extremeIce">;
+export type WindFactor = Row<"windFactor">;
 export type OpticalClass = Row<"opticalClass">;
 export type Hardware = Row<"hardware">;
 export type Pole = Row<"pole">;
@@ -55,6 +58,9 @@ export const tableNames = [
   "strengthSet",
   "strengthLimit",
   "loadingDistrict",
+  "extremeWind",
+  "extremeIce",
+  "windFactor",
   "opticalClass",
   "hardware",
   "settings",

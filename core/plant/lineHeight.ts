@@ -1,7 +1,7 @@
 import type { ClearanceCase } from "../model/catalogueRows.ts";
 import { groundAtM, groundLine } from "./groundLine.ts";
 import { defineQuery } from "./plant.ts";
-import { spanSag, strandSagM } from "./spanSag.ts";
+import { type HungState, spanSag, strandSagM } from "./spanSag.ts";
 import { strandAtPole } from "./strandHeight.ts";
 
 /** Where the line hangs in a span, or why nobody can tell. */
@@ -11,6 +11,8 @@ export type LineHeight =
       readonly lengthM: number;
       /** Elevation of the line's underside at an offset from the first pole in a case, m. */
       readonly undersideM: (offsetM: number, condition: ClearanceCase | "cold") => number;
+      /** The same where the span hangs in any other state. */
+      readonly undersideInM: (offsetM: number, state: HungState) => number;
       /** How far the line's underside is below its strand, m. */
       readonly underStrandM: number;
       /** Where the line may have a corner: what hangs on it, m from the first pole. */
@@ -31,15 +33,17 @@ export const lineHeight = defineQuery("line-height", (plant, spanId): LineHeight
   const { lengthM, bundle } = sag;
   const fromM = groundAtM(ground, 0) + atFrom.heightM;
   const toM = groundAtM(ground, lengthM) + atTo.heightM;
+  const undersideInM = (offsetM: number, state: HungState): number => {
+    const part = offsetM / lengthM;
+    return fromM + (toM - fromM) * part - strandSagM(lengthM, state, offsetM) - bundle.underStrandM;
+  };
   return {
     kind: "known",
     lengthM,
     underStrandM: bundle.underStrandM,
     cornersM: sag.hot.pointLoads.map((load) => load.atM),
-    undersideM(offsetM, condition) {
-      const part = offsetM / lengthM;
-      return fromM + (toM - fromM) * part - strandSagM(lengthM, sag[condition], offsetM) - bundle.underStrandM;
-    },
+    undersideM: (offsetM, condition) => undersideInM(offsetM, sag[condition]),
+    undersideInM,
     strandAssumed: atFrom.attachmentId === null || atTo.attachmentId === null,
   };
 });

@@ -1,6 +1,5 @@
-import type { TableName } from "../model/tables.ts";
-import { cablePath } from "./cablePath.ts";
-import { lineHeight } from "./lineHeight.ts";
+import { bareStrandSteps } from "./bareStrand.ts";
+import { type CableStep, cablePath } from "./cablePath.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { type ProfilePole, profilePole } from "./profilePole.ts";
 import { type ProfileSpan, profileSpan } from "./profileSpan.ts";
@@ -11,6 +10,17 @@ export type StandingPole = ProfilePole & {
   /** Elevation its foot is drawn at, m: measured, else that of the nearest measured pole before or after it. */
   readonly footM: number;
 };
+
+/** A pole of unknown height is drawn this much over its highest attachment, m: common practice, no source. */
+const overHighestM = 0.6;
+
+/** Where a pole of unknown height has no attachment either, one is taken at this height, m: common practice, no source. */
+const usualAttachmentM = 6;
+
+/** Elevation a pole's top is drawn at, m: its own where its height is known, else over its highest attachment. */
+export function poleTopM({ footM, aboveGroundM, attachments }: StandingPole): number {
+  return footM + (aboveGroundM ?? (attachments.at(-1)?.heightM ?? usualAttachmentM) + overHighestM);
+}
 
 /** A span of a profile where it lies along the path. */
 export type ProfileStep = {
@@ -23,20 +33,37 @@ export type ProfileStep = {
   readonly span: ProfileSpan;
 };
 
-/** The line along one cable's path from its feed end, seen from the side. */
+/** What a profile runs along: a cable's path, or the spans of a strand section where no cable is lashed yet. */
+export type ProfileWay = { readonly table: "cable" | "strandSection"; readonly id: string };
+
+/** The line along a cable's path from its feed end, or along bare strand, seen from the side. */
 export type Profile = {
-  readonly cableId: string;
+  readonly way: ProfileWay;
   readonly lengthM: number;
   readonly poles: readonly StandingPole[];
   readonly steps: readonly ProfileStep[];
 };
 
+/** The profile along a cable or along bare strand; without a step where there is none. */
+export function profileAlong(plant: Plant, { table, id }: ProfileWay): Profile {
+  return table === "cable" ? profileOf(plant, id) : strandProfile(plant, id);
+}
+
 /** The profile along a cable. */
-export const profileOf = defineQuery("profile", (plant, cableId): Profile => {
-  const { steps, lengthM } = cablePath(plant, cableId);
+export const profileOf = defineQuery("profile", (plant, cableId) =>
+  profileBy(plant, { table: "cable", id: cableId }, cablePath(plant, cableId).steps),
+);
+
+/** The profile along the spans of a strand section where no cable is lashed yet. */
+const strandProfile = defineQuery("strand-profile", (plant, sectionId) =>
+  profileBy(plant, { table: "strandSection", id: sectionId }, bareStrandSteps(plant, sectionId)),
+);
+
+function profileBy(plant: Plant, way: ProfileWay, steps: readonly CableStep[]): Profile {
+  const last = steps.at(-1);
   return {
-    cableId,
-    lengthM,
+    way,
+    lengthM: last ? last.startM + last.lengthM : 0,
     poles: standing(
       steps.flatMap(({ inPoleId, outPoleId, startM, lengthM: spanM }, index) => {
         const isJoined = steps[index + 1]?.inPoleId === outPoleId;
@@ -52,7 +79,7 @@ export const profileOf = defineQuery("profile", (plant, cableId): Profile => {
       span: profileSpan(plant, spanId),
     })),
   };
-});
+}
 
 /** The profile with one pole and the spans at it as another plant has them: what a drag changes, and no more. */
 export function profileWith(profile: Profile, plant: Plant, poleId: string): Profile {
@@ -71,12 +98,12 @@ export function stepStationM({ startM, reversed, span }: ProfileStep, offsetM: n
   return startM + (reversed ? span.lengthM - offsetM : offsetM);
 }
 
-/** The step at a station, the nearest one beyond both ends; undefined where the cable runs nowhere. */
+/** The step at a station, the nearest one beyond both ends; undefined where the way is empty. */
 export function stepAt({ steps }: Profile, stationM: number): ProfileStep | undefined {
   return steps.findLast((step) => step.startM <= stationM) ?? steps[0];
 }
 
-/** The pole nearest to a station; undefined where the cable runs nowhere. */
+/** The pole nearest to a station; undefined where the way is empty. */
 export function nearestPole({ poles }: Profile, stationM: number): StandingPole | undefined {
   return nearestTo(poles, stationM);
 }
@@ -90,59 +117,6 @@ function nearestTo<T extends { readonly stationM: number }>(all: readonly T[], s
     if (awayM < leastM) [nearest, leastM] = [one, awayM];
   }
   return nearest;
-}
-
-/** A place on a profile; elevation null where only the station is known. */
-export type ProfilePlace = { readonly stationM: number; readonly elevationM: number | null };
-
-/** Where a row stands on a profile; null where the cable does not pass it. */
-export function placeOnProfile(
-  plant: Plant,
-  profile: Profile,
-  { table, id }: { readonly table: TableName; readonly id: string },
-): ProfilePlace | null {
-  const atPole = (poleId: string, heightM: number | null): ProfilePlace | null => {
-    const pole = profile.poles.find((one) => one.poleId === poleId);
-    return pole ? { stationM: pole.stationM, elevationM: pole.footM + (heightM ?? pole.aboveGroundM ?? 0) } : null;
-  };
-  const inSpan = (spanId: string, offsetM: number): ProfilePlace | null => {
-    const step = profile.steps.find((one) => one.span.spanId === spanId);
-    const line = lineHeight(plant, spanId);
-    const elevationM = line.kind === "known" ? line.undersideM(offsetM, "stringing") : null;
-    return step ? { stationM: stepStationM(step, offsetM), elevationM } : null;
-  };
-  if (!plant.row(table, id)) return null;
-  switch (table) {
-    case "pole":
-      return atPole(id, null);
-    case "attachment": {
-      const { poleId, heightM } = plant.rowOf(table, id);
-      return atPole(poleId, heightM);
-    }
-    case "guy": {
-      const { poleId, heightM } = plant.rowOf(table, id);
-      return atPole(poleId, heightM);
-    }
-    case "span":
-      return inSpan(id, plant.rowOf(table, id).lengthM / 2);
-    case "wireSag": {
-      const { spanId } = plant.rowOf(table, id);
-      return inSpan(spanId, plant.rowOf("span", spanId).lengthM / 2);
-    }
-    case "crossing":
-    case "structure":
-    case "groundPoint":
-    case "terminal":
-    case "slack":
-    case "closure": {
-      const { spanId, offsetM } = plant.rowOf(table, id);
-      return inSpan(spanId, offsetM);
-    }
-    case "drop":
-      return placeOnProfile(plant, profile, { table: "terminal", id: plant.rowOf(table, id).terminalId });
-    default:
-      return null;
-  }
 }
 
 /** Feet of the poles: an unmeasured one takes the ground of the nearest measured pole along the path, 0 where none is. */

@@ -1,17 +1,37 @@
-import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import {
+  type ClearanceCase,
+  type ClearanceSurface,
+  clearanceCases,
+  type FurtherCase,
+  furtherCases,
+} from "../model/catalogueRows.ts";
 import type { Attachment, Crossing, Structure } from "../model/tables.ts";
 import { clearanceLimitFor } from "./clearance.ts";
 import { groundAtM, groundLine } from "./groundLine.ts";
 import { type Hung, hungInSpan } from "./hanging.ts";
-import { lineHeight } from "./lineHeight.ts";
+import { type LineHeight, lineHeight } from "./lineHeight.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { spanSeparations } from "./separation.ts";
-import { structureSurfaces } from "./structureClearance.ts";
+import { stateIn } from "./strength.ts";
+import { type Beside, structureBeside, structureSurfaces } from "./structureClearance.ts";
 
-/** Cases a profile shows the line in: those of clearance, and the cold that draws it highest. */
+/** Cases a profile shows every line in: those of clearance, and the cold that draws it highest. */
 export const profileCases = ["cold", ...clearanceCases] as const;
 
-export type ProfileCase = ClearanceCase | "cold";
+/** Those, and the further cases of strength, which a profile shows where the route is checked under them. */
+export type ProfileCase = ClearanceCase | "cold" | FurtherCase;
+
+/** Elevation of our line's underside at each offset in each case, m; blown out by wind, its height alone. */
+export type ProfileLine = Readonly<Record<(typeof profileCases)[number], readonly number[]>> &
+  Readonly<Partial<Record<FurtherCase, readonly number[]>>>;
+
+/** The further cases a line is shown in, each with its elevations. */
+export function furtherLines(line: ProfileLine): readonly (readonly [FurtherCase, readonly number[]])[] {
+  return furtherCases.flatMap((one) => {
+    const elevationsM = line[one];
+    return elevationsM ? [[one, elevationsM] as const] : [];
+  });
+}
 
 /** Pieces a curve is told in: a parabola of 1 % sag keeps within 0.01 % of its span of them. */
 const pieceCount = 12;
@@ -37,6 +57,9 @@ export type Below<T> = {
   readonly limitM: number | null;
 };
 
+/** A building or sign under the line, or beside it. */
+export type ProfileStructure = Below<Structure> & { readonly beside: Beside | null };
+
 /** A span seen from the side. Offsets run from its first pole, m; elevations stand on the route's datum, m. */
 export type ProfileSpan = {
   readonly spanId: string;
@@ -45,12 +68,14 @@ export type ProfileSpan = {
   /** Null where nobody measured the ground at a pole. */
   readonly ground: readonly { readonly offsetM: number; readonly groundM: number }[] | null;
   /** Elevation of our line's underside at each offset in each case; null where nobody can tell. */
-  readonly line: Readonly<Record<ProfileCase, readonly number[]>> | null;
+  readonly line: ProfileLine | null;
+  /** Highest and lowest of the cases of clearance at each offset, m; null with the line. */
+  readonly band: { readonly upperM: readonly number[]; readonly lowerM: readonly number[] } | null;
   /** Why there is no line or no ground; null where there is. */
   readonly why: string | null;
   readonly wires: readonly ProfileWire[];
   readonly crossings: readonly Below<Crossing>[];
-  readonly structures: readonly Below<Structure>[];
+  readonly structures: readonly ProfileStructure[];
   readonly hung: readonly Hung[];
 };
 
@@ -60,12 +85,14 @@ export const profileSpan = defineQuery("profile-span", (plant, spanId): ProfileS
   const ground = groundLine(plant, spanId);
   const line = lineHeight(plant, spanId);
   const offsetsM = offsetsOf(lengthM, line.kind === "known" ? line.cornersM : []);
+  const curves = line.kind === "known" ? curvesOf(plant, spanId, offsetsM, line) : null;
   return {
     spanId,
     lengthM,
     offsetsM,
     ground: ground.kind === "known" ? ground.points : null,
-    line: line.kind === "known" ? curvesOf(offsetsM, line.undersideM) : null,
+    line: curves,
+    band: curves && bandOf(offsetsM, curves),
     why: line.kind === "unknown" ? line.why : null,
     wires: wiresOf(plant, spanId, offsetsM),
     crossings: crossingsOf(plant, spanId),
@@ -80,6 +107,12 @@ function offsetsOf(lengthM: number, cornersM: readonly number[]): readonly numbe
   return [...new Set([...even, ...cornersM])].sort((a, b) => a - b);
 }
 
+/** Elevation that the distance beside a structure is told at, m: the strung line's, or the structure's top where the line is over it. */
+export function besideElevationM(span: ProfileSpan, { row, topM }: ProfileStructure): number {
+  const top = topM ?? 0;
+  return span.line ? Math.min(top, elevationOn(span, span.line.stringing, row.offsetM)) : top;
+}
+
 /** Elevation at an offset on a curve told at the span's offsets, m. */
 export function elevationOn({ offsetsM }: ProfileSpan, elevationsM: readonly number[], offsetM: number): number {
   const next = offsetsM.findIndex((one) => one >= offsetM);
@@ -90,9 +123,29 @@ export function elevationOn({ offsetsM }: ProfileSpan, elevationsM: readonly num
   return runM === 0 ? b : a + ((b - a) * (offsetM - (offsetsM[from] ?? 0))) / runM;
 }
 
-function curvesOf(offsetsM: readonly number[], undersideM: (offsetM: number, condition: ProfileCase) => number) {
-  const curve = (condition: ProfileCase) => offsetsM.map((offsetM) => undersideM(offsetM, condition));
-  return { cold: curve("cold"), stringing: curve("stringing"), hot: curve("hot"), iced: curve("iced") };
+function curvesOf(
+  plant: Plant,
+  spanId: string,
+  offsetsM: readonly number[],
+  { undersideM, undersideInM }: Extract<LineHeight, { kind: "known" }>,
+): ProfileLine {
+  const curve = (condition: ClearanceCase | "cold") => offsetsM.map((offsetM) => undersideM(offsetM, condition));
+  const further = furtherCases.flatMap((condition) => {
+    const state = stateIn(plant, spanId, condition);
+    return state ? [[condition, offsetsM.map((offsetM) => undersideInM(offsetM, state))] as const] : [];
+  });
+  return {
+    cold: curve("cold"),
+    stringing: curve("stringing"),
+    hot: curve("hot"),
+    iced: curve("iced"),
+    ...Object.fromEntries(further),
+  };
+}
+
+function bandOf(offsetsM: readonly number[], curves: ProfileLine) {
+  const all = offsetsM.map((_, index) => profileCases.map((one) => curves[one][index] ?? 0));
+  return { upperM: all.map((each) => Math.max(...each)), lowerM: all.map((each) => Math.min(...each)) };
 }
 
 function wiresOf(plant: Plant, spanId: string, offsetsM: readonly number[]): readonly ProfileWire[] {
@@ -123,17 +176,19 @@ function crossingsOf(plant: Plant, spanId: string): readonly Below<Crossing>[] {
     }));
 }
 
-function structuresOf(plant: Plant, spanId: string): readonly Below<Structure>[] {
+function structuresOf(plant: Plant, spanId: string): readonly ProfileStructure[] {
   return plant
     .where("structure", "spanId", spanId)
     .map((id) => plant.rowOf("structure", id))
     .sort((a, b) => a.offsetM - b.offsetM)
     .map((row) => {
       const groundM = groundUnder(plant, spanId, row.offsetM);
+      const beside = structureBeside(plant, row.id);
       return {
         row,
         topM: groundM === null ? null : groundM + row.heightM,
-        limitM: row.besideM > 0 ? null : largestLimitM(plant, structureSurfaces(row.kind).over),
+        limitM: beside ? null : largestLimitM(plant, structureSurfaces(row.kind).over),
+        beside,
       };
     });
 }

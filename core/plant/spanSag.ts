@@ -12,13 +12,15 @@ import { spanTensions } from "./strandRow.ts";
 
 /** How a span hangs in one condition. */
 export type HungState = {
-  /** Vertical load along the strand, for tension the load in the plane it hangs in, N/m. */
+  /** Vertical load along the strand, in wind the load in the plane it hangs in, N/m. */
   readonly alongNPerM: number;
   /** The same over the horizontal run: more on a slope, as the strand is longer than the span, N/m. */
   readonly loadNPerM: number;
+  /** The vertical part of that, N/m. */
+  readonly verticalNPerM: number;
   readonly temperatureDegC: number;
   readonly horizontalN: number;
-  /** Midspan sag below the chord, m, positive down; for tension in the loaded plane. */
+  /** Midspan sag below the chord, m, positive down; in wind in the plane it is blown into. */
   readonly sagM: number;
   /** Terminals and coils that hang in it. */
   readonly pointLoads: readonly PointLoad[];
@@ -69,7 +71,7 @@ export const spanSag = defineQuery("span-sag", (plant, spanId): SpanSag => {
   if (!tensions) return unknown(`The tension of strand section ${section.name} did not settle.`);
   const rise = strandRise(plant, spanId);
   const hung = (name: HungStateName | "stringing", state: SpanState) =>
-    stateOf({ lengthM, riseM: rise.riseM, state, horizontalN: tensions[name] });
+    hungState({ lengthM, riseM: rise.riseM, state, horizontalN: tensions[name] });
   return {
     kind: "known",
     lengthM,
@@ -79,6 +81,7 @@ export const spanSag = defineQuery("span-sag", (plant, spanId): SpanSag => {
     rowCount: tensions.spanCount,
     stringing: hung("stringing", {
       weightNPerM: bundle.weightNPerM,
+      verticalNPerM: bundle.weightNPerM,
       temperatureDegC: section.stringingDegC,
       pointLoads: [],
     }),
@@ -99,13 +102,16 @@ type Hanging = {
   readonly horizontalN: number;
 };
 
-function stateOf({ lengthM, riseM, state, horizontalN }: Hanging): HungState {
-  const { weightNPerM, temperatureDegC, pointLoads } = state;
+/** How a span hangs in a state at the tension it comes to there. */
+export function hungState({ lengthM, riseM, state, horizontalN }: Hanging): HungState {
+  const { weightNPerM, verticalNPerM, temperatureDegC, pointLoads } = state;
+  const alongFrac = Math.hypot(lengthM, riseM) / lengthM;
   const span = { spanM: lengthM, riseM, weightNPerM, horizontalN, pointLoads };
   const { nearDownN, farDownN, nearTensionN, farTensionN } = supportPulls(span);
   return {
     alongNPerM: weightNPerM,
-    loadNPerM: weightNPerM * (Math.hypot(lengthM, riseM) / lengthM),
+    loadNPerM: weightNPerM * alongFrac,
+    verticalNPerM: verticalNPerM * alongFrac,
     temperatureDegC,
     horizontalN,
     pointLoads,
@@ -115,9 +121,9 @@ function stateOf({ lengthM, riseM, state, horizontalN }: Hanging): HungState {
   };
 }
 
-/** The span as its loads bend it below its chord: over the run, so level. */
-function bentBy(spanM: number, { loadNPerM, horizontalN, pointLoads }: HungState): LoadedSpan {
-  return { spanM, riseM: 0, weightNPerM: loadNPerM, horizontalN, pointLoads };
+/** The span as its vertical loads bend it below its chord: over the run, so level. */
+function bentBy(spanM: number, { verticalNPerM, horizontalN, pointLoads }: HungState): LoadedSpan {
+  return { spanM, riseM: 0, weightNPerM: verticalNPerM, horizontalN, pointLoads };
 }
 
 /** What the point loads of a span add to the mean square of its shear in one condition, N²: what makes its tension rise. */
@@ -126,7 +132,7 @@ export function pointLoadShearN2(lengthM: number, { loadNPerM, pointLoads }: Hun
   return (whole - shearSquaredN2M({ spanM: lengthM, runNPerM: loadNPerM, pointLoads: [] })) / lengthM;
 }
 
-/** Sag of a span in one condition at an offset from its first pole, m below the chord. */
+/** Sag of a span in one condition at an offset from its first pole, m straight below the chord, in wind too. */
 export function strandSagM(lengthM: number, state: HungState, offsetM: number): number {
   return loadedSagM(bentBy(lengthM, state), Math.min(Math.max(offsetM, 0), lengthM));
 }

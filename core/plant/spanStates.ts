@@ -14,8 +14,10 @@ export type SpanStateName = HungStateName | "blown";
 
 /** What hangs in a span in one state, and how warm it is. */
 export type SpanState = {
-  /** Along the strand, N/m. */
+  /** Along the strand, in the plane it hangs in, with the constant of a district, N/m. */
   readonly weightNPerM: number;
+  /** Its vertical part, N/m: less where wind blows. */
+  readonly verticalNPerM: number;
   readonly pointLoads: readonly PointLoad[];
   readonly temperatureDegC: number;
 };
@@ -31,15 +33,20 @@ export const spanStates = defineQuery(
     if (bundle === null) return null;
     const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
     const pointLoads = spanPointLoads(plant, spanId);
-    const state = (weightNPerM: number, temperatureDegC: number) => ({ weightNPerM, temperatureDegC, pointLoads });
+    const state = (weightNPerM: number, temperatureDegC: number, verticalNPerM = weightNPerM) => ({
+      weightNPerM,
+      verticalNPerM,
+      temperatureDegC,
+      pointLoads,
+    });
     const iced = lineLoad({ ...weather(bundle, district), windPa: 0, constantNPerM: 0 });
     const full = lineLoad(weather(bundle, district));
     return {
       cold: state(bundle.weightNPerM, district.temperatureDegC),
       hot: state(bundle.weightNPerM, district.hotDegC),
       iced: state(iced.verticalNPerM, district.icedDegC),
-      tension: state(full.totalNPerM, district.temperatureDegC),
-      blown: state(full.resultantNPerM, district.temperatureDegC),
+      tension: state(full.totalNPerM, district.temperatureDegC, full.verticalNPerM),
+      blown: state(full.resultantNPerM, district.temperatureDegC, full.verticalNPerM),
     };
   },
 );

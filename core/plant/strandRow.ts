@@ -28,39 +28,51 @@ const ownTensions = defineQuery("own-tensions", (plant, spanId): RowTensions | n
   return strandSectionId === null ? null : tensionsOf(plant, plant.rowOf("strandSection", strandSectionId), [spanId]);
 });
 
+/** What hangs in each span of a row in a state; null where the span carries no strand. */
+export type StateOfSpan = (spanId: string) => SpanState | null;
+
 /** A span of a row from stringing, bare of terminals and coils, to a state. */
-function rowSpan(plant: Plant, spanId: string, state: SpanStateName): readonly (RowSpan & { to: SpanState })[] {
+function rowSpan(plant: Plant, spanId: string, stateOf: StateOfSpan): readonly (RowSpan & { to: SpanState })[] {
   const bundle = spanBundle(plant, spanId);
-  const states = spanStates(plant, spanId);
-  if (bundle === null || states === null) return [];
+  const to = stateOf(spanId);
+  if (bundle === null || to === null) return [];
   const { lengthM } = plant.rowOf("span", spanId);
   const { riseM } = strandRise(plant, spanId);
-  return [{ spanM: lengthM, riseM, from: { weightNPerM: bundle.weightNPerM }, to: states[state] }];
+  return [{ spanM: lengthM, riseM, from: { weightNPerM: bundle.weightNPerM }, to }];
+}
+
+function named(plant: Plant, name: SpanStateName): StateOfSpan {
+  return (spanId) => spanStates(plant, spanId)?.[name] ?? null;
 }
 
 /** What the spans that pull alike with a span come to together in a state, and their ruling span; null without strand. */
-export function rowTogether(plant: Plant, spanIds: readonly string[], state: HungStateName) {
-  const spans = spanIds.flatMap((id) => rowSpan(plant, id, state));
+export function rowTogether(plant: Plant, spanIds: readonly string[], stateOf: StateOfSpan) {
+  const spans = spanIds.flatMap((id) => rowSpan(plant, id, stateOf));
   return spans.length === 0 ? null : { ...rowMeans(spans), rulingSpanM: rulingSpanM(spans.map((one) => one.spanM)) };
 }
 
 /** Horizontal tension of a span in one state, N; null without strand or where the search did not settle. */
 export function tensionInN(plant: Plant, spanId: string, name: SpanStateName): number | null {
+  return tensionUnderN(plant, spanId, named(plant, name));
+}
+
+/** Horizontal tension of a span where every span of its row hangs in a state of its own, N; null as for `tensionInN`. */
+export function tensionUnderN(plant: Plant, spanId: string, stateOf: StateOfSpan): number | null {
   const { strandSectionId } = plant.rowOf("span", spanId);
   if (strandSectionId === null) return null;
   const section = plant.rowOf("strandSection", strandSectionId);
-  return changedN(plant, section, [rowSpanIds(plant, spanId, section), name]);
+  return changedN(plant, section, [rowSpanIds(plant, spanId, section), stateOf]);
 }
 
 function tensionsOf(plant: Plant, section: StrandSection, spanIds: readonly string[]): RowTensions | null {
   const stringing = stringingN(plant, section, spanIds);
-  const [cold, hot, iced, tension] = hungStates.map((name) => changedN(plant, section, [spanIds, name]));
+  const [cold, hot, iced, tension] = hungStates.map((name) => changedN(plant, section, [spanIds, named(plant, name)]));
   return cold && hot && iced && tension ? { stringing, cold, hot, iced, tension, spanCount: spanIds.length } : null;
 }
 
 function stringingN(plant: Plant, { stringingSagFrac }: StrandSection, spanIds: readonly string[]): number {
   return rowStringingN(
-    spanIds.flatMap((id) => rowSpan(plant, id, "hot")),
+    spanIds.flatMap((id) => rowSpan(plant, id, named(plant, "hot"))),
     stringingSagFrac,
   );
 }
@@ -68,10 +80,10 @@ function stringingN(plant: Plant, { stringingSagFrac }: StrandSection, spanIds: 
 function changedN(
   plant: Plant,
   section: StrandSection,
-  [spanIds, name]: readonly [spanIds: readonly string[], state: SpanStateName],
+  [spanIds, stateOf]: readonly [spanIds: readonly string[], stateOf: StateOfSpan],
 ): number | null {
   const strand = plant.rowOf("strandType", section.strandTypeId);
-  const spans = spanIds.flatMap((id) => rowSpan(plant, id, name));
+  const spans = spanIds.flatMap((id) => rowSpan(plant, id, stateOf));
   const state = slippingSpans({
     spans,
     axialStiffnessN: strand.areaM2 * strand.modulusPa,

@@ -1,6 +1,16 @@
 import type { ClearanceSurface } from "../model/catalogueRows.ts";
-import type { Structure } from "../model/tables.ts";
-import { type Clearance, clearanceOver, type Hung, type Passage, surfaceOf, type Unknown } from "./clearance.ts";
+import type { ClearanceLimit, Structure } from "../model/tables.ts";
+import {
+  type BindingCase,
+  bindingCases,
+  type Clearance,
+  clearanceLimitFor,
+  clearanceOver,
+  type Hung,
+  type Passage,
+  surfaceOf,
+  type Unknown,
+} from "./clearance.ts";
 import { groundAtM, groundLine } from "./groundLine.ts";
 import { type LineHeight, lineHeight } from "./lineHeight.ts";
 import { defineQuery, type Plant } from "./plant.ts";
@@ -65,6 +75,33 @@ export const undersideClearance = defineQuery("underside-clearance", (plant, str
   if (line.kind === "unknown") return line;
   const passage = undersidePassage(plant, structureId);
   return passage === null || passage.kind === "unknown" ? passage : clearanceOver(upsideDown(line), passage);
+});
+
+/** A structure beside the line: how far, against what, and how high the line hangs over it besides. */
+export type Beside = {
+  /** Level distance from the line to its nearest face, m. */
+  readonly besideM: number;
+  /** Undefined where the clearance set has none. */
+  readonly limit: ClearanceLimit | undefined;
+  /**
+   * Of the cases that bind over its top the one with the least to spare, or of those under it where the line passes better there; null where
+   * none binds or nobody can tell.
+   */
+  readonly over: BindingCase | null;
+};
+
+/** A structure that the line passes beside; null where it passes over it. */
+export const structureBeside = defineQuery("structure-beside", (plant, structureId): Beside | null => {
+  const { kind, besideM } = plant.rowOf("structure", structureId);
+  if (besideM === 0) return null;
+  const { over, beside, under } = structureSurfaces(kind);
+  const worst = (surface: ClearanceSurface, clearance: Clearance | null) =>
+    clearance?.kind === "known" ? bindingCases(plant, surface, clearance).slice(0, 1) : [];
+  const [better] = [
+    ...worst(over, structureClearance(plant, structureId)),
+    ...worst(under, undersideClearance(plant, structureId)),
+  ].sort((a, b) => b.measuredM - b.limit.limitM - (a.measuredM - a.limit.limitM));
+  return { besideM, limit: clearanceLimitFor(plant, beside), over: better ?? null };
 });
 
 function stretchesOf(plant: Plant, structureId: string): Passage["stretches"] {

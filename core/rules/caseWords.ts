@@ -1,4 +1,5 @@
 import type { StrengthCase } from "../model/catalogueRows.ts";
+import { extremeRow } from "../plant/extremeWeather.ts";
 import type { Plant } from "../plant/plant.ts";
 
 /** A case as a finding names it. */
@@ -10,6 +11,11 @@ export function caseWords(plant: Plant, condition: StrengthCase): string {
       return "at the hot condition";
     case "iced":
       return "under ice";
+    case "extremeWind":
+    case "extremeIce":
+      return `under the load of ${extremeRow(plant, condition)?.name ?? "no extreme weather"}`;
+    case "worker":
+      return "with a worker on the strand";
     case "loaded":
       return `under the load of ${plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId).name}`;
   }

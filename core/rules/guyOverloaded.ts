@@ -1,7 +1,7 @@
 import { weakestOfGuy } from "../plant/guyStrength.ts";
 import { guyTensionN } from "../plant/poleGuys.ts";
 import { caseWords } from "./caseWords.ts";
-import { districtOf, leaningWords } from "./leaningWords.ts";
+import { leaningWords, weatherOf } from "./leaningWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
@@ -24,7 +24,7 @@ export const guyOverloaded: Rule = {
         { table: "guy", id },
         { table: "pole", id: poleId },
       ],
-      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, "loaded")}${leaningWords([...districtOf(plant, ["loaded"]), strand])}.`,
+      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, "loaded")}${leaningWords([...weatherOf(plant, [], ["loaded"]), strand])}.`,
       measured,
       limit: weakest.mostN,
       unit: "N",

@@ -1,12 +1,11 @@
-import { strengthCases } from "../model/catalogueRows.ts";
 import type { StrandType } from "../model/tables.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { strungSpans } from "../plant/poleGuys.ts";
 import { spanSag } from "../plant/spanSag.ts";
-import { stateIn, strengthLimitFor } from "../plant/strength.ts";
+import { chosenCases, stateIn, strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";
-import { districtOf, leaningWords } from "./leaningWords.ts";
+import { leaningWords, weatherOf } from "./leaningWords.ts";
 import { catalogueBasis, type Hit, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
@@ -33,12 +32,14 @@ export const pullDifference: Rule = {
 function differenceHits(plant: Plant, poleId: string, [a, b]: readonly [string, string]): Hit[] {
   const [sagA, sagB] = [spanSag(plant, a), spanSag(plant, b)];
   if (sagA.kind === "unknown" || sagB.kind === "unknown") return [];
-  return strengthCases.flatMap((condition): Hit[] => {
+  return chosenCases(plant).flatMap((condition): Hit[] => {
     const row = strengthLimitFor(plant, "pullDifference", condition);
-    const difference = stateIn(sagA, condition).horizontalN - stateIn(sagB, condition).horizontalN;
+    const [stateA, stateB] = [stateIn(plant, a, condition), stateIn(plant, b, condition)];
+    if (!stateA || !stateB) return [];
+    const difference = stateA.horizontalN - stateB.horizontalN;
     const limit = (row?.limitFrac ?? 0) * Math.min(sagA.tension.breakingN, sagB.tension.breakingN);
     if (!row || !isOver(Math.abs(difference), limit)) return [];
-    const leaning = [...districtOf(plant, [condition]), ...strandsOf(plant, [a, b])];
+    const leaning = [...weatherOf(plant, [a, b], [condition]), ...strandsOf(plant, [a, b])];
     const [slack, tight] = difference < 0 ? [a, b] : [b, a];
     return [
       {

@@ -17,6 +17,7 @@ import { dropClearance } from "./dropClearance.ts";
 import { dropClearanceUnknown } from "./dropClearanceUnknown.ts";
 import { dropOverReach } from "./dropOverReach.ts";
 import { dropsCross } from "./dropsCross.ts";
+import { extremeLoadMissing } from "./extremeLoadMissing.ts";
 import { feedMissing } from "./feedMissing.ts";
 import { feedOverSplit } from "./feedOverSplit.ts";
 import { fiberBeyondCable } from "./fiberBeyondCable.ts";
@@ -77,6 +78,7 @@ import { terminalWithoutCoil } from "./terminalWithoutCoil.ts";
 import { unitWithoutPort } from "./unitWithoutPort.ts";
 import { unitWithTwoDrops } from "./unitWithTwoDrops.ts";
 import { usableSpaceUnknown } from "./usableSpaceUnknown.ts";
+import { windFactorMissing } from "./windFactorMissing.ts";
 
 /** Every rule of the program. A test fails where a file of this folder is missing here. */
 export const ruleRegister: readonly Rule[] = [
@@ -99,6 +101,7 @@ export const ruleRegister: readonly Rule[] = [
   dropClearanceUnknown,
   dropOverReach,
   dropsCross,
+  extremeLoadMissing,
   feedMissing,
   feedOverSplit,
   fiberBeyondCable,
@@ -158,4 +161,5 @@ export const ruleRegister: readonly Rule[] = [
   unitWithTwoDrops,
   unitWithoutPort,
   usableSpaceUnknown,
+  windFactorMissing,
 ];

@@ -1,9 +1,8 @@
-import { strengthCases } from "../model/catalogueRows.ts";
 import { spanName } from "../plant/names.ts";
 import { spanSag } from "../plant/spanSag.ts";
-import { stateIn, strengthLimitFor } from "../plant/strength.ts";
+import { chosenCases, stateIn, strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";
-import { districtOf, leaningWords } from "./leaningWords.ts";
+import { leaningWords, weatherOf } from "./leaningWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
 import { isOver } from "./withinLimit.ts";
 
@@ -11,7 +10,7 @@ export const strandTension: Rule = {
   id: "strand-tension",
   title: "Strand tension stays within its part of the breaking strength in every case",
   compares:
-    "The tension of the strand at its supports at stringing, hot, under ice and under the district's load, against the part of its rated breaking strength the strength set allows in each.",
+    "The tension of the strand at its supports at stringing, hot, under ice, under the district's load, and in extreme wind, under extreme ice and with a worker on it where the settings ask for that, against the part of its rated breaking strength the strength set allows in each.",
   severity: "error",
   basis: { ...routeItself, document: "strength set of the settings" },
   each: "span",
@@ -20,10 +19,11 @@ export const strandTension: Rule = {
     const sag = spanSag(plant, id);
     if (strandSectionId === null || sag.kind === "unknown") return;
     const { breakingN } = sag.tension;
-    const over = strengthCases
+    const over = chosenCases(plant)
       .flatMap((condition) => {
         const limit = strengthLimitFor(plant, "strand", condition);
-        return limit ? [{ condition, limit, tensionN: stateIn(sag, condition).supportN }] : [];
+        const state = limit && stateIn(plant, id, condition);
+        return limit && state ? [{ condition, limit, tensionN: state.supportN }] : [];
       })
       .filter(({ limit, tensionN }) => isOver(tensionN, limit.limitFrac * breakingN))
       .sort((a, b) => b.tensionN / b.limit.limitFrac - a.tensionN / a.limit.limitFrac);
@@ -31,7 +31,7 @@ export const strandTension: Rule = {
     if (!worst) return;
     const { strandTypeId } = plant.rowOf("strandSection", strandSectionId);
     const conditions = over.map((one) => one.condition);
-    const leaning = leaningWords([...districtOf(plant, conditions), plant.rowOf("strandType", strandTypeId)]);
+    const leaning = leaningWords([...weatherOf(plant, [id], conditions), plant.rowOf("strandType", strandTypeId)]);
     yield {
       subjects: [
         { table: "span", id },

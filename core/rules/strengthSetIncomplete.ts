@@ -1,8 +1,11 @@
-import { strengthLimitFor } from "../plant/strength.ts";
+import { chosenCases, strengthLimitFor } from "../plant/strength.ts";
 import { companySetting, type Rule } from "./rule.ts";
 
 const needed = [
   { part: "strand", condition: "loaded", words: "strand under the district's load" },
+  { part: "strand", condition: "extremeWind", words: "strand in extreme wind" },
+  { part: "strand", condition: "extremeIce", words: "strand under extreme ice" },
+  { part: "strand", condition: "worker", words: "strand with a worker on it" },
   { part: "guy", condition: "loaded", words: "guys under the district's load" },
   { part: "anchor", condition: "loaded", words: "anchors under the district's load" },
   { part: "pullDifference", condition: "stringing", words: "the difference of pull between spans" },
@@ -18,7 +21,10 @@ export const strengthSetIncomplete: Rule = {
   each: "settings",
   *check(plant, id) {
     const set = plant.rowOf("strengthSet", plant.settings().strengthSetId);
-    const missing = needed.filter(({ part, condition }) => !strengthLimitFor(plant, part, condition));
+    const chosen = chosenCases(plant);
+    const missing = needed.filter(
+      ({ part, condition }) => chosen.includes(condition) && !strengthLimitFor(plant, part, condition),
+    );
     if (missing.length === 0) return;
     yield {
       subjects: [

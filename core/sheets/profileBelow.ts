@@ -1,14 +1,15 @@
 import { lineHeight } from "../plant/lineHeight.ts";
 import { type ProfileStep, stepStationM } from "../plant/profile.ts";
-import type { Below } from "../plant/profileSpan.ts";
+import { type Below, besideElevationM } from "../plant/profileSpan.ts";
 import { type SpanClearance, spanClearance } from "../plant/spanClearance.ts";
+import type { Beside } from "../plant/structureClearance.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { arrowHead } from "./furniture.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
-import { rectangle, smallMm, stroke } from "./marks.ts";
+import { circle, rectangle, smallMm, stroke } from "./marks.ts";
 import { washMm } from "./profileGround.ts";
 import type { ProfileDesk } from "./profilePaper.ts";
-import { clearanceLines } from "./profileWords.ts";
+import { besideLines, clearanceLines } from "./profileWords.ts";
 import { crossingName, structureName } from "./tradeWords.ts";
 
 /** What lies under each span with the height it asks for, and the least clearance of the span with its limit. */
@@ -20,6 +21,9 @@ export function drawBelow(desk: ProfileDesk): void {
     if (clearance && step.span.ground) drawClearance(desk, step, clearance);
   }
 }
+
+/** Radius of the ring that stands for a distance seen from its end, mm. */
+const endOnMm = 0.9;
 
 type Under<K extends "crossings" | "structures"> = ProfileStep["span"][K][number];
 
@@ -35,18 +39,60 @@ function drawCrossing(desk: ProfileDesk, step: ProfileStep, { row, topM, limitM 
   nameUnder(desk, crossingName(row.surface, row.name), middle);
 }
 
-function drawStructure(desk: ProfileDesk, step: ProfileStep, { row, topM, limitM }: Under<"structures">): void {
+function drawStructure(desk: ProfileDesk, step: ProfileStep, one: Under<"structures">): void {
+  const { row, topM, beside } = one;
   if (topM === null) return;
   const [left, right] = edges(desk, step, row.offsetM, row.lengthM, topM);
   const [, foot] = desk.at(step.startM, topM - row.heightM + (row.bottomM ?? 0));
   const size = [right[0] - left[0], left[1] - foot] as const;
   const box = rectangle("crossings", "medium", [left[0], foot], ...size, {
-    fill: row.besideM > 0 ? null : 0.9,
-    dashMm: row.besideM > 0 ? [1.6, 1] : [],
+    fill: beside ? null : 0.9,
+    dashMm: beside ? [1.6, 1] : [],
   });
   desk.draw([box]);
-  drawLimit(desk, step, { row, topM, limitM }, row.lengthM);
-  nameUnder(desk, structureName(row, desk.plant.settings().unitSystem), [(left[0] + right[0]) / 2, foot - washMm]);
+  for (const [x] of [left, right]) desk.placer.line([x, foot], [x, left[1]], 3);
+  drawLimit(desk, step, one, row.lengthM);
+  // how far beside is dimensioned
+  const name = structureName({ ...row, besideM: 0 }, desk.plant.settings().unitSystem);
+  nameUnder(desk, name, [(left[0] + right[0]) / 2, foot - washMm]);
+  if (beside) drawBeside(desk, step, { one, beside, halfMm: size[0] / 2 });
+}
+
+/** The level distance beside a structure runs towards the eye: a dotted ring, as an arrow seen from its end, and its figures. */
+function drawBeside(
+  desk: ProfileDesk,
+  step: ProfileStep,
+  { one, beside, halfMm }: { readonly one: Under<"structures">; readonly beside: Beside; readonly halfMm: number },
+): void {
+  const at = desk.at(stepStationM(step, one.row.offsetM), besideElevationM(step.span, one));
+  const ring = circle("dimensions", "thin", at, endOnMm, 1);
+  desk.draw([ring, circle("dimensions", null, at, endOnMm / 3, 0)]);
+  desk.placer.block([
+    [at[0] - endOnMm, at[1] - endOnMm],
+    [at[0] + endOnMm, at[1] - endOnMm],
+    [at[0] + endOnMm, at[1] + endOnMm],
+    [at[0] - endOnMm, at[1] + endOnMm],
+  ]);
+  const lines = besideLines(beside, desk.plant.settings().unitSystem);
+  const { width, height } = labelSizeMm(lines);
+  const down = endOnMm + height / 2 + 1;
+  const aside = Math.max(halfMm, endOnMm) + width / 2 + 1.4;
+  const spots = [
+    [0, -down],
+    [0, down],
+    [aside, -down],
+    [-aside, -down],
+    [aside, down],
+    [-aside, down],
+    [aside, 0],
+    [-aside, 0],
+  ] as const;
+  desk.label(
+    0,
+    lines,
+    at,
+    spots.map(([dx, dy], rank) => ({ centre: [at[0] + dx, at[1] + dy], turnRad: 0, cost: rank * 0.3 })),
+  );
 }
 
 /** Both ends of something along a span at an elevation, left one first. */

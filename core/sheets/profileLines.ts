@@ -1,5 +1,5 @@
 import { type ProfileStep, stepStationM } from "../plant/profile.ts";
-import { elevationOn, type ProfileCase, type ProfileWire, profileCases } from "../plant/profileSpan.ts";
+import { elevationOn, furtherLines, type ProfileCase, type ProfileWire, profileCases } from "../plant/profileSpan.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
 import { area, circle, rectangle, smallMm, stroke } from "./marks.ts";
@@ -12,13 +12,16 @@ export const caseDashMm: Readonly<Record<ProfileCase, readonly number[]>> = {
   stringing: [],
   hot: [1, 0.8],
   iced: [3, 1],
+  extremeWind: [4, 1, 0.6, 1],
+  extremeIce: [4, 1, 0.6, 1, 0.6, 1],
+  worker: [0.4, 0.6],
 };
 
 const wireDashMm: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
   primary: [5, 1.2],
   secondary: [4, 0.9, 0.9, 0.9],
   neutral: [2, 1.2],
-  communication: [0.9, 1.2],
+  communication: [2.4, 0.9, 0.3, 0.9, 0.3, 0.9],
   supplyFiber: [2, 0.9, 0.9, 0.9],
   ourStrand: [],
   equipment: [],
@@ -55,19 +58,22 @@ export function drawOtherWires(desk: ProfileDesk): void {
   }
 }
 
-/** Our line: the band between its highest and lowest case, each case by its dash, strung as the full line. */
+/**
+ * Our line: the band between its highest and lowest case of clearance, each case by its dash, strung as the full line. The further
+ * cases of strength, against which no clearance is held, are dashes alone.
+ */
 export function drawOurLine(desk: ProfileDesk): void {
   for (const step of desk.row.steps) {
-    const { line, offsetsM } = step.span;
-    if (!line) continue;
-    const extreme = (pick: (...values: number[]) => number) =>
-      offsetsM.map((_, index) => pick(...profileCases.map((one) => line[one][index] ?? 0)));
-    const [upper, lower] = [curve(desk, step, extreme(Math.max)), curve(desk, step, extreme(Math.min))];
+    const { line, band } = step.span;
+    if (!(line && band)) continue;
+    const [upper, lower] = [curve(desk, step, band.upperM), curve(desk, step, band.lowerM)];
     desk.draw([area("cable", null, [...upper, ...lower.toReversed()], { fill: 0.86 })]);
     for (const one of profileCases) {
       const pen = one === "stringing" ? "bold" : "thin";
       desk.draw([stroke("strand", pen, curve(desk, step, line[one]), { dashMm: caseDashMm[one] })]);
     }
+    for (const [one, elevationsM] of furtherLines(line))
+      desk.draw([stroke("strand", "thin", curve(desk, step, elevationsM), { dashMm: caseDashMm[one] })]);
     keepOff(desk, upper, 2);
     keepOff(desk, lower, 2);
     drawHung(desk, step, line.stringing);

@@ -1,10 +1,9 @@
-import type { StandingPole } from "../plant/profile.ts";
+import { poleTopM, type StandingPole } from "../plant/profile.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
 import { circle, smallMm, stroke, words } from "./marks.ts";
 import { bandCount, bandMm, type ProfileDesk } from "./profilePaper.ts";
-import { topOf } from "./profileRows.ts";
 import { stationText } from "./quantityText.ts";
 import { attachmentWords } from "./tradeWords.ts";
 
@@ -14,7 +13,7 @@ const dotMm = 0.75;
 export function drawProfilePoles(desk: ProfileDesk): void {
   const system = desk.plant.settings().unitSystem;
   for (const pole of desk.row.poles) {
-    const [foot, top] = [desk.at(pole.stationM, pole.footM), desk.at(pole.stationM, topOf(pole))];
+    const [foot, top] = [desk.at(pole.stationM, pole.footM), desk.at(pole.stationM, poleTopM(pole))];
     desk.draw([stroke("poles", "thick", [foot, top], { dashMm: pole.aboveGroundM === null ? [2, 1.2] : [] })]);
     desk.draw([
       stroke("ground", "fine", [foot, [foot[0], desk.chart.bottom - bandCount * bandMm]], { dashMm: [0.3, 0.9] }),

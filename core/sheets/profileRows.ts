@@ -1,12 +1,20 @@
 import type { Plant } from "../plant/plant.ts";
-import { type ProfileStep, profileOf, type StandingPole } from "../plant/profile.ts";
+import {
+  type Profile,
+  type ProfileStep,
+  type ProfileWay,
+  poleTopM,
+  profileAlong,
+  type StandingPole,
+} from "../plant/profile.ts";
 import { paperMm, type Scale } from "./scale.ts";
+import { byName, byText } from "./sorting.ts";
 import type { SpanRun } from "./spanRuns.ts";
 
-/** Spans of one cable that are shown from the side on one sheet. */
+/** Spans of one cable, or of bare strand, that are shown from the side on one sheet. */
 export type ProfileRow = {
   readonly key: string;
-  readonly cableId: string;
+  readonly way: ProfileWay;
   readonly startM: number;
   readonly endM: number;
   readonly steps: readonly ProfileStep[];
@@ -24,38 +32,30 @@ export type RowPaper = {
   readonly heightMm: (spanCount: number) => number;
 };
 
-/** A pole whose height nobody knows is drawn this much over its highest attachment, m. */
-const overHighestM = 0.6;
-
-/** Elevation of a pole's top, m; over its highest attachment where nobody knows its height. */
-export function topOf({ footM, aboveGroundM, attachments }: StandingPole): number {
-  return footM + (aboveGroundM ?? Math.max(0, ...attachments.map((one) => one.heightM)) + overHighestM);
-}
-
 /** Lowest and highest elevation of what a row shows, m. */
 export function heightRange({ poles, steps }: Pick<ProfileRow, "poles" | "steps">): readonly [number, number] {
   const tops = steps.flatMap(({ span }) => [...span.crossings, ...span.structures].flatMap((one) => one.topM ?? []));
   const ground = steps.flatMap(({ span }) => (span.ground ?? []).map((one) => one.groundM));
   const lines = steps.flatMap(({ span }) => span.line?.iced ?? []);
-  const all = [...poles.flatMap((one) => [one.footM, topOf(one)]), ...tops, ...ground, ...lines];
+  const all = [...poles.flatMap((one) => [one.footM, poleTopM(one)]), ...tops, ...ground, ...lines];
   return [Math.min(...all), Math.max(...all)];
 }
 
-/** A run that a cable takes, from the side, not yet cut. */
-type Whole = Pick<ProfileRow, "cableId" | "steps" | "poles"> & {
+/** A run along one way, from the side, not yet cut. */
+type Whole = Pick<ProfileRow, "way" | "steps" | "poles"> & {
   readonly ranges: readonly (readonly [number, number])[];
 };
 
 /**
- * Every span that a cable runs through once, from the side, cut at poles into rows that fit a sheet across and up. Of the papers
- * offered the first that needs the fewest rows is taken.
+ * Every span with strand once, along its cable or, where none is lashed yet, along its strand section, from the side, cut at poles into
+ * rows that fit a sheet across and up. Of the papers offered the first that needs the fewest rows is taken.
  */
 export function profileRows(
   plant: Plant,
   runs: readonly SpanRun[],
   offered: readonly RowPaper[],
 ): { readonly rows: readonly ProfileRow[]; readonly paper: RowPaper } | null {
-  const wholes = runs.flatMap((run) => wholeOf(plant, run));
+  const wholes = [...runs.flatMap((run) => ofCable(plant, run)), ...bareStrands(plant)];
   const [best] = offered
     .map((paper) => ({ paper, count: wholes.reduce((sum, one) => sum + cut(one, paper).length, 0) }))
     .sort((a, b) => a.count - b.count);
@@ -63,19 +63,41 @@ export function profileRows(
   return { paper: best.paper, rows: wholes.flatMap((whole, index) => rowsOf(whole, index + 1, best.paper)) };
 }
 
-function wholeOf(plant: Plant, { cableId, startM, steps: taken }: SpanRun): readonly Whole[] {
+function ofCable(plant: Plant, { cableId, startM, steps: taken }: SpanRun): readonly Whole[] {
   if (cableId === null) return [];
-  const profile = profileOf(plant, cableId);
+  const profile = profileAlong(plant, { table: "cable", id: cableId });
   const first = profile.steps.findIndex((one) => one.startM === startM && one.span.spanId === taken[0]?.spanId);
-  const steps = profile.steps.slice(first, first + taken.length);
-  const poles = polesOf(profile.poles, steps);
-  const ranges = steps.map((step) => heightRange({ steps: [step], poles: polesOf(poles, [step]) }));
-  return [{ cableId, steps, poles, ranges }];
+  return [wholeOf(profile, profile.steps.slice(first, first + taken.length))];
 }
 
+/** Strand without a cable, section by section, each piece that hangs together by itself. */
+function bareStrands(plant: Plant): readonly Whole[] {
+  const sections = plant.all("strandSection").map((id) => plant.rowOf("strandSection", id));
+  return sections
+    .sort((a, b) => byName(a.name, b.name) || byText(a.id, b.id))
+    .flatMap(({ id }) => {
+      const profile = profileAlong(plant, { table: "strandSection", id });
+      const pieces: ProfileStep[][] = [];
+      for (const step of profile.steps) {
+        const piece = pieces.at(-1);
+        if (piece?.at(-1)?.outPoleId === step.inPoleId) piece.push(step);
+        else pieces.push([step]);
+      }
+      return pieces.map((steps) => wholeOf(profile, steps));
+    });
+}
+
+function wholeOf({ way, poles: all }: Profile, steps: readonly ProfileStep[]): Whole {
+  const poles = polesOf(all, steps);
+  const ranges = steps.map((step) => heightRange({ steps: [step], poles: polesOf(poles, [step]) }));
+  return { way, steps, poles, ranges };
+}
+
+/** The poles at the ends of steps; where a way is broken, another piece may begin at the same station. */
 function polesOf(poles: readonly StandingPole[], steps: readonly ProfileStep[]): readonly StandingPole[] {
   const [startM, endM] = [startOf(steps), endOf(steps)];
-  return poles.filter((one) => one.stationM >= startM - 1e-6 && one.stationM <= endM + 1e-6);
+  const ends = new Set(steps.flatMap((step) => [step.inPoleId, step.outPoleId]));
+  return poles.filter((one) => ends.has(one.poleId) && one.stationM >= startM - 1e-6 && one.stationM <= endM + 1e-6);
 }
 
 function rowsOf(whole: Whole, number: number, paper: RowPaper): readonly ProfileRow[] {
@@ -83,7 +105,7 @@ function rowsOf(whole: Whole, number: number, paper: RowPaper): readonly Profile
   const keyOf = (at: number) => (at >= 0 && at < pieces.length ? `profile-${number}-${at + 1}` : null);
   return pieces.map((steps, at) => ({
     key: keyOf(at) ?? "",
-    cableId: whole.cableId,
+    way: whole.way,
     steps,
     poles: polesOf(whole.poles, steps),
     startM: startOf(steps),

@@ -1,4 +1,6 @@
+import { furtherCases } from "../model/catalogueRows.ts";
 import type { Plant } from "../plant/plant.ts";
+import type { ProfileWay } from "../plant/profile.ts";
 import type { Book, Draft, Drawn } from "./book.ts";
 import type { Mark, PaperPoint, SheetLink } from "./displayList.ts";
 import { scaleBar } from "./furniture.ts";
@@ -15,7 +17,7 @@ import { profileTable } from "./profileTable.ts";
 import { caseNotes } from "./profileWords.ts";
 import { stationText } from "./quantityText.ts";
 
-/** One sheet with a piece of a cable's line seen from the side, and its spans in figures. */
+/** One sheet with a piece of the line seen from the side, and its spans in figures. */
 export function profileDraft(plant: Plant, row: ProfileRow, paper: RowPaper): Draft {
   return {
     key: row.key,
@@ -26,9 +28,10 @@ export function profileDraft(plant: Plant, row: ProfileRow, paper: RowPaper): Dr
   };
 }
 
-function rowName(plant: Plant, { cableId, startM, endM }: ProfileRow): string {
+function rowName(plant: Plant, { way, startM, endM }: ProfileRow): string {
   const system = plant.settings().unitSystem;
-  return `${plant.rowOf("cable", cableId).name}, ${stationText(startM, system)} to ${stationText(endM, system)}`;
+  const what = way.table === "cable" ? "" : "bare strand ";
+  return `${what}${plant.rowOf(way.table, way.id).name}, ${stationText(startM, system)} to ${stationText(endM, system)}`;
 }
 
 function drawProfile(plant: Plant, row: ProfileRow, paper: RowPaper, book: Book): Drawn {
@@ -57,8 +60,7 @@ const headingMm = 2.6;
 
 /** What is seen, and at both ends the sheets that go on. */
 function head({ plant, row, chart }: ProfileDesk, book: Book, links: SheetLink[]): readonly Mark[] {
-  const cable = plant.rowOf("cable", row.cableId);
-  const text = `${cable.name} from the side, in the direction of the light: ${plant.rowOf("cableType", cable.cableTypeId).name}`;
+  const text = wayText(plant, row.way);
   const ends = [
     { key: row.before, align: "left", x: chart.left },
     { key: row.after, align: "right", x: chart.right },
@@ -77,9 +79,19 @@ function head({ plant, row, chart }: ProfileDesk, book: Book, links: SheetLink[]
   ];
 }
 
+/** What runs along a profile, as its heading says it. */
+function wayText(plant: Plant, { table, id }: ProfileWay): string {
+  if (table === "cable") {
+    const { name, cableTypeId } = plant.rowOf(table, id);
+    return `${name} from the side, in the direction of the light: ${plant.rowOf("cableType", cableTypeId).name}`;
+  }
+  const { name, strandTypeId } = plant.rowOf(table, id);
+  return `Strand ${name} from the side, without a cable: ${plant.rowOf("strandType", strandTypeId).name}`;
+}
+
 /** The key of the lines, both scales, and what is not on the sheet. */
 function foot(desk: ProfileDesk): readonly Mark[] {
-  const { plant, across, up } = desk;
+  const { plant, row, across, up } = desk;
   const { left, right, bottom } = drawingBox;
   const notes = caseNotes(plant);
   const times = Math.round((across.denominator / up.denominator) * 10) / 10;
@@ -92,7 +104,8 @@ function foot(desk: ProfileDesk): readonly Mark[] {
     }),
   ];
   let x = left;
-  for (const one of ["stringing", "hot", "iced", "cold"] as const) {
+  const further = furtherCases.filter((one) => row.steps.some(({ span }) => span.line?.[one] !== undefined));
+  for (const one of ["stringing", "hot", "iced", "cold", ...further] as const) {
     const y = bottom + 3.2;
     const sample: readonly PaperPoint[] = [
       [x, y],
@@ -110,6 +123,8 @@ function foot(desk: ProfileDesk): readonly Mark[] {
     notes.source,
     "Dashed hairlines: wires of other parties at their measured sag, else at the sag the company assumes.",
   ];
+  if (row.steps.some((step) => step.span.structures.some((one) => one.beside)))
+    lines.push("Dotted ring: a level distance beside a building or sign, seen from its end.");
   const omitted = desk.omittedCount();
   if (omitted > 0) lines.push(`${omitted} labels found no room.`);
   marks.push(words(lines.join(" "), [left, bottom - 1], { heightMm: smallMm, grey: 0.3 }));

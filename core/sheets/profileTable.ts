@@ -3,7 +3,10 @@ import type { ProfileStep } from "../plant/profile.ts";
 import { spanClearance } from "../plant/spanClearance.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
+import { governingCase } from "../plant/strength.ts";
 import { catalogueBasis } from "../rules/rule.ts";
+import { isOver } from "../rules/withinLimit.ts";
+import { fixedText } from "../units/fixedText.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Mark } from "./displayList.ts";
 import type { PaperBox } from "./paper.ts";
@@ -31,6 +34,8 @@ function columnsOf(plant: Plant): readonly Column[] {
     { heading: "Iced sag", share: 18, align: "right" },
     { heading: "Strung tension", unit: force, share: 24, align: "right" },
     { heading: "Loaded tension", unit: force, share: 24, align: "right" },
+    { heading: "Governing case", share: 26 },
+    { heading: "Of allowed", unit: "%", share: 17, align: "right" },
     { heading: "Least to spare over", share: 52 },
     { heading: "Clearance", share: 21, align: "right" },
     { heading: "Case", share: 15 },
@@ -47,10 +52,11 @@ function cellsOf(plant: Plant, { span, inPoleId, outPoleId }: ProfileStep): read
   const known = spanSag(plant, span.spanId);
   const sags =
     known.kind === "unknown"
-      ? ["", "", "", "", ""]
+      ? ["", "", "", "", "", "", ""]
       : [
           ...[known.stringing, known.hot, known.iced].map((one) => formatLength(one.sagM, system, "sag")),
           ...[known.stringing, known.tension].map((one) => forceFigure(one.supportN, system)),
+          ...governingCells(plant, span.spanId),
         ];
   return [
     `${tag(inPoleId)} to ${tag(outPoleId)}`,
@@ -59,6 +65,15 @@ function cellsOf(plant: Plant, { span, inPoleId, outPoleId }: ProfileStep): read
     ...sags,
     ...clearanceCells(plant, span.spanId, span.why),
   ];
+}
+
+/** The case that uses most of what the strength set allows, and how much of it. */
+function governingCells(plant: Plant, spanId: string): readonly [string, string] {
+  const governing = governingCase(plant, spanId);
+  if (!governing) return ["no limit", ""];
+  const { condition, tensionN, allowedN } = governing;
+  const over = isOver(tensionN, allowedN) ? "◆ " : "";
+  return [caseWords[condition], `${over}${fixedText((tensionN / allowedN) * 100, 1)}`];
 }
 
 function clearanceCells(plant: Plant, spanId: string, why: string | null): readonly string[] {

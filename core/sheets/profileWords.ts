@@ -1,10 +1,12 @@
+import { type ExtremeCase, extremeCases, extremeRow } from "../plant/extremeWeather.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { ProfileCase } from "../plant/profileSpan.ts";
 import type { SpanClearance } from "../plant/spanClearance.ts";
+import type { Beside } from "../plant/structureClearance.ts";
+import { besideStand } from "../rules/besideShort.ts";
 import { catalogueBasis, isUnverified } from "../rules/rule.ts";
 import { isUnder } from "../rules/withinLimit.ts";
-import { metresPerInch } from "../units/constants.ts";
-import { fixedText } from "../units/fixedText.ts";
+import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { formatTemperature } from "../units/formatTemperature.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
@@ -27,8 +29,28 @@ export function clearanceLines(clearance: SpanClearance, system: UnitSystem): re
   ];
 }
 
+/** A distance beside a structure as its dimension says it, against its limit, and what stands in for it where it is too small. */
+export function besideLines(beside: Beside, system: UnitSystem): readonly LabelLine[] {
+  const stand = besideStand(beside);
+  const last =
+    stand.kind === "short"
+      ? [{ text: `◆ ${formatLength(stand.shortM, system, "height")} short`, face: "narrowBold" as const }]
+      : stand.kind === "over"
+        ? [{ text: "the line passes over it", face: "narrow" as const }]
+        : [];
+  return [
+    { text: `${clearanceText(beside.besideM, system)} beside`, face: "narrowBold", heightMm: 2.2 },
+    {
+      text: beside.limit ? `limit ${limitText(beside, system)}` : "no limit in the clearance set",
+      face: "narrow",
+      heightMm: smallMm,
+    },
+    ...last.map((line) => ({ ...line, heightMm: smallMm })),
+  ];
+}
+
 /** The limit of a clearance with its mark where nobody has read it; empty where there is none. */
-function limitText({ limit }: SpanClearance, system: UnitSystem): string {
+function limitText({ limit }: Pick<SpanClearance, "limit">, system: UnitSystem): string {
   if (!limit) return "";
   const figure = limitFigure(limit.limitM, system);
   return isUnverified(catalogueBasis(limit)) ? `${figure}, unverified` : figure;
@@ -62,18 +84,25 @@ export function overText(plant: Plant, { over }: SpanClearance): string {
   }
 }
 
-/** What the cases stand for, by the route's district, and where its figures come from. */
+/** What the cases stand for, by the route's district and what else its settings ask for, and where the figures come from. */
 export function caseNotes(plant: Plant): Readonly<Record<ProfileCase | "source", string>> {
   const system = plant.settings().unitSystem;
   const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
   const degrees = (valueC: number) => formatTemperature(valueC, system);
-  const ice =
-    system === "us" ? `${fixedText(district.iceM / metresPerInch, 2)} in` : `${fixedText(district.iceM * 1000, 1)} mm`;
+  const extreme = (condition: ExtremeCase) => {
+    const row = extremeRow(plant, condition);
+    return row ? `${row.name}, blown out, ${degrees(row.temperatureDegC)}` : "";
+  };
+  const weathers = [district, ...extremeCases.flatMap((one) => extremeRow(plant, one) ?? [])];
+  const told = weathers.map((row) => `${row.name}${isUnverified(catalogueBasis(row)) ? ", unverified" : ""}`);
   return {
     cold: `cold ${degrees(district.temperatureDegC)}`,
     stringing: "strung, nothing hung on it yet",
     hot: `hot ${degrees(district.hotDegC)}`,
-    iced: `${ice} of ice at ${degrees(district.icedDegC)}`,
-    source: `Cases: ${district.name}${isUnverified(catalogueBasis(district)) ? ", unverified" : ""}.`,
+    iced: `${formatLength(district.iceM, system, "thickness")} of ice at ${degrees(district.icedDegC)}`,
+    extremeWind: extreme("extremeWind"),
+    extremeIce: extreme("extremeIce"),
+    worker: `worker of ${formatForce(plant.settings().workerLoadN, system)} at midspan`,
+    source: `Cases: ${told.join("; ")}.`,
   };
 }

@@ -1,16 +1,10 @@
 import { cablePath } from "../plant/cablePath.ts";
-import { farPoleId, spansAtPole } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
+import { type WalkedSpan, walkSpans } from "../plant/walkSpans.ts";
 import { cablesInOrder } from "./cableOrder.ts";
-import { byText } from "./sorting.ts";
 
-/** A span walked in one direction. */
-export type Step = {
-  readonly spanId: string;
-  readonly fromPoleId: string;
-  readonly toPoleId: string;
-  readonly lengthM: number;
-};
+/** A span as sheets come by it. */
+export type Step = WalkedSpan;
 
 /** Spans that follow each other and are drawn together; every span of the route is in exactly one run. */
 export type SpanRun = {
@@ -55,24 +49,7 @@ function cableRuns(plant: Plant, cableId: string, shown: Set<string>): readonly 
   return runs;
 }
 
-function bareRuns(plant: Plant, shown: Set<string>): readonly SpanRun[] {
-  const runs: SpanRun[] = [];
-  const freeAt = (poleId: string) => spansAtPole(plant, poleId).filter((id) => !shown.has(id));
-  const poles = [...plant.route().pole.values()].sort(
-    (a, b) => byText(a.line, b.line) || a.order - b.order || byText(a.tag, b.tag) || byText(a.id, b.id),
-  );
-  const walk = (start: string) => {
-    const steps: Step[] = [];
-    let poleId = start;
-    for (let spanId = freeAt(poleId)[0]; spanId !== undefined; spanId = freeAt(poleId)[0]) {
-      shown.add(spanId);
-      const next = farPoleId(plant, spanId, poleId);
-      steps.push({ spanId, fromPoleId: poleId, toPoleId: next, lengthM: plant.rowOf("span", spanId).lengthM });
-      poleId = next;
-    }
-    if (steps.length > 0) runs.push({ cableId: null, startM: 0, steps });
-  };
-  for (const pole of poles) if (freeAt(pole.id).length % 2 === 1) walk(pole.id);
-  for (const pole of poles) while (freeAt(pole.id).length > 0) walk(pole.id);
-  return runs;
+function bareRuns(plant: Plant, shown: ReadonlySet<string>): readonly SpanRun[] {
+  const bare = plant.all("span").filter((id) => !shown.has(id));
+  return walkSpans(plant, bare).map((steps) => ({ cableId: null, startM: 0, steps }));
 }

@@ -66,9 +66,13 @@ export const attachmentWords: Readonly<Record<Attachment["kind"], string>> = {
 };
 
 /** What a case the line is shown in is called. */
-export const caseWords: Readonly<Record<ProfileCase, string>> = {
+export const caseWords: Readonly<Record<ProfileCase | "loaded", string>> = {
   cold: "cold",
   stringing: "strung",
   hot: "hot",
   iced: "iced",
+  loaded: "loaded",
+  extremeWind: "extreme wind",
+  extremeIce: "extreme ice",
+  worker: "worker",
 };

@@ -1,8 +1,12 @@
-import { metresPerFoot, pascalsPerPsf } from "../units/constants.ts";
+import { metresPerSecondPerMph, pascalsPerPsf } from "../units/constants.ts";
 import { requireFinite, requireNotNegative } from "../units/guard.ts";
 
-const metresPerSecondPerMph = (5280 * metresPerFoot) / 3600;
-const pascalsAtOneMetrePerSecond = (0.00256 * pascalsPerPsf) / metresPerSecondPerMph ** 2;
+/**
+ * Pressure of a wind of 1 m/s on a flat face, Pa: half the density of air.
+ *
+ * @source NESC Rule 250C, 0.00256 psf at 1 mph, from memory
+ */
+export const pascalsAtOneMetrePerSecond = (0.00256 * pascalsPerPsf) / metresPerSecondPerMph ** 2;
 
 /** A gust and what makes its pressure on a wire more or less; every factor 0 or more. */
 export type Gust = {

@@ -5,6 +5,7 @@
  */
 export const metresPerFoot = 0.3048;
 export const metresPerInch = 0.0254;
+export const metresPerSecondPerMph = (5280 * metresPerFoot) / 3600;
 const kgPerPound = 0.45359237;
 export const standardGravityMPerS2 = 9.80665;
 

@@ -9,8 +9,9 @@ import type { UnitSystem } from "./unitSystem.ts";
  * - clearance: like height, but rounded down, so that no measured clearance reads better than it is
  * - offset: `36 in`, `0.91 m`
  * - sag: `14.9 in`, `0.378 m`
+ * - thickness, of ice or a cable: `0.50 in`, `12.7 mm`
  */
-export type LengthStyle = "span" | "drop" | "height" | "clearance" | "offset" | "sag";
+export type LengthStyle = "span" | "drop" | "height" | "clearance" | "offset" | "sag" | "thickness";
 
 /**
  * Prints a length in the reader's units and the style of the trade.
@@ -33,6 +34,8 @@ function usText(valueM: number, style: LengthStyle): string {
       return `${fixedText(valueM / metresPerInch, 0)} in`;
     case "sag":
       return `${fixedText(valueM / metresPerInch, 1)} in`;
+    case "thickness":
+      return `${fixedText(valueM / metresPerInch, 2)} in`;
     case "height":
       return feetAndInches(Math.round(valueM / metresPerInch));
     case "clearance":
@@ -50,6 +53,8 @@ function metricText(valueM: number, style: LengthStyle): string {
       return `${fixedText(valueM, 2)} m`;
     case "sag":
       return `${fixedText(valueM, 3)} m`;
+    case "thickness":
+      return `${fixedText(valueM * 1000, 1)} mm`;
     case "clearance":
       return `${fixedText(downToWhole(valueM * 100) / 100, 2)} m`;
   }

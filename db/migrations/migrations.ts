@@ -4,10 +4,19 @@ import * as ground from "./0002-ground.ts";
 import * as strandAtPoles from "./0003-strandAtPoles.ts";
 import * as limitByVoltage from "./0004-limitByVoltage.ts";
 import * as light from "./0005-light.ts";
-import * as clearances from "./0006-clearances.ts";
+import * as extremeLoads from "./0006-extremeLoads.ts";
+import * as clearances from "./0007-clearances.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
 
 /** Every step there ever was, oldest first; one that has landed is never edited. */
-export const migrations: readonly Migration[] = [route, ground, strandAtPoles, limitByVoltage, light, clearances];
+export const migrations: readonly Migration[] = [
+  route,
+  ground,
+  strandAtPoles,
+  limitByVoltage,
+  light,
+  extremeLoads,
+  clearances,
+];

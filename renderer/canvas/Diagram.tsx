@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useMemo, useRef } from "react";
 import { Layer, Rect, Shape, Stage } from "react-konva";
 import { fitAll } from "../app/look.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
@@ -25,9 +25,9 @@ import { drawPoles } from "./drawPoles.ts";
 import { drawGroundPoints, drawGuys, drawStructures } from "./drawSite.ts";
 import { drawSpans } from "./drawSpans.ts";
 import { HoverCard } from "./HoverCard.tsx";
-import { openMeasure } from "./measureText.ts";
 import { StationRuler } from "./straight/StationRuler.tsx";
 import { useLatest } from "./useLatest.ts";
+import { useMeasure } from "./useMeasure.ts";
 import { usePicture } from "./usePicture.ts";
 import { usePointer } from "./usePointer.ts";
 import { useStageSize } from "./useStageSize.ts";
@@ -148,14 +148,6 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
 }
 
 function useLabelDrawer() {
-  const [fontCount, setFontCount] = useState(0);
-  useEffect(() => {
-    let isHere = true;
-    void document.fonts.ready.then(() => isHere && setFontCount((count) => count + 1));
-    return () => {
-      isHere = false;
-    };
-  }, []);
-  // widths measured before the font came are wrong
-  return useMemo(() => openLabelDrawer(openMeasure(fontCount)), [fontCount]);
+  const measure = useMeasure();
+  return useMemo(() => openLabelDrawer(measure), [measure]);
 }

@@ -25,7 +25,7 @@ export function drawFindings(pen: Pen, { findings, view, ink }: Picture): void {
 export function drawFindingMark(
   pen: Pen,
   ink: Ink,
-  { severity, keys }: FindingMark,
+  { severity, keys }: Pick<FindingMark, "severity" | "keys">,
   [x, y]: readonly [number, number],
 ): void {
   pen.font = lettering(10, 600);

@@ -30,6 +30,10 @@ export const glossary: readonly Term[] = [
   g("Drop", "The thin cable from a terminal's port to one living unit."),
   g("Drop reach", "The longest drop the company hangs from a port."),
   g("Express fiber", "A fiber that passes through an opening whole, on its way to somewhere further along."),
+  g(
+    "Extreme wind",
+    "The gust of a place's map that a strand bears without ice, a case beside the loading district; extreme ice with wind is another. The NESC asks for both only where a pole or its line stands over 60 ft.",
+  ),
   g("Feed", "An output at the hub that lights one fiber of the route."),
   g("Fiber", "A hair of glass that carries light; known by the colour of its tube and its own colour."),
   g("Finding", "What a rule has to say about one place of the route: an error, a warning or a note."),

@@ -25,8 +25,16 @@ export const panelWords = {
   face: (usedCount: number, count: number): string => `Face of the terminal: ${usedCount} of ${count} ports used`,
 } as const;
 
-/** Cases of clearance as a list names them. */
-export const conditionWords = { stringing: "Stringing", hot: "Hot", iced: "Iced" } as const;
+/** Cases of clearance and strength as a list names them. */
+export const conditionWords = {
+  stringing: "Stringing",
+  hot: "Hot",
+  iced: "Iced",
+  loaded: "Loaded, blown out",
+  extremeWind: "Extreme wind, blown out",
+  extremeIce: "Extreme ice, blown out",
+  worker: "Worker at midspan",
+} as const;
 
 /** What a view says that has nothing in it. */
 export const emptyWords = {

@@ -1,8 +1,8 @@
+import type { Profile } from "../../core/plant/profile.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { DiagramField } from "../tools/DiagramField.tsx";
-import type { ProfilePicture } from "./drawLine.ts";
 import { keepHeight, letProfileGo, setProfile, typedHeight } from "./profileHand.ts";
 import { pointOnProfile } from "./profileHit.ts";
 import { attachmentName, profileWords } from "./words.ts";
@@ -10,14 +10,14 @@ import { attachmentName, profileWords } from "./words.ts";
 const [fieldWidthPx, fieldHeightPx] = [240, 80];
 
 /** Where a person types how high an attachment is. */
-export function HeightField({ open, picture }: { readonly open: OpenRoute; readonly picture: ProfilePicture }) {
+export function HeightField({ open, profile }: { readonly open: OpenRoute; readonly profile: Profile }) {
   const session = useSession();
-  const { typed, attachmentId } = useView((state) => state.profile);
+  const { typed, attachmentId, frame } = useView((state) => state.profile);
   const attachment = attachmentId === null ? undefined : open.route.attachment.get(attachmentId);
   if (typed === null || !attachment) return null;
-  const [x, y] = pointOnProfile(open.plant, picture, `attachment/${attachment.id}`) ?? [0, 0];
+  const [x, y] = pointOnProfile(open.plant, { profile, frame }, `attachment/${attachment.id}`) ?? [0, 0];
   const height = typedHeight(typed, unitsOf(open));
-  const { widthPx, heightPx } = picture.frame;
+  const { widthPx, heightPx } = frame;
   return (
     <DiagramField
       label={profileWords.heightField(attachmentName(attachment))}

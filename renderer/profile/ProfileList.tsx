@@ -1,5 +1,5 @@
-import { useMemo } from "react";
-import type { Profile } from "../../core/plant/profile.ts";
+import { memo } from "react";
+import type { Profile, ProfileStep, StandingPole } from "../../core/plant/profile.ts";
 import { spanClearance } from "../../core/plant/spanClearance.ts";
 import { formatLength } from "../../core/units/formatLength.ts";
 import { formatStation } from "../../core/units/station.ts";
@@ -11,49 +11,48 @@ import { attachmentName, caseWords, profileWords } from "./words.ts";
 
 const mostRows = 120;
 
+type Props = { readonly open: OpenRoute; readonly profile: Profile };
+
 /** The profile in words, for who cannot see it: poles with their attachments, spans with their least clearance. */
-export function ProfileList({ open, profile }: { readonly open: OpenRoute; readonly profile: Profile }) {
-  const lines = useMemo(() => describe(open, profile), [open, profile]);
+export const ProfileList = memo(function ProfileList({ open, profile }: Props) {
+  const { poles, steps } = profile;
+  const told = [
+    ...poles.map((pole) => ({ key: pole.poleId, stationM: pole.stationM, words: () => poleWords(open, pole) })),
+    ...steps.map((step) => ({
+      key: step.span.spanId,
+      stationM: step.startM + 0.001,
+      words: () => spanWords(open, step),
+    })),
+  ].sort((a, b) => a.stationM - b.stationM);
   return (
     <section className="only-heard" id="described-profile" aria-label={profileWords.heardList}>
       <p>
-        {profile.poles.length} poles along {titleOf(open.plant, refKey("cable", profile.cableId))}
-        {lines.length > mostRows ? `, the first ${mostRows} poles and spans listed` : ""}.
+        {poles.length} poles along {titleOf(open.plant, refKey(profile.way.table, profile.way.id))}
+        {told.length > mostRows ? `, the first ${mostRows} poles and spans listed` : ""}.
       </p>
       <ul>
-        {lines.slice(0, mostRows).map(({ key, words }) => (
-          <li key={key}>{words}</li>
+        {told.slice(0, mostRows).map(({ key, words }) => (
+          <li key={key}>{words()}</li>
         ))}
       </ul>
     </section>
   );
+});
+
+function poleWords(open: OpenRoute, { tag, stationM, groundM, attachments }: StandingPole): string {
+  const units = unitsOf(open);
+  const heights = attachments.map((one) => `${attachmentName(one)} at ${formatLength(one.heightM, units, "height")}`);
+  const ground = groundM === null ? [profileWords.groundUnknown] : [];
+  return `Pole ${tag}, ${formatStation(stationM, units)}: ${[...ground, ...heights].join("; ")}`;
 }
 
-function describe(open: OpenRoute, { poles, steps }: Profile) {
+function spanWords(open: OpenRoute, { span: { spanId, why } }: ProfileStep): string {
   const { plant } = open;
-  const units = unitsOf(open);
-  const ofPoles = poles.map(({ poleId, tag, stationM, groundM, attachments }) => {
-    const heights = attachments.map((one) => `${attachmentName(one)} at ${formatLength(one.heightM, units, "height")}`);
-    const ground = groundM === null ? [profileWords.groundUnknown] : [];
-    return {
-      key: poleId,
-      stationM,
-      words: `Pole ${tag}, ${formatStation(stationM, units)}: ${[...ground, ...heights].join("; ")}`,
-    };
-  });
-  const ofSpans = steps.map(({ startM, span }) => {
-    const least = spanClearance(plant, span.spanId);
-    const over =
-      least &&
-      (least.over.table === "span" ? profileWords.ground : titleOf(plant, refKey(least.over.table, least.over.id)));
-    const words = least
-      ? `${profileWords.least(over ?? "")} ${formatLength(least.measuredM, units, "clearance")}, ${caseWords[least.condition].toLowerCase()}`
-      : (span.why ?? profileWords.unknownPlace);
-    return {
-      key: span.spanId,
-      stationM: startM + 0.001,
-      words: `${titleOf(plant, refKey("span", span.spanId))}: ${words}`,
-    };
-  });
-  return [...ofPoles, ...ofSpans].sort((a, b) => a.stationM - b.stationM);
+  const title = titleOf(plant, refKey("span", spanId));
+  const least = spanClearance(plant, spanId);
+  if (!least) return `${title}: ${why ?? profileWords.unknownPlace}`;
+  const { over, measuredM, condition } = least;
+  const what = over.table === "span" ? profileWords.ground : titleOf(plant, refKey(over.table, over.id));
+  const height = formatLength(measuredM, unitsOf(open), "clearance");
+  return `${title}: ${profileWords.least(what)} ${height}, ${caseWords[condition].toLowerCase()}`;
 }

@@ -1,21 +1,29 @@
 import type { Plant } from "../../core/plant/plant.ts";
-import { placeOnProfile, stepStationM } from "../../core/plant/profile.ts";
+import { poleTopM, stepStationM } from "../../core/plant/profile.ts";
+import { placeOnProfile } from "../../core/plant/profilePlace.ts";
 import { type RefKey, splitRef } from "../app/ref.ts";
 import type { Pen } from "../canvas/paint.ts";
-import type { ProfilePicture } from "./drawLine.ts";
-import { elevationY, margins, stationX, topOf } from "./frame.ts";
-import { pointOnProfile } from "./profileHit.ts";
+import { elevationY, stationScalePx, stationX } from "./frame.ts";
+import { type ProfileSight, pointOnProfile } from "./profileHit.ts";
+import type { ProfileLook } from "./profileScene.ts";
 import type { ProfileView } from "./profileView.ts";
 
 /** What is chosen, held and told about, in the accent. */
 export function drawProfileHand(
   pen: Pen,
+  { ink }: ProfileLook,
   plant: Plant,
-  picture: ProfilePicture,
-  { atM, attachmentId, hand }: ProfileView,
-  selection: readonly RefKey[],
+  sight: ProfileSight,
+  {
+    atM,
+    attachmentId,
+    hand,
+    selection,
+  }: Pick<ProfileView, "atM" | "attachmentId" | "hand"> & {
+    readonly selection: readonly RefKey[];
+  },
 ): void {
-  const { frame, ink } = picture;
+  const { frame } = sight;
   pen.strokeStyle = ink.accent;
   pen.fillStyle = ink.accent;
   if (atM !== null) {
@@ -23,16 +31,16 @@ export function drawProfileHand(
     pen.lineWidth = 1;
     pen.beginPath();
     pen.moveTo(x, 0);
-    pen.lineTo(x, frame.heightPx - margins.bottomPx / 2);
+    pen.lineTo(x, frame.heightPx - stationScalePx);
     pen.stroke();
   }
   // a wash, so that lines and letters under it stay readable
   pen.globalAlpha = 0.35;
   pen.lineWidth = 9;
-  for (const ref of selection) drawChosen(pen, plant, picture, ref);
+  for (const ref of selection) drawChosen(pen, plant, sight, ref);
   pen.globalAlpha = 1;
   const held = hand?.attachmentId ?? attachmentId;
-  const point = held === null ? null : pointOnProfile(plant, picture, `attachment/${held}`);
+  const point = held === null ? null : pointOnProfile(plant, sight, `attachment/${held}`);
   if (!point) return;
   pen.lineWidth = 2;
   pen.beginPath();
@@ -41,8 +49,7 @@ export function drawProfileHand(
   pen.stroke();
 }
 
-function drawChosen(pen: Pen, plant: Plant, picture: ProfilePicture, ref: RefKey): void {
-  const { profile, frame } = picture;
+function drawChosen(pen: Pen, plant: Plant, { profile, frame }: ProfileSight, ref: RefKey): void {
   const { table, id } = splitRef(ref);
   pen.beginPath();
   if (table === "pole") {
@@ -50,7 +57,7 @@ function drawChosen(pen: Pen, plant: Plant, picture: ProfilePicture, ref: RefKey
     if (!pole) return;
     const x = stationX(frame, pole.stationM);
     pen.moveTo(x, elevationY(frame, pole.footM));
-    pen.lineTo(x, elevationY(frame, topOf(pole)));
+    pen.lineTo(x, elevationY(frame, poleTopM(pole)));
   } else if (table === "span") {
     const step = profile.steps.find((one) => one.span.spanId === id);
     for (const [i, offsetM] of step?.span.line ? step.span.offsetsM.entries() : []) {

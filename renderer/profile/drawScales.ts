@@ -1,11 +1,10 @@
 import { metresPerFoot } from "../../core/units/constants.ts";
 import { fixedText } from "../../core/units/fixedText.ts";
 import { formatStation } from "../../core/units/station.ts";
-import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { lettering } from "../canvas/ink.ts";
 import type { Pen } from "../canvas/paint.ts";
-import type { ProfilePicture } from "./drawLine.ts";
-import { elevationAt, elevationY, stationAt, stationX } from "./frame.ts";
+import { elevationAt, elevationY, stationAt, stationScalePx, stationX } from "./frame.ts";
+import type { ProfileLook } from "./profileScene.ts";
 
 /** Room of the scale of elevations, px. */
 const gutterPx = 50;
@@ -14,11 +13,11 @@ const gutterPx = 50;
 const steps = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
 
 /** Elevations at the left, stations below. */
-export function drawScales(pen: Pen, { profile, frame, ink }: ProfilePicture, units: UnitSystem): void {
+export function drawScales(pen: Pen, { frame, ink, units }: ProfileLook, lengthM: number): void {
   const unitM = units === "us" ? metresPerFoot : 1;
   pen.fillStyle = ink.ground;
   pen.fillRect(0, 0, gutterPx, frame.heightPx);
-  pen.fillRect(0, frame.heightPx - 20, frame.widthPx, 20);
+  pen.fillRect(0, frame.heightPx - stationScalePx, frame.widthPx, stationScalePx);
   pen.font = lettering(11 * ink.letterFrac, 400);
   pen.fillStyle = ink.soft;
   pen.strokeStyle = ink.hair;
@@ -34,14 +33,14 @@ export function drawScales(pen: Pen, { profile, frame, ink }: ProfilePicture, un
   pen.fillText(units === "us" ? "ft" : "m", gutterPx - 8, 12);
   const along = unitM * stepFor(80 / (frame.pxPerM * unitM));
   pen.textAlign = "center";
-  const toM = Math.min(profile.lengthM, stationAt(frame, frame.widthPx));
+  const toM = Math.min(lengthM, stationAt(frame, frame.widthPx));
   for (let m = Math.max(0, Math.ceil(stationAt(frame, gutterPx) / along) * along); m <= toM; m += along) {
     const x = stationX(frame, m);
     pen.fillText(formatStation(m, units), x, frame.heightPx - 8);
-    line(pen, [x, frame.heightPx - 20], [x, frame.heightPx - 16]);
+    line(pen, [x, frame.heightPx - stationScalePx], [x, frame.heightPx - 16]);
   }
-  line(pen, [gutterPx, 0], [gutterPx, frame.heightPx - 20]);
-  line(pen, [gutterPx, frame.heightPx - 20], [frame.widthPx, frame.heightPx - 20]);
+  line(pen, [gutterPx, 0], [gutterPx, frame.heightPx - stationScalePx]);
+  line(pen, [gutterPx, frame.heightPx - stationScalePx], [frame.widthPx, frame.heightPx - stationScalePx]);
 }
 
 function stepFor(least: number): number {

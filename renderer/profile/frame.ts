@@ -1,4 +1,4 @@
-import type { Profile } from "../../core/plant/profile.ts";
+import { type Profile, poleTopM } from "../../core/plant/profile.ts";
 
 /** Which part of a profile is shown, at a scale along and one up. */
 export type Frame = {
@@ -13,7 +13,10 @@ export type Frame = {
 };
 
 /** Room for the scales at the left and below, and for marks above, px. */
-export const margins = { leftPx: 84, rightPx: 40, topPx: 44, bottomPx: 40 } as const;
+const margins = { leftPx: 84, rightPx: 40, topPx: 44, bottomPx: 58 } as const;
+
+/** Height of the scale of stations at the lower edge, px. */
+export const stationScalePx = 20;
 
 const [leastPxPerM, mostPxPerM] = [0.01, 60];
 const [leastUpPxPerM, mostUpPxPerM] = [0.5, 200];
@@ -60,7 +63,7 @@ export function panFrame(frame: Frame, dxPx: number, dyPx: number): Frame {
 /** Shows a stretch of a profile whole, from the lowest ground to the highest thing in it. */
 export function fitFrame(frame: Frame, profile: Profile, fromM = 0, toM = profile.lengthM): Frame {
   const within = profile.poles.filter((pole) => pole.stationM >= fromM - 1 && pole.stationM <= toM + 1);
-  const tops = within.map(topOf);
+  const tops = within.map(poleTopM);
   const grounds = profile.steps
     .filter((step) => step.startM < toM && step.startM + step.span.lengthM > fromM)
     .flatMap((step) => step.span.ground?.map((point) => point.groundM) ?? []);
@@ -78,9 +81,4 @@ export function frameWith(frame: Frame, stationM: number): Frame {
   const x = stationX(frame, stationM);
   const isShown = x > margins.leftPx && x < frame.widthPx - margins.rightPx;
   return isShown ? frame : { ...frame, leftM: stationM - frame.widthPx / 2 / frame.pxPerM };
-}
-
-/** Elevation of a pole's top, or of its highest attachment where that is unknown, m. */
-export function topOf({ footM, aboveGroundM, attachments }: Profile["poles"][number]): number {
-  return footM + (aboveGroundM ?? (attachments.at(-1)?.heightM ?? 6) + 0.6);
 }

@@ -1,9 +1,8 @@
 import type { RefObject } from "react";
 import type { Plant } from "../../core/plant/plant.ts";
 import type { RefKey } from "../app/ref.ts";
-import type { ProfilePicture } from "./drawLine.ts";
 import { elevationAt } from "./frame.ts";
-import { pointOnProfile } from "./profileHit.ts";
+import { type ProfileSight, pointOnProfile } from "./profileHit.ts";
 
 /** What a test may ask of the profile, which is opaque to it otherwise. */
 export type ProfileHandle = {
@@ -21,17 +20,17 @@ declare global {
 
 /** Puts the test handle on the page; only where its address asks for it. */
 export function offerProfileHandle(
-  now: () => { readonly plant: Plant; readonly picture: ProfilePicture },
+  now: () => ProfileSight & { readonly plant: Plant },
   paper: RefObject<HTMLElement | null>,
 ): void {
   if (!new URLSearchParams(location.search).has("view-handle")) return;
   const box = (): DOMRect => paper.current?.getBoundingClientRect() ?? new DOMRect();
   window.__profile = {
     toScreen(ref) {
-      const { plant, picture } = now();
-      const point = pointOnProfile(plant, picture, ref);
+      const sight = now();
+      const point = pointOnProfile(sight.plant, sight, ref);
       return point ? { x: box().x + point[0], y: box().y + point[1] } : null;
     },
-    elevationM: (y) => elevationAt(now().picture.frame, y - box().y),
+    elevationM: (y) => elevationAt(now().frame, y - box().y),
   };
 }

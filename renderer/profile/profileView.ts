@@ -1,3 +1,4 @@
+import type { RefKey } from "../app/ref.ts";
 import type { Draft } from "./draft.ts";
 import type { Frame } from "./frame.ts";
 
@@ -15,8 +16,8 @@ export type ProfileView = {
   readonly isOpen: boolean;
   /** Part of the height it takes. */
   readonly sizeFrac: number;
-  /** Cable whose path is shown; null takes the first. */
-  readonly cableId: string | null;
+  /** Cable, or strand section without one, that is shown; null takes the first. */
+  readonly way: RefKey | null;
   readonly frame: Frame;
   /** Station that is told about, m; null for none. */
   readonly atM: number | null;
@@ -30,7 +31,7 @@ export type ProfileView = {
 export const plainProfile: ProfileView = {
   isOpen: false,
   sizeFrac: 0.55,
-  cableId: null,
+  way: null,
   frame: { leftM: 0, baseM: 0, pxPerM: 1, upPxPerM: 10, widthPx: 0, heightPx: 0 },
   atM: null,
   attachmentId: null,

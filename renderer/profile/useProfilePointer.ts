@@ -1,13 +1,13 @@
 import { type RefObject, useEffect } from "react";
+import type { Profile } from "../../core/plant/profile.ts";
 import { chooseAndShow, goToFinding } from "../app/look.ts";
 import { openRouteOf, type Session } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
 import { useLatest } from "../canvas/useLatest.ts";
-import type { ProfilePicture } from "./drawLine.ts";
 import { elevationAt, elevationY, panFrame, stationAt, zoomFrame } from "./frame.ts";
-import { profileFindings } from "./profileFindings.ts";
+import { findingMarkPoint, findingsOnProfile, profileFindingMarks } from "./profileFindings.ts";
 import { carryAttachment, hangAttachment, letProfileGo, setProfile, takeAttachment } from "./profileHand.ts";
-import { attachmentUnder, rowUnder } from "./profileHit.ts";
+import { attachmentUnder, type ProfileSight, rowUnder } from "./profileHit.ts";
 
 /** Farther than this a press is a drag, px. */
 const dragPx = 4;
@@ -20,13 +20,14 @@ type Gesture =
   | { readonly kind: "none" };
 
 /** Mouse, pen and wheel on the profile. */
-export function useProfilePointer(paper: RefObject<HTMLElement | null>, picture: ProfilePicture): void {
+export function useProfilePointer(paper: RefObject<HTMLElement | null>, profile: Profile): void {
   const session = useSession();
-  const latest = useLatest(picture);
+  const latest = useLatest(profile);
   useEffect(() => {
     const element = paper.current;
     if (!element) return undefined;
     let gesture: Gesture | null = null;
+    const sight = (): ProfileSight => ({ profile: latest.current, frame: session.view.getState().profile.frame });
     const place = (event: MouseEvent): readonly [number, number] => {
       const box = element.getBoundingClientRect();
       return [event.clientX - box.x, event.clientY - box.y];
@@ -41,17 +42,17 @@ export function useProfilePointer(paper: RefObject<HTMLElement | null>, picture:
           kind: "press",
           x,
           y,
-          attachmentId: event.button === 1 ? null : attachmentUnder(latest.current, x, y),
+          attachmentId: event.button === 1 ? null : attachmentUnder(sight(), x, y),
         };
       },
       pointermove(event: PointerEvent) {
         const [x, y] = place(event);
-        if (gesture) gesture = carryOn(session, latest.current, gesture, [x, y], !event.ctrlKey && !event.metaKey);
-        else if (isOnPaper(event)) setProfile(session, { atM: inPath(latest.current, x) });
+        if (gesture) gesture = carryOn(session, sight(), gesture, [x, y], !event.ctrlKey && !event.metaKey);
+        else if (isOnPaper(event)) setProfile(session, { atM: inPath(sight(), x) });
       },
       pointerup(event: PointerEvent) {
         const [x, y] = place(event);
-        if (gesture?.kind === "press") click(session, latest.current, x, y, gesture.attachmentId);
+        if (gesture?.kind === "press") click(session, sight(), x, y, gesture.attachmentId);
         if (gesture?.kind === "carry") void hangAttachment(session);
         gesture = null;
       },
@@ -82,16 +83,16 @@ export function useProfilePointer(paper: RefObject<HTMLElement | null>, picture:
 
 function carryOn(
   session: Session,
-  picture: ProfilePicture,
+  sight: ProfileSight,
   gesture: Gesture,
   [x, y]: readonly [number, number],
   isSnapping: boolean,
 ): Gesture {
-  const { frame } = picture;
+  const { frame } = sight;
   if (gesture.kind === "press") {
     if (Math.hypot(x - gesture.x, y - gesture.y) < dragPx) return gesture;
     if (gesture.attachmentId !== null)
-      return takeHold(session, picture, gesture.attachmentId, [gesture.y, y], isSnapping);
+      return takeHold(session, sight, gesture.attachmentId, [gesture.y, y], isSnapping);
   }
   if (gesture.kind === "carry") {
     // Escape gives it up while the button is still down
@@ -108,7 +109,7 @@ function carryOn(
 
 function takeHold(
   session: Session,
-  { profile, frame }: ProfilePicture,
+  { profile, frame }: ProfileSight,
   attachmentId: string,
   [pressedY, y]: readonly [number, number],
   isSnapping: boolean,
@@ -122,9 +123,13 @@ function takeHold(
   return { kind: "carry", footM: pole.footM, offPx };
 }
 
-function click(session: Session, picture: ProfilePicture, x: number, y: number, attachmentId: string | null): void {
+function click(session: Session, sight: ProfileSight, x: number, y: number, attachmentId: string | null): void {
   const open = openRouteOf(session);
-  const mark = profileFindings(open, picture).find((one) => Math.hypot(one.x - x, one.y - y) <= 11);
+  const { frame } = sight;
+  const mark = profileFindingMarks(findingsOnProfile(open, sight.profile), frame).find((one) => {
+    const [markX, markY] = findingMarkPoint(frame, one);
+    return Math.hypot(markX - x, markY - y) <= 11;
+  });
   const finding = mark?.keys.map((key) => open.findings.get(key)).find((one) => one !== undefined);
   if (finding) {
     goToFinding(session, finding);
@@ -136,12 +141,12 @@ function click(session: Session, picture: ProfilePicture, x: number, y: number, 
     chooseAndShow(session, [`pole/${attachment.poleId}`]);
     return;
   }
-  const ref = rowUnder(picture, x, y);
+  const ref = rowUnder(sight, x, y);
   if (ref) chooseAndShow(session, [ref]);
   else session.view.setState({ selection: [] });
 }
 
-function inPath({ profile, frame }: ProfilePicture, x: number): number {
+function inPath({ profile, frame }: ProfileSight, x: number): number {
   return Math.min(profile.lengthM, Math.max(0, stationAt(frame, x)));
 }
 

@@ -7,11 +7,12 @@ export const profileWords = {
   show: "Show the profile",
   hide: "Put the profile away",
   room: "Profile",
-  hand: "Profile along the cable. Left and right walk from station to station, up and down choose an attachment of the pole, Enter types its height; 0 shows the whole path, 2 the span here, plus and minus zoom.",
+  hand: "Profile along the line. Left and right walk from station to station, up and down choose an attachment of the pole, Enter types its height; 0 shows the whole path, 2 the span here, plus and minus zoom.",
   divider: "Size of the profile",
-  cable: "Cable",
+  way: "Cable or strand",
+  bareStrand: (name: string) => `Strand ${name}, no cable`,
   fit: "Show the whole path",
-  noCable: "No cable runs along this route yet. String a line first, then its profile stands here.",
+  noWay: "No strand and no cable runs along this route yet. String a line first, then its profile stands here.",
   groundUnknown: "ground unknown",
   heardList: "What the profile shows",
   key: "Lines",
@@ -26,7 +27,6 @@ export const profileWords = {
   over: (what: string) => `Over ${what}`,
   least: (what: string) => `Least over ${what}`,
   atPole: (what: string) => `From ${what} at the pole`,
-  short: (by: string) => `${by} short`,
 } as const;
 
 /** Words of the field for how tight a strand is strung. */
@@ -37,11 +37,23 @@ export const tensionWords = {
   between: "A strand is strung to a sag of 0.2 to 5 % of its span here.",
 } as const;
 
+/** Words of dimensions. */
+export const dimensionWords = {
+  beside: (distance: string) => `${distance} beside`,
+  limit: (limit: string, isUnverified: boolean) => `limit ${limit}${isUnverified ? ", unverified" : ""}`,
+  noLimit: "no limit in the clearance set",
+  passesOver: "the line passes over it",
+  short: (by: string) => `◆ ${by} short`,
+} as const;
+
 export const caseWords: Readonly<Record<ProfileCase, string>> = {
   cold: "Cold",
   stringing: "Strung",
   hot: "Hot",
   iced: "Iced",
+  extremeWind: "Extreme wind",
+  extremeIce: "Extreme ice",
+  worker: "Worker at midspan",
 };
 
 /** What an attachment is called: what it is and whose. */

@@ -3,7 +3,7 @@ import type { Route } from "../../core/model/route.ts";
 import type { TableName } from "../../core/model/tables.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { useLookOnly } from "../app/useLookOnly.ts";
-import { type Cell, cellText, columnForm, readCell } from "./columnForm.ts";
+import { type Cell, cellText, chosenCell, columnForm, readCell } from "./columnForm.ts";
 
 type FieldProps = {
   readonly route: Route;
@@ -40,10 +40,10 @@ function Field({ route, table, column, value, units, id, onKeep }: FieldProps & 
     return (
       <select
         id={id}
-        value={String(value)}
+        value={String(value ?? "")}
         disabled={lookOnly !== null}
         title={lookOnly ?? undefined}
-        onChange={(event) => onKeep(event.target.value)}
+        onChange={(event) => onKeep(chosenCell(event.target.value))}
       >
         {form.options.map((one) => (
           <option key={one.value} value={one.value}>

@@ -23,7 +23,7 @@ const companysOwn: Read = { basisDocument: "", basisClause: "", basisEdition: ""
 export function StandardBasis(props: {
   readonly open: OpenRoute;
   readonly column: StandardColumn;
-  readonly value: string | number;
+  readonly value: string | number | null;
   /** What the program says of the value it brought; a route of an older file knows no other source. */
   readonly shipped: Shipped | undefined;
 }) {
@@ -55,7 +55,7 @@ export function StandardBasis(props: {
   );
 }
 
-function ofShipped(shipped: Shipped | undefined, value: string | number): Read {
+function ofShipped(shipped: Shipped | undefined, value: string | number | null): Read {
   if (!shipped || shipped.value !== value) return { ...companysOwn, basisDocument: words.ownValue };
   const { document, clause, edition, mark } = shipped;
   return { basisDocument: document, basisClause: clause, basisEdition: edition, basisMark: mark };

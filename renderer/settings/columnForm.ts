@@ -4,7 +4,7 @@ import type { Route } from "../../core/model/route.ts";
 import { type TableName, tables } from "../../core/model/tables.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import { quantityKind, quantityText, readQuantity } from "./quantity.ts";
-import { markWords, unitWords, valueWords, wrongWords } from "./words.ts";
+import { chosenNone, markWords, unitWords, valueWords, wrongWords } from "./words.ts";
 
 export type Cell = string | number | boolean | null;
 
@@ -13,13 +13,27 @@ export type ColumnForm =
   | { readonly kind: "figure" | "words" }
   | { readonly kind: "choice"; readonly options: readonly { readonly value: string; readonly words: string }[] };
 
+/** The option that stands for no row. */
+const none = "";
+
+/** What a choice gives the column. */
+export function chosenCell(option: string): Cell {
+  return option === none ? null : option;
+}
+
 /** How a column of a table is edited in this route. */
 export function columnForm(route: Route, table: TableName, column: string, value: Cell): ColumnForm {
   const target = Object.entries<TableName>(references[table]).find(([name]) => name === column)?.[1];
   if (target) {
-    const rows = [...route[target].values()].map((row) => ({ value: row.id, words: nameOf(row) }));
-    const none = mayBeNone(table, column) ? [{ value: "", words: unitWords.none }] : [];
-    return { kind: "choice", options: [...none, ...rows] };
+    const rows = [...route[target].values()];
+    const mayBeNone = columnSchema(table, column)?.safeParse(null).success === true;
+    return {
+      kind: "choice",
+      options: [
+        ...(mayBeNone ? [{ value: none, words: chosenNone }] : []),
+        ...rows.map((row) => ({ value: row.id, words: nameOf(row) })),
+      ],
+    };
   }
   const options = listOf(columnSchema(table, column));
   if (options)
@@ -43,17 +57,11 @@ export function readCell(
   units: UnitSystem,
 ): ReadCell {
   const read: ReadCell =
-    form.kind === "figure"
-      ? readQuantity(text, quantityKind(column), units)
-      : { ok: true, value: text === "" && mayBeNone(table, column) ? null : text };
+    form.kind === "figure" ? readQuantity(text, quantityKind(column), units) : { ok: true, value: text };
   if (!read.ok) return read;
   const checked = columnSchema(table, column)?.safeParse(read.value);
   if (checked?.success !== false) return read;
   return { ok: false, what: wrongWords.notHere(form.kind === "figure", limitWords(checked.error.issues[0])) };
-}
-
-function mayBeNone(table: TableName, column: string): boolean {
-  return columnSchema(table, column)?.safeParse(null).success === true;
 }
 
 function limitWords(issue: z.core.$ZodIssue | undefined): string {

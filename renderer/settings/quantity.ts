@@ -2,6 +2,7 @@ import {
   kgPerM3PerPoundPerCubicFoot,
   metresPerFoot,
   metresPerInch,
+  metresPerSecondPerMph,
   newtonsPerPoundForce,
   nPerMPerPoundPerFoot,
   pascalsPerPsf,
@@ -21,6 +22,7 @@ export type QuantityKind =
   | "force"
   | "line"
   | "pressure"
+  | "speed"
   | "modulus"
   | "density"
   | "expansion"
@@ -48,6 +50,7 @@ const units: Readonly<Record<Exclude<QuantityKind, "temperature">, Readonly<Reco
   force: { us: { unit: "lbf", si: newtonsPerPoundForce }, metric: { unit: "N", si: 1 } },
   line: { us: { unit: "lb/ft", si: nPerMPerPoundPerFoot }, metric: { unit: "N/m", si: 1 } },
   pressure: { us: { unit: "psf", si: pascalsPerPsf }, metric: { unit: "Pa", si: 1 } },
+  speed: { us: { unit: "mph", si: metresPerSecondPerMph }, metric: { unit: "m/s", si: 1 } },
   modulus: { us: { unit: "ksi", si: pascalsPerPsi * 1000 }, metric: { unit: "GPa", si: 1e9 } },
   density: { us: { unit: "lb/ft³", si: kgPerM3PerPoundPerCubicFoot }, metric: { unit: "kg/m³", si: 1 } },
   expansion: { us: { unit: "per °F", si: 1.8 }, metric: { unit: "per °C", si: 1 } },
@@ -102,6 +105,7 @@ const endings: readonly (readonly [string, QuantityKind])[] = [
   ["PerC", "expansion"],
   ["MPerV", "lengthPerVolt"],
   ["NPerM", "line"],
+  ["MPerS", "speed"],
   ["DegC", "temperature"],
   ["modulusPa", "modulus"],
   ["Count", "count"],

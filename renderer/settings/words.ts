@@ -43,7 +43,7 @@ export const wrongWords = {
   noTemperature: (unit: string): string => `"${unit}" is not a temperature. Write °F or °C.`,
 } as const;
 
-export const unitWords = { us: "Feet and inches", metric: "Metric", none: "none" } as const;
+export const unitWords = { us: "Feet and inches", metric: "Metric" } as const;
 
 /** How far a figure can be trusted, in words. */
 export const markWords = {
@@ -64,6 +64,9 @@ export const catalogueWords: Readonly<Record<CatalogueName, string>> = {
   strengthSet: "Strength sets",
   strengthLimit: "Strength limits",
   loadingDistrict: "Loading districts",
+  extremeWind: "Extreme wind",
+  extremeIce: "Extreme ice with wind",
+  windFactor: "Factors of extreme wind",
   opticalClass: "Optical classes",
   hardware: "Hardware",
 };
@@ -95,6 +98,15 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   sagMatchFrac: ["Sag beside a neighbour", "How far our sag may differ from a neighbour's line, over the neighbour's."],
   dropSagFrac: ["Drop sag", "Sag of a drop over its run."],
   loadingDistrictId: ["Loading district", "Wind and ice the strand is checked under."],
+  extremeWindId: [
+    "Extreme wind",
+    "Gust of the place's wind map, without ice. The strand is checked under it beside the district's load.",
+  ],
+  extremeIceId: ["Extreme ice with wind", "Ice and gust of the place's ice map, checked beside the district's load."],
+  workerLoadN: [
+    "Worker on the strand",
+    "A person with chair and tools at midspan, in still air at the stringing temperature. 0: not checked.",
+  ],
   strandTypeId: ["Strand", "Strung where no other is chosen."],
   dropTypeId: ["Drop cable", "Run where no other is chosen."],
   opticalClassId: ["Optical class", "Limits of light the route is checked against."],
@@ -114,6 +126,9 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   lashingNPerM: ["Lashing wire", "Its weight along the span."],
   billAllowanceFrac: ["Bill allowance", "Added to lengths in the bill of materials."],
 };
+
+/** The choice of no row: the route is not checked under it. */
+export const chosenNone = "Not checked";
 
 /** Columns of the catalogues as people call them. */
 const columnWords: Readonly<Record<string, string>> = {
@@ -159,6 +174,13 @@ const columnWords: Readonly<Record<string, string>> = {
   iceM: "Ice",
   iceDensityKgPerM3: "Ice density",
   windPa: "Wind",
+  gustMPerS: "Gust",
+  shapeFactor: "Shape factor",
+  importanceFactor: "Importance factor",
+  aboveM: "Asked for above",
+  kind: "Goes by",
+  upToM: "Holds up to",
+  factor: "Factor",
   temperatureDegC: "Temperature under load",
   constantNPerM: "Constant added to the load",
   hotDegC: "Hot condition for clearance",

@@ -8,6 +8,7 @@ import { type Kind, kindOf, kinds } from "./kinds.ts";
 import { TableButton } from "./TableButton.tsx";
 import { TableGrid } from "./TableGrid.tsx";
 import { plainLayout } from "./tableLayout.ts";
+import { useAskedKind } from "./useAskedKind.ts";
 import { tableWords } from "./words.ts";
 
 const buttons = ["tableAdd", "tableRemove", "tableFill", "tableCopyHeadings", "tableReset", "tablesBeside", "tables"];
@@ -22,15 +23,16 @@ export function TablesPanel({ open, sizeFrac }: { readonly open: OpenRoute; read
   );
 }
 
-function KindTable({ open, kind }: { readonly open: OpenRoute; readonly kind: Kind }) {
+function KindTable({ open, kind: whole }: { readonly open: OpenRoute; readonly kind: Kind }) {
   const session = useSession();
+  const kind = useAskedKind(open, whole);
   const layout = useView((state) => state.ways.tables[kind.id] ?? plainLayout);
   const lay = (next: TableLayout): void =>
     keepWays(session, { tables: { ...session.view.getState().ways.tables, [kind.id]: next } });
   return (
     <>
       <div className="tables-bar">
-        <Tabs chosen={kind} />
+        <Tabs chosen={whole} />
         <ColumnChooser kind={kind} layout={layout} lay={lay} />
         {buttons.map((id) => (
           <TableButton key={id} actionId={id} />

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { profileOf } from "../../core/plant/profile.ts";
+import { profileAlong, profileOf } from "../../core/plant/profile.ts";
 import type { RefKey } from "../../renderer/app/ref.ts";
 import type { ProfileHandle } from "../../renderer/profile/profileHandle.ts";
 import { selection } from "./diagram.ts";
@@ -14,6 +14,12 @@ const { opened } = eachOnDemo(async ({ page }) => {
 
 const hand = (page: Page) => page.locator("[data-profile]");
 
+const shownWay = (page: Page) => page.getByRole("combobox", { name: "Cable or strand" });
+
+async function shownCableId(page: Page): Promise<string> {
+  return (await shownWay(page).inputValue()).replace("cable/", "");
+}
+
 /** Middle of a row on the profile, in page pixels. */
 async function onProfile(page: Page, ref: RefKey): Promise<NonNullable<ReturnType<ProfileHandle["toScreen"]>>> {
   const point = await page.evaluate((wanted) => window.__profile?.toScreen(wanted) ?? null, ref);
@@ -24,7 +30,7 @@ async function onProfile(page: Page, ref: RefKey): Promise<NonNullable<ReturnTyp
 /** Shows the span of the demo's first strand attachment from near, so that attachments stand apart; answers with the attachment. */
 async function nearStrand() {
   const { page, session } = opened();
-  const cableId = await page.getByRole("combobox", { name: "Cable" }).inputValue();
+  const cableId = await shownCableId(page);
   const { poles } = profileOf(session.plant, cableId);
   const pole = poles[1];
   const strand = pole?.attachments.find((one) => one.kind === "ourStrand");
@@ -68,6 +74,46 @@ describe("the profile", () => {
     expect(await selection(page)).not.toEqual([pole.poleId]);
     await page.mouse.click(foot.x, foot.y + 4);
     await expect.poll(() => selection(page)).toEqual([pole.poleId]);
+  });
+
+  test("another cable picked here stays, though something on the first is chosen; what is chosen next brings its own", async () => {
+    const { page } = opened();
+    const { pole } = await nearStrand();
+    const [first, second] = await shownWay(page)
+      .locator("option")
+      .evaluateAll((all) => all.map((one) => (one as HTMLOptionElement).value)); // a select holds nothing else
+    if (!(first && second)) throw new Error("the demo has one cable only");
+    await shownWay(page).selectOption(second);
+    await expect
+      .poll(() => page.evaluate((ref) => window.__profile?.toScreen(ref) ?? null, `pole/${pole.poleId}` as const))
+      .toBeNull();
+    expect(await shownWay(page).inputValue()).toBe(second);
+    await hand(page).focus();
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(() => selection(page)).not.toEqual([pole.poleId]);
+    expect(await shownWay(page).inputValue()).toBe(second);
+  });
+
+  test("strand without a cable is shown too", async () => {
+    const { page, session } = opened();
+    const cableId = await shownCableId(page);
+    const [run] = [...session.route().cableRun.values()].filter((one) => one.cableId === cableId).slice(-1);
+    const sectionId = run && session.plant.rowOf("span", run.spanId).strandSectionId;
+    if (!(run && sectionId)) throw new Error("the demo's cable lies on strand");
+    session.run("row.remove", { table: "cableRun", id: run.id });
+    await page.reload();
+    await page.locator("canvas").first().waitFor();
+    await page.keyboard.press("Control+e");
+    await shownWay(page).selectOption(`strandSection/${sectionId}`);
+    const [step] = profileAlong(session.plant, { table: "strandSection", id: sectionId }).steps;
+    await expect
+      .poll(() => page.evaluate((ref) => window.__profile?.toScreen(ref) ?? null, `span/${step?.span.spanId}` as const))
+      .not.toBeNull();
+    await hand(page).focus();
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    expect(await page.locator("[data-card=station]").textContent()).toContain("Iced");
   });
 
   test("an attachment is dragged down with its height and the clearances told live; letting go is one edit, undo takes it back", async () => {
@@ -150,7 +196,7 @@ describe("the profile", () => {
 
   test("its twin for who hears it names every pole and the least clearance of its spans", async () => {
     const { page, session } = opened();
-    const cableId = await page.getByRole("combobox", { name: "Cable" }).inputValue();
+    const cableId = await shownCableId(page);
     const { poles } = profileOf(session.plant, cableId);
     const list = page.locator("#described-profile li");
     const words = await list.allTextContents();
@@ -161,7 +207,7 @@ describe("the profile", () => {
   test("the strand of the span at hand is strung tighter and hangs higher at once; leaving the field ends the one step of undo", async () => {
     const { page, session } = opened();
     const { pole } = await nearStrand();
-    const cableId = await page.getByRole("combobox", { name: "Cable" }).inputValue();
+    const cableId = await shownCableId(page);
     const step = profileOf(session.plant, cableId).steps.findLast((one) => one.startM <= pole.stationM);
     const sectionId = session.plant.rowOf("span", step?.span.spanId ?? "").strandSectionId ?? "";
     const sagFrac = () => session.route().strandSection.get(sectionId)?.stringingSagFrac ?? Number.NaN;

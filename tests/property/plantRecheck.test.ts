@@ -10,6 +10,7 @@ import { openPlant } from "../../core/plant/plant.ts";
 import { openChecker } from "../../core/rules/checker.ts";
 import { smallRoute } from "../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../fixtures/route/checkRoute.ts";
+import { extremeRoute } from "../fixtures/route/extremeRoute.ts";
 import { withLateral } from "../fixtures/route/faultyRoutes.ts";
 
 /** A wild edit: some column of some row takes the value another row of the table has there, or the row goes, or is doubled. */
@@ -83,7 +84,7 @@ describe("checking after an edit", () => {
   it("answers with what is gone and what is found, so that a list kept by them is the list of everything", () => {
     fc.assert(
       fc.property(fc.array(wildEdit, { minLength: 1, maxLength: 8 }), (edits) => {
-        let route = smallRoute();
+        let route = extremeRoute();
         const checker = openChecker(openPlant(route));
         const kept = new Map(checker.findings().map((one) => [one.key, one]));
         for (const [serial, edit] of edits.entries()) {

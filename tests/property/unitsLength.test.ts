@@ -8,8 +8,16 @@ const lengthM = fc.double({ min: -5000, max: 5000, noNaN: true });
 
 /** One unit of the last printed digit, m. */
 const printedDigitM: Readonly<Record<UnitSystem, Readonly<Record<LengthStyle, number>>>> = {
-  us: { span: 0.3048, drop: 0.3048, height: 0.0254, clearance: 0.0254, offset: 0.0254, sag: 0.00254 },
-  metric: { span: 0.1, drop: 0.1, height: 0.01, clearance: 0.01, offset: 0.01, sag: 0.001 },
+  us: {
+    span: 0.3048,
+    drop: 0.3048,
+    height: 0.0254,
+    clearance: 0.0254,
+    offset: 0.0254,
+    sag: 0.00254,
+    thickness: 0.000254,
+  },
+  metric: { span: 0.1, drop: 0.1, height: 0.01, clearance: 0.01, offset: 0.01, sag: 0.001, thickness: 0.0001 },
 };
 
 function printAndReadM(valueM: number, system: UnitSystem, style: LengthStyle): number {
@@ -19,7 +27,7 @@ function printAndReadM(valueM: number, system: UnitSystem, style: LengthStyle): 
 }
 
 const systems = fc.constantFrom<UnitSystem>("us", "metric");
-const nearestStyles = fc.constantFrom<LengthStyle>("span", "drop", "height", "offset", "sag");
+const nearestStyles = fc.constantFrom<LengthStyle>("span", "drop", "height", "offset", "sag", "thickness");
 
 describe("printing and reading a length", () => {
   it("a printed length reads back within half its last digit", () => {

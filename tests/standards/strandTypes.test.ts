@@ -36,6 +36,51 @@ describe(sourceTitle(messengers), () => {
   });
 });
 
+const strandTable: Source = {
+  document:
+    "ASTM A475 table 1, seven-wire zinc-coated strand; area of seven wires. 5/16, 3/8, 7/16 and 1/2 in: weight, high strength and extra high strength read second-hand in a trade table",
+  edition: "A475-78",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(strandTable), () => {
+  const grades = ["common", "sm", "hs", "ehs", "u"] as const;
+  /** Id of a strand sold under a trade name, which stands for a size and a grade of the table. */
+  const soldAs: Readonly<Record<string, string>> = {
+    "1-4-ehs": "strand-6-6m",
+    "5-16-u": "strand-6m",
+    "3-8-u": "strand-10m",
+    "7-16-u": "strand-16m",
+    "1-2-u": "strand-25m",
+  };
+  // size, diameter in, weight lb/1000 ft, area in2, then lbf of common, Siemens-Martin, high, extra high strength and utilities
+  it.each([
+    ["3-16", "0.188", "73", "0.0211", ["1150", "1900", "2850", "3990", ""]],
+    ["7-32", "0.219", "98", "0.0285", ["1540", "2560", "3850", "5400", ""]],
+    ["1-4", "0.250", "121", "0.0352", ["1900", "3150", "4750", "6650", ""]],
+    ["9-32", "0.281", "164", "0.0475", ["2570", "4250", "6400", "8950", "4600"]],
+    ["5-16", "0.3125", "205", "0.0595", ["3200", "5350", "8000", "11200", ""]],
+    ["5-16", "0.3125", "225", "0.0653", ["", "", "", "", "6000"]],
+    ["3-8", "0.375", "273", "0.0792", ["4250", "6950", "10800", "15400", "11500"]],
+    ["7-16", "0.4375", "399", "0.1156", ["5700", "9350", "14500", "20800", "18000"]],
+    ["1-2", "0.500", "517", "0.1497", ["7400", "12100", "18800", "26900", "25000"]],
+  ])("%s in: %s in thick, %s lb/1000 ft, %s in2, breaks at %s lbf by grade", (size, ...printed) => {
+    const [diameter, weight, area, breaking] = printed;
+    // The table prints the area of 9/32 in, 0.04755 in2, cut rather than rounded.
+    const areaUnitCount = size === "9-32" ? 1 : 0.5;
+    for (const [at, lbf] of breaking.entries()) {
+      if (lbf === "") continue;
+      const id = soldAs[`${size}-${grades[at]}`] ?? `strand-a475-${size}-${grades[at]}`;
+      const figure = (column: string) => catalogueFigure("strandType", id, column);
+      expectPrinted(figure("diameterM") / metresPerInch, diameter);
+      expectPrinted((1000 * figure("weightNPerM")) / nPerMPerPoundPerFoot, weight);
+      expectPrinted(figure("areaM2") / metresPerInch ** 2, area, areaUnitCount);
+      expectPrinted(figure("breakingN") / newtonsPerPoundForce, lbf);
+    }
+  });
+});
+
 const limit: Source = {
   document:
     "NESC Rule 261K2: messenger under the district load to 60 % of its rated breaking strength; T261-1, T253-1: guys",

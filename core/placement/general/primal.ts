@@ -10,12 +10,12 @@ import { makeSetSearch, type SetSearch } from "./setSearch.ts";
 
 /** Table cells that cost as much time as one move looked at. */
 const cellsAMove = 6;
-/** Work of local search for each part of work of the relaxation: on relaxed solutions, and on sets of points. */
-const hearShare = 2;
-const setShare = 1;
+/** Work for each part of work of the relaxation: local search on relaxed solutions, and the search of sets of points. */
+const hearShare = 1;
+const setShare = 3;
 /** Layouts count as improving until the work is so many times that at the last better one; then the shares are so much less. */
 const hopeFactor = 4;
-const staleDivisor = 8;
+const staleDivisor = 2;
 /** Sets tried between two nodes at most. */
 const setsANode = 50;
 /** Moves a search may always look at, whatever the relaxation has worked. */
@@ -48,16 +48,18 @@ export function makePrimal(
 
   let bestCost = Number.POSITIVE_INFINITY;
   let improvedAt = 0;
-  /** Whether the relaxation has worked enough for more local search; much more, once layouts have ceased to improve. */
-  const rested = ({ effort }: Tools, share: number): boolean => {
+  /** Whether the relaxation has worked enough for more work on layouts; twice as much, once layouts have ceased to improve. */
+  const rested = (worked: number, share: number): boolean => {
     const { cells } = relaxer.effort;
     if (incumbent.cost() < bestCost) {
       bestCost = incumbent.cost();
       improvedAt = cells;
     }
     const hopeful = Math.min(cells, hopeFactor * improvedAt);
-    return effort.moves * cellsAMove < firstMoves * cellsAMove + share * (hopeful + (cells - hopeful) / staleDivisor);
+    return worked < firstMoves * cellsAMove + share * (hopeful + (cells - hopeful) / staleDivisor);
   };
+  const heard = (): number => hearing.effort.moves * cellsAMove;
+  const searched = (): number => searching.effort.moves * cellsAMove + (sets?.cells() ?? 0);
   const search = (ground: Ground, arcOf: Int32Array, patience: number): boolean =>
     incumbent.offer(localSearch(ground, layoutOf(graph, arcOf), patience, incumbent.cost() * (1 + slack)));
 
@@ -65,7 +67,7 @@ export function makePrimal(
     hear(node, relaxed) {
       if (relaxed.bound === Number.POSITIVE_INFINITY) return;
       const solved = relaxed.times.every((times) => times === 1);
-      if (!solved && !rested(hearing, hearShare)) return;
+      if (!solved && !rested(heard(), hearShare)) return;
       const key = relaxed.chosen.join();
       const visit = (visits.get(key) ?? 0) + 1;
       visits.set(key, visit);
@@ -82,7 +84,7 @@ export function makePrimal(
       sets = makeSetSearch(graph, searching, incumbent, root, relaxed);
     },
     step() {
-      for (let k = 0; k < setsANode && sets && !stopped() && rested(searching, setShare); k += 1) sets.step();
+      for (let k = 0; k < setsANode && sets && !stopped() && rested(searched(), setShare); k += 1) sets.step();
     },
   };
 }

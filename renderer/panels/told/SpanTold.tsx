@@ -1,14 +1,16 @@
-import { clearanceCases } from "../../../core/model/catalogueRows.ts";
 import { cablesInSpan } from "../../../core/plant/cablePath.ts";
+import { windyCases } from "../../../core/plant/extremeWeather.ts";
 import { spanSeparations } from "../../../core/plant/separation.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";
+import { chosenCases, governingCase, stateIn } from "../../../core/plant/strength.ts";
 import { fixedText } from "../../../core/units/fixedText.ts";
 import { formatForce } from "../../../core/units/formatForce.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { formatTemperature } from "../../../core/units/formatTemperature.ts";
+import { formatWeightPerLength } from "../../../core/units/formatWeightPerLength.ts";
 import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
-import { Facts } from "../Facts.tsx";
+import { type Fact, Facts } from "../Facts.tsx";
 import { RefButton } from "../RefButton.tsx";
 import { conditionWords, offsetWords, titleOf } from "../words.ts";
 import type { Told } from "./told.ts";
@@ -84,33 +86,64 @@ function Sag({ plant, id, units }: Told) {
           </tr>
         </thead>
         <tbody>
-          {clearanceCases.map((name) => (
-            <tr key={name}>
-              <td>{conditionWords[name]}</td>
-              <td className="figure">{formatTemperature(sag[name].temperatureDegC, units)}</td>
-              <td className="figure">
-                <Figure of={{ figure: "tension", id, part: name }}>{formatForce(sag[name].horizontalN, units)}</Figure>
-              </td>
-              <td className="figure">
-                <Figure of={{ figure: "sag", id, part: name }}>{formatLength(sag[name].sagM, units, "sag")}</Figure>
-              </td>
-            </tr>
-          ))}
+          {chosenCases(plant).map((name) => {
+            const state = stateIn(plant, id, name);
+            return (
+              state && (
+                <tr key={name}>
+                  <td>{conditionWords[name]}</td>
+                  <td className="figure">{formatTemperature(state.temperatureDegC, units)}</td>
+                  <td className="figure">
+                    <Figure of={{ figure: "tension", id, part: name }}>{formatForce(state.horizontalN, units)}</Figure>
+                  </td>
+                  <td className="figure">
+                    <Figure of={{ figure: "sag", id, part: name }}>{formatLength(state.sagM, units, "sag")}</Figure>
+                  </td>
+                </tr>
+              )
+            );
+          })}
         </tbody>
       </table>
-      <Facts
-        facts={[
-          [
-            words.underLoad,
-            <Figure key="share" of={{ figure: "tensionShare", id, part: "loaded" }}>
-              {`${fixedText((sag.tension.supportN / sag.tension.breakingN) * 100, 1)} %`}
-            </Figure>,
-          ],
-        ]}
-      />
+      <Facts facts={[...loadFacts({ plant, id, units }), ...strengthFacts({ plant, id, units })]} />
       <Wires plant={plant} id={id} units={units} />
     </>
   );
+}
+
+/** What the line weighs in each wind it is checked in. */
+function loadFacts({ plant, id, units }: Told): Fact[] {
+  return windyCases.flatMap((part): Fact[] => {
+    const state = stateIn(plant, id, part);
+    if (!state) return [];
+    const text = formatWeightPerLength(state.alongNPerM, units);
+    return [
+      [
+        words.load[part],
+        <Figure key={part} of={{ figure: "load", id, part }}>
+          {text}
+        </Figure>,
+      ],
+    ];
+  });
+}
+
+/** The share of the breaking strength in the case that governs, against what the strength set allows. */
+function strengthFacts({ plant, id }: Told): Fact[] {
+  const governing = governingCase(plant, id);
+  if (!governing) return [[words.governs, words.noStrengthLimit]];
+  const { condition: part, tensionN, allowedN, limit } = governing;
+  const percent = (frac: number): string => fixedText(frac * 100, 1);
+  const share = percent((tensionN / allowedN) * limit.limitFrac);
+  return [
+    [words.governs, conditionWords[part]],
+    [
+      words.ofBreaking,
+      <Figure key="share" of={{ figure: "tensionShare", id, part }}>
+        {words.shareOf(share, percent(limit.limitFrac))}
+      </Figure>,
+    ],
+  ];
 }
 
 function Wires({ plant, id, units }: Told) {

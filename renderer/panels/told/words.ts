@@ -72,7 +72,15 @@ export const spanWords = {
   at: "At",
   tension: "Tension",
   sag: "Sag",
-  underLoad: "Under the district's load",
+  load: {
+    loaded: "Load of the line, loaded",
+    extremeWind: "Load in extreme wind",
+    extremeIce: "Load under extreme ice",
+  },
+  governs: "Governing case of strength",
+  noStrengthLimit: "no limit in the strength set",
+  ofBreaking: "Of the breaking strength",
+  shareOf: (share: string, allowed: string): string => `${share} % of ${allowed} % allowed`,
   separation: "Separation in the span",
   wire: (party: string, owner: string): string => `${party}, ${owner}`,
 };

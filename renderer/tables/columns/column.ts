@@ -1,5 +1,6 @@
 import type { Step } from "../../../core/edits/runSteps.ts";
 import type { FigureRef } from "../../../core/explain/explanation.ts";
+import type { Settings } from "../../../core/model/tables.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import type { UnitSystem } from "../../../core/units/unitSystem.ts";
 
@@ -35,6 +36,8 @@ export type Column = {
   /** The value as a number in the unit of the heading; null where it is none. */
   readonly figure: (value: CellValue, units: UnitSystem) => number | null;
   readonly write: Write | null;
+  /** Whether a route of these standards has anything to tell under it; absent where every route has. */
+  readonly isAsked?: (settings: Settings) => boolean;
   /** The figure whose explanation belongs to the cell, null where this row has none; absent where no row has. */
   readonly explains?: Explains;
 };

@@ -1,6 +1,7 @@
 import {
   type ClearanceCase,
   clearanceCases,
+  furtherCases,
   type StrengthCase,
   strengthCases,
 } from "../../../core/model/catalogueRows.ts";
@@ -8,7 +9,7 @@ import { spanName } from "../../../core/plant/names.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { spanClearance } from "../../../core/plant/spanClearance.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";
-import { stateIn, strengthLimitFor } from "../../../core/plant/strength.ts";
+import { governingCase, isChosen, stateIn, strengthLimitFor } from "../../../core/plant/strength.ts";
 import { surfaceWords } from "../../canvas/crossingMarks.ts";
 import { computed, explained, told } from "./builders.ts";
 import type { CellValue, Column } from "./column.ts";
@@ -19,6 +20,9 @@ const caseWords: Readonly<Record<StrengthCase, string>> = {
   hot: "hot",
   iced: "iced",
   loaded: "loaded",
+  extremeWind: "extreme wind",
+  extremeIce: "extreme ice",
+  worker: "with worker",
 };
 const clearanceFigures = { crossing: "clearance", structure: "structureClearance", span: "groundClearance" } as const;
 const percent = plainMeasure("%", 1, 0.01);
@@ -32,17 +36,10 @@ export const steelColumns: readonly Column[] = [
   }),
   computed("length", "Length", runMeasure, (plant, id) => plant.rowOf("span", id).lengthM),
   ...strengthCases.map((part) =>
-    explained(
-      computed(`tension ${part}`, `Tension ${caseWords[part]}`, forceMeasure, supportN(part), 150),
-      (_, id) => ({ figure: "supportTension", id, part }),
-    ),
+    inCase(part, [`tension ${part}`, `Tension ${caseWords[part]}`], supportN(part), "supportTension"),
   ),
   ...strengthCases.map((part) =>
-    explained(computed(`share ${part}`, `Of breaking ${caseWords[part]}`, percent, shareFrac(part), 160), (_, id) => ({
-      figure: "tensionShare",
-      id,
-      part,
-    })),
+    inCase(part, [`share ${part}`, `Of breaking ${caseWords[part]}`], shareFrac(part), "tensionShare"),
   ),
   computed(
     "allowed",
@@ -50,6 +47,20 @@ export const steelColumns: readonly Column[] = [
     percent,
     (plant) => strengthLimitFor(plant, "strand", "loaded")?.limitFrac ?? null,
     140,
+  ),
+  told("governs", "Governing case", (plant, id) => {
+    const governing = governingCase(plant, id);
+    return governing ? caseWords[governing.condition] : "";
+  }),
+  computed(
+    "used",
+    "Of what it allows",
+    percent,
+    (plant, id) => {
+      const governing = governingCase(plant, id);
+      return governing && governing.tensionN / governing.allowedN;
+    },
+    160,
   ),
   ...clearanceCases.map((part) =>
     explained(computed(`sag ${part}`, `Sag ${caseWords[part]}`, shortMeasure, sagM(part), 120), (_, id) => ({
@@ -79,17 +90,28 @@ export const steelColumns: readonly Column[] = [
   computed("limit", "Limit there", heightMeasure, (plant, id) => spanClearance(plant, id)?.limit?.limitM ?? null, 120),
 ];
 
+/** A figure of strength in a case; one the settings may ask for is a column only where they do. */
+function inCase(
+  part: StrengthCase,
+  [key, heading]: readonly [string, string],
+  value: Column["value"],
+  figure: "supportTension" | "tensionShare",
+): Column {
+  const [measure, widthPx] = figure === "supportTension" ? [forceMeasure, 150] : [percent, 160];
+  const column = explained(computed(key, heading, measure, value, widthPx), (_, id) => ({ figure, id, part }));
+  if (!furtherCases.some((one) => one === part)) return column;
+  return { ...column, isAsked: (settings) => isChosen(settings, part) };
+}
+
 function supportN(part: StrengthCase) {
-  return (plant: Plant, id: string): CellValue => {
-    const sag = spanSag(plant, id);
-    return sag.kind === "known" ? stateIn(sag, part).supportN : null;
-  };
+  return (plant: Plant, id: string): CellValue => stateIn(plant, id, part)?.supportN ?? null;
 }
 
 function shareFrac(part: StrengthCase) {
   return (plant: Plant, id: string): CellValue => {
     const sag = spanSag(plant, id);
-    return sag.kind === "known" ? stateIn(sag, part).supportN / sag.tension.breakingN : null;
+    const state = stateIn(plant, id, part);
+    return sag.kind === "known" && state ? state.supportN / sag.tension.breakingN : null;
   };
 }
 

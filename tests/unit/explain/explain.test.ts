@@ -8,11 +8,12 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { portLight } from "../../../core/plant/portLight.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
-import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
+import { changed, withRows } from "../../fixtures/route/buildRoute.ts";
+import { extremeRoute } from "../../fixtures/route/extremeRoute.ts";
 import { faultyRoute, withStructure } from "../../fixtures/route/faultyRoutes.ts";
 import { worked } from "./worked.ts";
 
-const route = merged(changed(smallRoute(), "crossing", "crossing-1", { surfaceM: 99.2 }));
+const route = merged(changed(extremeRoute(), "crossing", "crossing-1", { surfaceM: 99.2 }));
 
 /** With a barn beside span 1 and measured ground under it, and a road that the first drop passes over. */
 function merged(bare: Route): Route {
@@ -35,9 +36,16 @@ const figures: readonly FigureRef[] = [
   { figure: "tension", id: "span-2", part: "stringing" },
   { figure: "tension", id: "span-2", part: "hot" },
   { figure: "tension", id: "span-2", part: "iced" },
+  ...(["loaded", "extremeWind", "extremeIce", "worker"] as const).flatMap((part): FigureRef[] => [
+    { figure: "sag", id: "span-2", part },
+    { figure: "tension", id: "span-2", part },
+    { figure: "supportTension", id: "span-2", part },
+  ]),
+  ...(["loaded", "extremeWind", "extremeIce"] as const).map(
+    (part): FigureRef => ({ figure: "load", id: "span-2", part }),
+  ),
   { figure: "tensionShare", id: "span-2", part: "loaded" },
   { figure: "tensionShare", id: "span-2", part: "stringing" },
-  { figure: "supportTension", id: "span-2", part: "loaded" },
   { figure: "supportTension", id: "span-2", part: "iced" },
   { figure: "clearance", id: "crossing-1", part: "stringing" },
   { figure: "clearance", id: "crossing-1", part: "iced" },
@@ -86,7 +94,7 @@ describe("a figure of the steel", () => {
     lengthM: 30,
   });
   const statics = figures.filter(({ figure }) =>
-    ["sag", "tension", "supportTension", "clearance", "groundClearance", "structureClearance"].includes(figure),
+    ["sag", "tension", "load", "supportTension", "clearance", "groundClearance", "structureClearance"].includes(figure),
   );
 
   it.each(statics.map((ref) => [[ref.figure, "part" in ref ? ref.part : ""].join(" "), ref] as const))(

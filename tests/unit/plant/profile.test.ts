@@ -2,12 +2,13 @@ import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
 import { crossingClearance } from "../../../core/plant/clearance.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { placeOnProfile, profileOf, profileWith, stepAt } from "../../../core/plant/profile.ts";
+import { poleTopM, profileAlong, profileOf, profileWith, stepAt } from "../../../core/plant/profile.ts";
+import { placeOnProfile } from "../../../core/plant/profilePlace.ts";
 import { spanSeparations } from "../../../core/plant/separation.ts";
 import { spanClearance } from "../../../core/plant/spanClearance.ts";
 import { spanSag, strandSagM } from "../../../core/plant/spanSag.ts";
 import { stationClearance } from "../../../core/plant/stationClearance.ts";
-import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
+import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 
 const underStrandM = 0.003175 + 0.0109;
 
@@ -69,6 +70,14 @@ describe("the profile along a cable", () => {
     expect(steps[2]?.span.line).not.toBeNull();
   });
 
+  it("tops a pole of unknown height over its highest attachment, a bare one at a usual height", () => {
+    const [first] = profile(changed(smallRoute(), "pole", "pole-1", { aboveGroundM: null })).poles;
+    if (!first) throw new Error("the small route has poles");
+    expect(poleTopM(first)).toBeCloseTo(100 + (first.attachments.at(-1)?.heightM ?? 0) + 0.6, 9);
+    expect(poleTopM({ ...first, attachments: [] })).toBeCloseTo(106.6, 9);
+    expect(poleTopM({ ...first, aboveGroundM: 11 })).toBe(111);
+  });
+
   it("tells crossings by their surface and the largest clearance asked for there", () => {
     const plant = openPlant(smallRoute());
     const [crossing] = profileOf(plant, "cable-1").steps[1]?.span.crossings ?? [];
@@ -85,6 +94,37 @@ describe("the profile along a cable", () => {
     expect(after.steps[0]?.span.line?.stringing.at(-1)).toBeCloseTo(105.8 - underStrandM, 9);
     expect(after.steps[1]?.span.line?.stringing[0]).toBeCloseTo(105.8 - underStrandM, 9);
     expect(after.poles[1]?.attachments[1]?.heightM).toBe(5.8);
+  });
+});
+
+describe("the profile along strand without a cable", () => {
+  const way = { table: "strandSection", id: "section-1" } as const;
+
+  it("is empty where a cable is lashed all along", () => {
+    expect(profileAlong(openPlant(smallRoute()), way).steps).toEqual([]);
+  });
+
+  it("shows the bare spans in the order of their poles, with the line in every case", () => {
+    const bare = ["run-1", "run-2"].reduce((route, id) => without(route, "cableRun", id), smallRoute());
+    const { poles, steps, lengthM } = profileAlong(openPlant(bare), way);
+    expect(poles.map((pole) => [pole.tag, pole.stationM])).toEqual([
+      ["P1", 0],
+      ["P2", 45],
+      ["P3", 90],
+    ]);
+    expect(lengthM).toBe(90);
+    expect(steps.every(({ span }) => span.line !== null)).toBe(true);
+  });
+
+  it("puts pieces apart from each other one behind the other", () => {
+    const bare = ["run-1", "run-3"].reduce((route, id) => without(route, "cableRun", id), smallRoute());
+    const { poles } = profileAlong(openPlant(bare), way);
+    expect(poles.map((pole) => [pole.tag, pole.stationM])).toEqual([
+      ["P1", 0],
+      ["P2", 45],
+      ["P3", 45],
+      ["P4", 90],
+    ]);
   });
 });
 

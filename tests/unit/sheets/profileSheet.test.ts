@@ -6,7 +6,7 @@ import { rowPapers } from "../../../core/sheets/profilePaper.ts";
 import { profileRows } from "../../../core/sheets/profileRows.ts";
 import { planScales } from "../../../core/sheets/scale.ts";
 import { spanRuns } from "../../../core/sheets/spanRuns.ts";
-import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 
 const textsOf = (route: Route) =>
@@ -23,6 +23,10 @@ const rowsOf = (route: Route) => {
   return cut;
 };
 
+const endsOf = ({ steps }: ReturnType<typeof rowsOf>["rows"][number]) => [
+  ...new Set(steps.flatMap((step) => [step.inPoleId, step.outPoleId])),
+];
+
 describe("the profiles of a set", () => {
   it("show every span that a cable runs through once, in rows that meet at a pole", () => {
     const route = windingRoute();
@@ -35,6 +39,18 @@ describe("the profiles of a set", () => {
       const next = rows.find((one) => one.key === row.after);
       if (next) expect(next.startM).toBeCloseTo(row.endM, 6);
     }
+  });
+
+  it("show strand without a cable too, each piece by itself", () => {
+    const bare = ["run-1", "run-3"].reduce((route, id) => without(route, "cableRun", id), smallRoute());
+    const { rows } = rowsOf(bare);
+    expect(rows.map(({ way, steps }) => [way.table, steps.map((step) => step.span.spanId)])).toEqual([
+      ["cable", ["span-2"]],
+      ["strandSection", ["span-1"]],
+      ["strandSection", ["span-3"]],
+    ]);
+    for (const row of rows) expect(row.poles.map((pole) => pole.poleId)).toEqual(endsOf(row));
+    expect(textsOf(bare).some((text) => /^Strand .+ from the side, without a cable: /.test(text))).toBe(true);
   });
 
   it("draw heights at least three times larger than lengths", () => {
@@ -78,6 +94,17 @@ describe("the profiles of a set", () => {
     const withoutHeights = { ...low, attachment: new Map() };
     expect(textsOf(withoutHeights).some((text) => /^◆ .+ short$/.test(text))).toBe(true);
     expect(textsOf(smallRoute()).some((text) => text.startsWith("◆"))).toBe(false);
+  });
+
+  it("dimension the distance beside a building against its limit, and what it lacks", () => {
+    const barn = { id: "barn", spanId: "span-1", name: "Barn", offsetM: 20, lengthM: 4, kind: "building" } as const;
+    const beside = (besideM: number) =>
+      textsOf(withRows(smallRoute(), "structure", [{ ...barn, side: "left", besideM, heightM: 8, bottomM: null }]));
+    expect(beside(6.096)).toContain("20 ft 0 in beside");
+    expect(beside(6.096).some((text) => text.startsWith("◆"))).toBe(false);
+    expect(beside(0.3048)).toContain("1 ft 0 in beside");
+    expect(beside(0.3048).some((text) => /^◆ .+ short$/.test(text))).toBe(true);
+    expect(beside(0).some((text) => text.endsWith(" beside"))).toBe(false);
   });
 
   it("say why nothing is known where nobody measured the ground", () => {

@@ -1,14 +1,13 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { openPlant } from "../../../../core/plant/plant.ts";
-import { profileOf } from "../../../../core/plant/profile.ts";
+import { poleTopM, profileOf } from "../../../../core/plant/profile.ts";
 import {
   elevationAt,
   elevationY,
   fitFrame,
   stationAt,
   stationX,
-  topOf,
   zoomFrame,
 } from "../../../../renderer/profile/frame.ts";
 import { smallRoute } from "../../../fixtures/route/buildRoute.ts";
@@ -21,7 +20,7 @@ test("the whole path fits between the edges, feet and tops too", () => {
   for (const pole of profile.poles) {
     expect(stationX(frame, pole.stationM)).toBeGreaterThan(0);
     expect(stationX(frame, pole.stationM)).toBeLessThan(900);
-    expect(elevationY(frame, topOf(pole))).toBeGreaterThan(0);
+    expect(elevationY(frame, poleTopM(pole))).toBeGreaterThan(0);
     expect(elevationY(frame, pole.footM)).toBeLessThan(360);
   }
 });

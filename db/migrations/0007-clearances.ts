@@ -2,7 +2,7 @@ import type { WriteDb } from "../driver.ts";
 import { liftJournal } from "./liftJournal.ts";
 import { recreate } from "./recreate.ts";
 
-export const version = 6;
+export const version = 7;
 
 const moreSurfaces = [
   ["highLoadRoad", "stateHighway"],
