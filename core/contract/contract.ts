@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { fileEvents, fileMethods } from "./fileMethods.ts";
 import { historyMethods } from "./historyMethods.ts";
+import { layoutMethods } from "./layoutMethods.ts";
 import { machineMethods } from "./machineMethods.ts";
 import { settingsMethods } from "./settingsMethods.ts";
 import {
@@ -54,20 +55,6 @@ export const contract = {
   "edit.redo": { request: routeRequest, reply: editReply },
   "import.plan": { request: importRequestSchema, reply: importReplySchema },
   "import.take": { request: importRequestSchema, reply: importReplySchema },
-  "layout.run": {
-    request: z.strictObject({ routeId, jobId: z.string() }),
-    reply: z.strictObject({
-      edit: editReply,
-      unserved: z
-        .array(z.strictObject({ livingUnitId: z.string(), address: z.string(), reason: z.string() }))
-        .readonly(),
-      /** Terminals and drops hung anew, at catalogue prices, and a proven lower bound; null where fibers ran short. */
-      cost: z.number(),
-      costBound: z.number().nullable(),
-      /** Spans no line reaches from the pole the cable comes from. */
-      unstrung: z.array(z.strictObject({ fromTag: z.string(), toTag: z.string() })).readonly(),
-    }),
-  },
   "draw.sheets": {
     request: z.strictObject({ routeId, jobId: z.string() }),
     reply: z.strictObject({
@@ -85,6 +72,7 @@ export const contract = {
     }),
     reply: z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
   },
+  ...layoutMethods,
   ...fileMethods,
   ...historyMethods,
   ...settingsMethods,

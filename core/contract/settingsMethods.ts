@@ -13,6 +13,8 @@ export const layoutSchema = z.strictObject({
   areTablesBeside: z.boolean(),
   /** Part of the main area the profile takes; a layout kept before there was one goes without. */
   profileFrac: z.number().default(0.55),
+  /** Part of the main area the balance takes; a layout kept before there was one goes without. */
+  balanceFrac: z.number().default(0.65),
 });
 export type PanelLayout = z.infer<typeof layoutSchema>;
 

@@ -54,6 +54,7 @@ import { terminalMove } from "./commands/terminalMove.ts";
 import { terminalPin } from "./commands/terminalPin.ts";
 import { terminalRemove } from "./commands/terminalRemove.ts";
 import { terminalRename } from "./commands/terminalRename.ts";
+import { terminalReserve } from "./commands/terminalReserve.ts";
 import { terminalResize } from "./commands/terminalResize.ts";
 import { terminalTurn } from "./commands/terminalTurn.ts";
 import { unitAdd } from "./commands/unitAdd.ts";
@@ -117,6 +118,7 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(terminalPin),
   sealed(terminalRemove),
   sealed(terminalRename),
+  sealed(terminalReserve),
   sealed(terminalResize),
   sealed(terminalTurn),
   sealed(unitAdd),

@@ -21,7 +21,7 @@ const guarded: { readonly [T in TableName]?: readonly string[] } = {
   cable: ["cableTypeId", "fromClosureId"],
   slack: ["cableId", "spanId", "offsetM", "kind", "terminalId"],
   closure: ["cableId", "spanId"],
-  terminal: ["terminalModelId", "cableId", "spanId", "offsetM"],
+  terminal: ["terminalModelId", "cableId", "spanId", "offsetM", "reservedPortCount"],
   drop: ["terminalId", "port", "livingUnitId"],
   fiberUse: ["cableId", "fiber", "purpose", "terminalId", "splitterId", "closureId", "lateralCableId", "lateralFiber"],
 };

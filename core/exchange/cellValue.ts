@@ -124,6 +124,7 @@ const surfaces: Words<LineSurface> = {
   road: ["road", "street", "highway", "alley", "truck road", "parking", "parking lot"],
   highLoadRoad: ["high load road", "high-load route"],
   stateHighway: ["state highway", "state road"],
+  limitedAccessRoad: ["limited access road", "limited-access road", "motorway", "freeway", "expressway", "interstate"],
   driveway: ["driveway", "drive"],
   homeDriveway: ["residential driveway", "residential drive", "home driveway"],
   alongStreet: ["along street", "along a street"],

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { sameRow } from "../edits/sameRow.ts";
 import { rowEdit, strayReference } from "../edits/tableRow.ts";
 import { catalogueNames } from "../model/catalogueNames.ts";
+import { powerColumns } from "../model/catalogueRows.ts";
 import { fail, ok, type Result } from "../model/result.ts";
 import { type Route, settingsOf } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
@@ -36,6 +37,12 @@ const limitRead = tables.clearanceLimit
   })
   .transform((row) => ({ ...row, coversV: row.coversV ?? (row.surface.startsWith("supply") ? 8700 : 0) }));
 
+const unknownPowers = Object.fromEntries(powerColumns.map((column) => [column, null]));
+const classRead = z.preprocess(
+  (row) => (typeof row === "object" ? { ...unknownPowers, ...row } : row),
+  tables.opticalClass,
+);
+
 const templateSchema = z.strictObject({
   kind: z.literal("strandwright template"),
   version: z.literal(2),
@@ -48,6 +55,8 @@ const templateSchema = z.strictObject({
     splitterType: z.array(tables.splitterType),
     terminalModel: z.array(tables.terminalModel),
     dropType: z.array(tables.dropType),
+    /** Templates written before there were such rows name none. */
+    dropPassing: z.array(tables.dropPassing).default([]),
     clearanceSet: z.array(tables.clearanceSet.extend({ baseSetId: tables.clearanceSet.shape.baseSetId.default(null) })),
     clearanceLimit: z.array(limitRead),
     strengthSet: z.array(tables.strengthSet),
@@ -56,7 +65,7 @@ const templateSchema = z.strictObject({
     extremeWind: z.array(tables.extremeWind).default([]),
     extremeIce: z.array(tables.extremeIce).default([]),
     windFactor: z.array(tables.windFactor).default([]),
-    opticalClass: z.array(tables.opticalClass),
+    opticalClass: z.array(classRead),
     hardware: z.array(tables.hardware),
   }),
 });

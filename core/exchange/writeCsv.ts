@@ -85,15 +85,17 @@ function terminalRow(edge: Edge, id: string): Cells {
     ...placeCells(edge, place),
     port_count: ports.length,
     used_port_count: ports.filter((port) => port.dropIds.length > 0).length,
+    reserved_port_count: ports.filter((port) => port.isReserved).length,
+    reserved_for: terminal.reservedFor,
     pinned: terminal.pinned,
     reason: terminal.reason,
   };
 }
 
-/** One row a drop; a spare port has one row without an address. */
+/** One row a drop; a spare or reserved port has one row without an address. */
 function portRows({ plant, system }: Edge, terminalId: string): Cells[] {
   const terminal = plant.rowOf("terminal", terminalId).name;
-  return portsOf(plant, terminalId).flatMap(({ port, leg, splitterId, dropIds }) => {
+  return portsOf(plant, terminalId).flatMap(({ port, leg, splitterId, dropIds, isReserved }) => {
     const splitter = splitterId === null ? null : plant.rowOf("splitter", splitterId).position;
     const drops = dropIds.length === 0 ? [null] : dropIds;
     return drops.map((dropId) => {
@@ -108,6 +110,7 @@ function portRows({ plant, system }: Edge, terminalId: string): Cells[] {
         building: unit?.building ?? "",
         ...lengthCell("drop_run", dropId === null ? null : dropRunM(plant, dropId), system),
         ...lengthCell("drop_to_cut", dropId === null ? null : dropCutM(plant, dropId), system),
+        reserved: isReserved,
         drop_type: drop ? plant.rowOf("dropType", drop.dropTypeId).name : "",
         pinned: drop?.pinned ?? false,
       };

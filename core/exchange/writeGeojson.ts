@@ -139,6 +139,7 @@ function terminalContent(plant: Plant, id: string, system: UnitSystem): Content 
     ...lengthCell("from_pole", place.fromPoleM, system),
     port_count: ports.length,
     used_port_count: ports.filter((port) => port.dropIds.length > 0).length,
+    reserved_port_count: ports.filter((port) => port.isReserved).length,
     pinned,
     reason,
   };

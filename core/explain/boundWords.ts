@@ -2,10 +2,10 @@ import type { Barred, Cause } from "../jointpole/barred.ts";
 import { tapeStepM, wholeStretches } from "../jointpole/wholeHeight.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
+import { kindWords, surfaceWords } from "../plant/thingWords.ts";
 import { caseWords } from "../rules/caseWords.ts";
 import { settingBasis } from "../rules/finding.ts";
 import { type Basis, catalogueBasis, companySetting } from "../rules/rule.ts";
-import { kindWords, surfaceWords } from "../rules/thingWords.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 

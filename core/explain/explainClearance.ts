@@ -3,7 +3,7 @@ import { crossingClearance, groundClearance } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { structureClearance, structureSurfaces } from "../plant/structureClearance.ts";
-import { surfaceWords } from "../rules/thingWords.ts";
+import { surfaceWords } from "../plant/thingWords.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { caseTitles } from "./caseTitles.ts";
 import type { Explanation, NoExplanation } from "./explanation.ts";

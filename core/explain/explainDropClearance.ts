@@ -2,7 +2,7 @@ import type { ClearanceCase } from "../model/catalogueRows.ts";
 import { clearanceLimitFor, easedBy } from "../plant/clearance.ts";
 import { dropClearance, dropPassage, dropSurface } from "../plant/dropClearance.ts";
 import type { Plant } from "../plant/plant.ts";
-import { surfaceWords } from "../rules/thingWords.ts";
+import { surfaceWords } from "../plant/thingWords.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { caseTitles } from "./caseTitles.ts";

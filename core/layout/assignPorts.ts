@@ -20,6 +20,7 @@ const crossingCost = 1e6;
  *
  * @param bearingRad  direction of the span from its first pole, counter-clockwise from east
  * @param held        ports that decided drops hold
+ * @param reserved    ports that nobody may be given
  * @returns ports from 1, one a unit; units beyond the last free port get none
  */
 export function assignPorts(
@@ -29,10 +30,11 @@ export function assignPorts(
   bearingRad: number,
   units: readonly LivingUnit[],
   held: readonly HeldPort[],
+  reserved: ReadonlySet<number>,
 ): { readonly livingUnitId: string; readonly port: number }[] {
   const face = facePlan(plant, terminalModelId);
   const taken = new Set(held.map((one) => one.port));
-  const free = face.filter((place) => !taken.has(place.port));
+  const free = face.filter((place) => !taken.has(place.port) && !reserved.has(place.port));
   const ordered = units
     .map((unit) => ({ unit, backRad: fromAheadRad(at, bearingRad, unit), runM: planeDistanceM(at, unit) }))
     .sort((a, b) => b.backRad - a.backRad || a.runM - b.runM || (a.unit.id < b.unit.id ? -1 : 1))

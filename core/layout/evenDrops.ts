@@ -1,8 +1,9 @@
 import { type Choice, evenFill, type Place, unevenness } from "../assignment/evenFill.ts";
 import type { Drop } from "../model/tables.ts";
+import { forbiddenOver } from "../plant/dropPassing.ts";
 import { planeDistanceM } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import { terminalHang } from "../plant/terminalView.ts";
+import { portCounts, terminalHang } from "../plant/terminalView.ts";
 import { groupBy } from "./groupBy.ts";
 import { openNearIndex } from "./nearIndex.ts";
 import { portsAt } from "./portsAt.ts";
@@ -15,8 +16,8 @@ const steps = 24;
 /**
  * Drops moved between terminals so that all are filled as nearly alike as a limit on the length of drop allows.
  *
- * Pinned drops stay, no drop moves beyond reach, and no terminal is filled into its spare ports. Of the trade-offs that some price
- * of a metre makes the best, the evenest within the limit is taken. A terminal that changes has its ports given anew.
+ * Pinned drops stay, no drop moves beyond reach or where none may pass, and no terminal is filled into its spare or reserved ports. Of the
+ * trade-offs that some price of a metre makes the best, the evenest within the limit is taken. A terminal that changes has its ports given anew.
  *
  * @param terminalIds  terminals to even out, pinned ones too: it is their drops that move
  * @param extraDropM   all drops together may become longer by this, m, 0 or more
@@ -77,13 +78,17 @@ function openDesk(plant: Plant, terminalIds: readonly string[]): Desk {
       const here = { place, cost: hang ? planeDistanceM(hang, unit) : 0 };
       desk.drops.push(drop);
       desk.present.push(place);
-      // A drop that is beyond reach already may stay where it is.
-      desk.choices.push([here, ...near.filter((one) => one.place !== place)]);
+      // A drop that is beyond reach or goes where none may already may stay where it is.
+      const isWay = (to: number) => {
+        const from = hangs[to];
+        return from !== undefined && !forbiddenOver(plant, from, unit);
+      };
+      desk.choices.push([here, ...near.filter((one) => one.place !== place && isWay(one.place))]);
     }
-    const { portCount } = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
+    const { total, reserved } = portCounts(plant, terminalId);
     const fixedCount = own.length - moving.length;
-    const capacity = Math.max(moving.length, portCount - sparePortCount - fixedCount);
-    return { capacity, fixedCount, size: portCount };
+    const capacity = Math.max(moving.length, total - reserved - sparePortCount - fixedCount);
+    return { capacity, fixedCount, size: total };
   });
   return { ...desk, places };
 }

@@ -1,13 +1,15 @@
 import type { Drop, FiberUse, Slack, Splitter, Terminal } from "../model/tables.ts";
 import { spanBearingRad } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import { splittersOf } from "../plant/terminalView.ts";
+import { reservedPorts, splittersOf } from "../plant/terminalView.ts";
 import type { GivenFiber } from "./assignFibers.ts";
 import { assignPorts } from "./assignPorts.ts";
 import { groupBy } from "./groupBy.ts";
 import type { PlacedTerminal } from "./placeTerminals.ts";
 import type { PresentLayout } from "./presentLayout.ts";
 import { terminalParts } from "./terminalRows.ts";
+
+const noPorts: ReadonlySet<number> = new Set();
 
 /** A terminal of the layout with its row and its splitters in order. */
 export type TerminalRows = {
@@ -48,6 +50,8 @@ export function terminalRowsOf(
       offsetM,
       pinned: false,
       reason,
+      reservedPortCount: 0,
+      reservedFor: "",
     };
     return { placed: one, terminal, ...terminalParts(plant, terminal) };
   });
@@ -65,7 +69,9 @@ export function dropRowsOf(plant: Plant, present: PresentLayout, terminals: read
       unit: plant.rowOf("livingUnit", livingUnitId),
     }));
     const bearingRad = spanBearingRad(plant, terminal.spanId);
-    const ports = assignPorts(plant, terminal.terminalModelId, placed.site, bearingRad, placed.units, held);
+    const reserved = placed.site.terminalId === null ? noPorts : reservedPorts(plant, terminal.id);
+    const { terminalModelId } = terminal;
+    const ports = assignPorts(plant, terminalModelId, placed.site, bearingRad, placed.units, held, reserved);
     return ports.map(({ livingUnitId, port }): Drop => {
       const present = [...(before.get(livingUnitId) ?? [])].sort((a, b) => (a.id < b.id ? -1 : 1))[0];
       if (present) return { ...present, terminalId: terminal.id, port };

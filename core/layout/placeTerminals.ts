@@ -1,16 +1,19 @@
-import type { LivingUnit } from "../model/tables.ts";
+import type { LivingUnit, TerminalModel } from "../model/tables.ts";
+import type { LimitedWatch } from "../placement/limitedWatch.ts";
 import type { Watch } from "../placement/problem.ts";
 import { solvePlacement } from "../placement/solvePlacement.ts";
 import type { Plant } from "../plant/plant.ts";
-import type { Stays } from "./hangingPoints.ts";
 import { openNearIndex } from "./nearIndex.ts";
 import { type Unserved, whyNotFirst, whyUnserved } from "./placementReasons.ts";
+import type { PresentLayout } from "./presentLayout.ts";
 import { siteProblem } from "./siteProblem.ts";
 import { type Site, sitesAlong } from "./sites.ts";
 import { unitOrder } from "./unitOrder.ts";
 
-/** Who watches the search for a layout, and whether it is to end before the proof. */
-export type Search = { readonly watch: Watch; readonly isQuick: boolean };
+/** Who watches the search for a layout, and keeps it to its limits; null where it is to be done in a moment, before the proof. */
+export type Search = LimitedWatch | null;
+
+const unwatched: Watch = { elapsedS: () => 0, stopped: () => false };
 
 /** A terminal of the layout and the units it serves. */
 export type PlacedTerminal = {
@@ -27,6 +30,8 @@ export type Placement = {
   readonly unserved: readonly Unserved[];
   /** Proven: no choice of places and terminals serves as many of these units for less. */
   readonly costBound: number;
+  /** Whether the cost is as low as it can be. */
+  readonly isProven: boolean;
 };
 
 /**
@@ -35,27 +40,26 @@ export type Placement = {
  * @param cableIds      cables to hang on, from the hub outwards
  * @param units         units to serve; those with a decided drop are not among them
  * @param stays         whether a terminal that is there now stays
+ * @param models        terminal models that may be hung
  * @param freePortCount ports a terminal that stays has left for these units; they cost nothing more, so they fill first
  */
 export function placeTerminals(
   plant: Plant,
-  cableIds: readonly string[],
-  units: readonly LivingUnit[],
-  stays: Stays,
+  { cableIds, units, stays }: Pick<PresentLayout, "cableIds" | "units" | "stays">,
+  models: readonly TerminalModel[],
   freePortCount: (terminalId: string) => number,
   search: Search,
 ): Placement {
   const { dropReachM } = plant.settings();
-  const { sites, refused: points } = sitesAlong(plant, cableIds, stays, freePortCount);
+  const { sites, refused: points } = sitesAlong(plant, cableIds, stays, freePortCount, models);
   const refused = { points, near: openNearIndex(points, dropReachM).near };
   const nearSites = openNearIndex(sites, dropReachM);
   const ordered = unitOrder(plant, cableIds, units, sites, nearSites);
-  const solved = solvePlacement(siteProblem(plant, sites, ordered), search.watch, {
-    gap: 0,
-    seed: 1,
-    isQuick: search.isQuick,
-  });
+  const options = { gap: 0, seed: 1, isQuick: search === null };
+  const solved = solvePlacement(siteProblem(plant, sites, ordered), search ?? unwatched, options);
+  const full = new Map(solved.unserved.map(({ unit, reason }) => [ordered[unit]?.unit.id, reason]));
 
+  const near = (unit: LivingUnit) => nearSites.near(unit).flatMap(({ index }) => sites[index] ?? []);
   const held: LivingUnit[][] = sites.map(() => []);
   const served = new Set<string>();
   ordered.forEach(({ unit }, position) => {
@@ -74,7 +78,8 @@ export function placeTerminals(
     }),
     unserved: units
       .filter((unit) => !served.has(unit.id))
-      .map((unit) => whyUnserved(plant, unit, nearSites.near(unit).length > 0, refused)),
+      .map((unit) => whyUnserved(plant, unit, { sites: near(unit), full: full.get(unit.id) ?? "" }, refused)),
     costBound: solved.bound,
+    isProven: solved.bound >= solved.cost,
   };
 }

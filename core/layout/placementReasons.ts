@@ -1,16 +1,15 @@
-import type { LivingUnit } from "../model/tables.ts";
-import { farPoleId, type Point, planeDistanceM } from "../plant/geometry.ts";
+import type { LivingUnit, UnservedUnit } from "../model/tables.ts";
+import { cablesInSpan } from "../plant/cablePath.ts";
+import { forbiddenOver } from "../plant/dropPassing.ts";
+import { farPoleId, type Point, planeDistanceM, spansAtPole } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
+import { surfaceWords } from "../plant/thingWords.ts";
 import type { RefusedPoint } from "./hangingPoints.ts";
 import type { NearIndex } from "./nearIndex.ts";
 import type { Site } from "./sites.ts";
 
 /** A unit no terminal serves, and why. */
-export type Unserved = {
-  readonly livingUnitId: string;
-  readonly kind: "reach" | "forbidden" | "capacity" | "fibers";
-  readonly reason: string;
-};
+export type Unserved = Pick<UnservedUnit, "livingUnitId" | "kind" | "reason">;
 
 /** Refused points with an index over them. */
 export type RefusedIndex = { readonly points: readonly RefusedPoint[]; readonly near: NearIndex["near"] };
@@ -54,17 +53,46 @@ export function sideText(plant: Plant, spanId: string, poleId: string): string {
   return `pole ${plant.rowOf("pole", poleId).tag} toward pole ${far.tag}`;
 }
 
-/** Why no terminal serves a unit. */
-export function whyUnserved(plant: Plant, unit: LivingUnit, hasSite: boolean, refused: RefusedIndex): Unserved {
+/**
+ * Why no terminal serves a unit.
+ *
+ * @param within.sites  places within drop reach where a terminal may hang
+ * @param within.full   why they do not hold it
+ */
+export function whyUnserved(
+  plant: Plant,
+  unit: LivingUnit,
+  within: { readonly sites: readonly Point[]; readonly full: string },
+  refused: RefusedIndex,
+): Unserved {
   const livingUnitId = unit.id;
-  if (hasSite) {
-    const reason = "Every terminal that could hang within drop reach is full.";
+  if (within.sites.length > 0) {
+    const barred = within.sites.map((site) => forbiddenOver(plant, site, unit));
+    const [first] = barred;
+    if (first && !barred.includes(null)) {
+      const what = first.name === "" ? surfaceWords(first.surface) : `${first.name} (${surfaceWords(first.surface)})`;
+      const reason = `Every drop within reach would pass over what no drop may: ${what}.`;
+      return { livingUnitId, kind: "crossing", reason };
+    }
+    const reason = `Every terminal that could hang within drop reach is full: ${within.full}.`;
     return { livingUnitId, kind: "capacity", reason };
   }
   const [first, ...others] = refused.near(unit);
-  if (!first) return { livingUnitId, kind: "reach", reason: "No pole side on a cable lies within drop reach." };
+  if (!first) return beyondReach(plant, unit);
   const nearest = others.reduce((best, one) => (one.distanceM < best.distanceM ? one : best), first);
   const point = refused.points[nearest.index];
   const where = point ? `${sideText(plant, point.spanId, point.poleId)}: ${point.reason}` : "";
   return { livingUnitId, kind: "forbidden", reason: `No terminal may hang within drop reach; the nearest, ${where}.` };
+}
+
+function beyondReach(plant: Plant, unit: LivingUnit): Unserved {
+  const livingUnitId = unit.id;
+  const [nearest] = plant
+    .near("pole", unit, plant.settings().dropReachM)
+    .filter((id) => spansAtPole(plant, id).every((spanId) => cablesInSpan(plant, spanId).length === 0))
+    .map((id) => plant.rowOf("pole", id))
+    .sort((a, b) => planeDistanceM(a, unit) - planeDistanceM(b, unit));
+  if (!nearest) return { livingUnitId, kind: "reach", reason: "No pole side on a cable lies within drop reach." };
+  const reason = `Pole ${nearest.tag} stands within drop reach, but no strand with a cable passes it.`;
+  return { livingUnitId, kind: "noStrand", reason };
 }

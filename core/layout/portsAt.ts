@@ -1,7 +1,7 @@
 import type { Drop } from "../model/tables.ts";
 import { spanBearingRad } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import { terminalHang } from "../plant/terminalView.ts";
+import { reservedPorts, terminalHang } from "../plant/terminalView.ts";
 import { assignPorts } from "./assignPorts.ts";
 
 /**
@@ -22,6 +22,7 @@ export function portsAt(plant: Plant, terminalId: string, hung: readonly Drop[],
     // By the drop, not by the unit: a unit may have two.
     hung.map((drop) => ({ ...unitOf(drop), id: drop.id })),
     held.map((drop) => ({ port: drop.port, unit: unitOf(drop) })),
+    reservedPorts(plant, terminalId),
   );
   const portOf = new Map(given.map((one) => [one.livingUnitId, one.port]));
   return hung.flatMap((drop) => {

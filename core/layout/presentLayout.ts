@@ -27,7 +27,7 @@ export type PresentLayout = {
 /**
  * Sorts a route's terminals, drops and fibers into decided and open.
  *
- * Decided are pinned terminals, terminals with a pinned drop, pinned drops, everything on cables not asked about, reserved and
+ * Decided are pinned terminals, terminals with a pinned drop or reserved ports, pinned drops, everything on cables not asked about, reserved and
  * dead fibers, and the fibers of a decided terminal where they light all its splitters.
  *
  * @param allCableIds  every cable, from the hub outwards
@@ -44,7 +44,8 @@ export function presentLayout(
   const held = new Set(drops.filter((one) => one.pinned).map((one) => one.terminalId));
   const stays = (terminalId: string) => {
     const terminal = plant.rowOf("terminal", terminalId);
-    return terminal.pinned || held.has(terminalId) || !asked.has(terminal.cableId);
+    const isDecided = terminal.pinned || terminal.reservedPortCount > 0 || held.has(terminalId);
+    return isDecided || !asked.has(terminal.cableId);
   };
   const isFixedDrop = (drop: Drop) => drop.pinned || !asked.has(plant.rowOf("terminal", drop.terminalId).cableId);
   const fixedDrops = drops.filter(isFixedDrop);

@@ -1,15 +1,20 @@
+import type { LayoutEnding } from "../model/layoutRows.ts";
 import { fail, ok, type Result } from "../model/result.ts";
 import type { Route } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
+import type { TerminalModel } from "../model/tables.ts";
+import { passingCost } from "../plant/dropPassing.ts";
 import { planeDistanceM } from "../plant/geometry.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { cablesFromHub } from "./cableOrder.ts";
 import { feedRowsOf } from "./feedRows.ts";
+import { recordRowsOf } from "./layoutRecord.ts";
 import { dropRowsOf, fiberUseRowsOf, type TerminalRows, terminalRowsOf } from "./layoutRows.ts";
 import { type LitTerminals, lightTerminals } from "./lightTerminals.ts";
+import { type Mix, mixedPlacement } from "./mixedPlacement.ts";
 import { compareNatural } from "./order.ts";
 import type { Unserved } from "./placementReasons.ts";
-import { type PlacedTerminal, placeTerminals, type Search } from "./placeTerminals.ts";
+import { type PlacedTerminal, type Placement, placeTerminals, type Search } from "./placeTerminals.ts";
 import { type PresentLayout, presentLayout } from "./presentLayout.ts";
 import { inWriteOrder, rowDifferences } from "./rowSet.ts";
 
@@ -26,6 +31,8 @@ type LayoutSummary = {
   readonly cost: number;
   /** Proven: no choice of places and terminals serves these units for less. Null where fibers ran short. */
   readonly costBound: number | null;
+  /** What ended the search. */
+  readonly ended: LayoutEnding;
 };
 
 export type Layout = {
@@ -34,12 +41,11 @@ export type Layout = {
   /** By unit id. */
   readonly unserved: readonly Unserved[];
   readonly summary: LayoutSummary;
+  /** What hangs where and whom it serves, cable by cable. */
+  readonly placed: readonly PlacedTerminal[];
   /** Fibers asked of each cable, opening by opening from the far end. */
   readonly fibersAsked: ReadonlyMap<string, readonly number[]>;
 };
-
-/** Done in a moment, so that nobody need watch it. */
-const unwatched: Search = { watch: { elapsedS: () => 0, stopped: () => false }, isQuick: true };
 
 /**
  * Hangs terminals, gives out ports, fibers and hub outputs along a strung route, keeping what people pinned.
@@ -47,12 +53,19 @@ const unwatched: Search = { watch: { elapsedS: () => 0, stopped: () => false }, 
  * Same route, same answer; on its own result it changes nothing.
  *
  * @param options.cableIds  cables to lay out; all when left out. What hangs on the others stays.
- * @param options.search    how long to search for a cheaper layout and to prove it; without it a moment
+ * @param options.search    watches the search for a cheaper layout and its proof; without it a moment must do
+ * @param options.modelIds  terminal models that may be hung; all when left out
+ * @param options.mix       another layout that takes the place of the present one at some poles, in place of a search
  * @returns a fault where there is no cable, an unknown one, or no terminal model with a port beside the spares
  */
 export function runLayout(
   route: Route,
-  options: { readonly cableIds?: readonly string[]; readonly search?: Search } = {},
+  options: {
+    readonly cableIds?: readonly string[];
+    readonly search?: Search;
+    readonly modelIds?: readonly string[];
+    readonly mix?: Mix;
+  } = {},
 ): Result<Layout> {
   const plant = openPlant(route);
   const all = cablesFromHub(plant);
@@ -60,42 +73,53 @@ export function runLayout(
   if (unknown !== undefined) return noSuchCable(plant, unknown);
   if (all.length === 0) return noCable();
   const { sparePortCount } = plant.settings();
-  if (![...route.terminalModel.values()].some((one) => one.portCount > sparePortCount)) return noModel(sparePortCount);
+  const models = [...route.terminalModel.values()].filter((one) => options.modelIds?.includes(one.id) ?? true);
+  if (!models.some((one) => one.portCount > sparePortCount)) return noModel(sparePortCount);
 
   const present = presentLayout(
     plant,
     all,
     options.cableIds ? all.filter((id) => options.cableIds?.includes(id)) : all,
   );
-  const { placed, unserved, costBound } = place(plant, present, options.search ?? unwatched);
+  const search = options.search ?? null;
+  const { placed, unserved, costBound, isProven } = place(plant, present, { search, models, mix: options.mix ?? null });
   const lit = lightTerminals(plant, present, placed);
   const terminals = terminalRowsOf(plant, present, lit.placed);
-  const written = rowsOf(plant, present, terminals, lit);
+  const laid = rowsOf(plant, present, terminals, lit);
   const left = [...unserved, ...lit.unserved].sort((a, b) => compareNatural(a.livingUnitId, b.livingUnitId));
+  const cost = costOf(plant, lit.placed);
+  const summary: LayoutSummary = {
+    ...countPorts(plant, present, terminals),
+    fiberUseCount: lit.plan.given.length + present.fixedUses.length,
+    addedFeedCount: laid.addedFeedCount,
+    unservedCount: left.length,
+    cost,
+    costBound: lit.unserved.length > 0 ? null : isProven ? cost : Math.min(cost, costBound),
+    ended: isProven ? "proven" : search ? (search.endedBy() ?? "rested") : "moment",
+  };
+  const record = options.cableIds || options.mix ? null : { ...summary, stepCount: search?.stepCount() ?? 0 };
   return ok({
-    rows: written.rows,
+    rows: inWriteOrder([...laid.rows, ...recordRowsOf(route, laid.rows, left, record)]),
     unserved: left,
-    summary: {
-      ...countPorts(plant, present, terminals),
-      fiberUseCount: lit.plan.given.length + present.fixedUses.length,
-      addedFeedCount: written.addedFeedCount,
-      unservedCount: left.length,
-      cost: costOf(plant, lit.placed),
-      costBound: lit.unserved.length === 0 ? costBound : null,
-    },
+    summary,
+    placed: lit.placed,
     fibersAsked: lit.asked,
   });
 }
 
-function place(plant: Plant, present: PresentLayout, search: Search) {
+type How = { readonly search: Search; readonly models: readonly TerminalModel[]; readonly mix: Mix | null };
+
+function place(plant: Plant, present: PresentLayout, { search, models, mix }: How): Placement {
   const { sparePortCount } = plant.settings();
   const fixedCount = new Map<string, number>();
   for (const { terminalId } of present.fixedDrops) fixedCount.set(terminalId, (fixedCount.get(terminalId) ?? 0) + 1);
   const freePortCount = (terminalId: string) => {
-    const { portCount } = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
-    return Math.max(0, portCount - sparePortCount - (fixedCount.get(terminalId) ?? 0));
+    const { terminalModelId, reservedPortCount } = plant.rowOf("terminal", terminalId);
+    const { portCount } = plant.rowOf("terminalModel", terminalModelId);
+    return Math.max(0, portCount - reservedPortCount - sparePortCount - (fixedCount.get(terminalId) ?? 0));
   };
-  return placeTerminals(plant, present.cableIds, present.units, present.stays, freePortCount, search);
+  if (mix) return mixedPlacement(plant, present, mix, freePortCount);
+  return placeTerminals(plant, present, models, freePortCount, search);
 }
 
 function rowsOf(plant: Plant, present: PresentLayout, terminals: readonly TerminalRows[], lit: LitTerminals) {
@@ -137,7 +161,7 @@ function costOf(plant: Plant, placed: readonly PlacedTerminal[]): number {
   return placed.reduce((sum, { site, terminalModelId, units }) => {
     const modelCost = site.terminalId === null ? plant.rowOf("terminalModel", terminalModelId).cost : 0;
     const dropCost = (unit: (typeof units)[number]) =>
-      costEach + costPerM * (planeDistanceM(site, unit) + dropAllowanceM);
+      costEach + costPerM * (planeDistanceM(site, unit) + dropAllowanceM) + passingCost(plant, site, unit);
     return sum + modelCost + units.reduce((total, unit) => total + dropCost(unit), 0);
   }, 0);
 }

@@ -23,14 +23,15 @@ export type Site = Point & {
  * A side of a pole that two cables pass is offered once, to the first of them.
  *
  * @param freePortCount ports a terminal that stays has left to give
+ * @param models        those that may be hung
  */
 export function sitesAlong(
   plant: Plant,
   cableIds: readonly string[],
   stays: Stays,
   freePortCount: (terminalId: string) => number,
+  models: readonly TerminalModel[] = plant.all("terminalModel").map((id) => plant.rowOf("terminalModel", id)),
 ): { readonly sites: readonly Site[]; readonly refused: readonly RefusedPoint[] } {
-  const models = plant.all("terminalModel").map((id) => plant.rowOf("terminalModel", id));
   const offered = new Set<string>();
   const refused: RefusedPoint[] = [];
   const sites = cableIds.flatMap((cableId) => {

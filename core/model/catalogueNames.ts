@@ -7,6 +7,7 @@ export const catalogueNames = [
   "splitterType",
   "terminalModel",
   "dropType",
+  "dropPassing",
   "clearanceSet",
   "clearanceLimit",
   "strengthSet",

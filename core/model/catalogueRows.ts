@@ -11,6 +11,7 @@ export const lineSurfaces = [
   "road",
   "highLoadRoad",
   "stateHighway",
+  "limitedAccessRoad",
   "driveway",
   "homeDriveway",
   "alongStreet",
@@ -122,6 +123,16 @@ const dropType = z.strictObject({
   attenuationDbPerKm: amount,
   costPerM: amount,
   /** Price of one drop whatever its length. */
+  costEach: amount,
+  ...basisFields,
+});
+
+/** What a drop may pass over, surface by surface: the layout lays none over what is forbidden and pays the rest. */
+const dropPassing = z.strictObject({
+  id,
+  surface: z.enum(lineSurfaces),
+  passing: z.enum(["allowed", "forbidden"]),
+  /** Price of one drop over one of it, beside the drop's own; nothing is paid for what is forbidden. */
   costEach: amount,
   ...basisFields,
 });
@@ -271,6 +282,18 @@ const windFactor = z.strictObject({
   ...basisFields,
 });
 
+/** Powers a class launches and bears at both ends, least and most; null where the document's figure is not known. */
+export const powerColumns = [
+  "hubLaunchLeastDbm",
+  "hubLaunchMostDbm",
+  "unitReceiveLeastDbm",
+  "unitReceiveMostDbm",
+  "unitLaunchLeastDbm",
+  "unitLaunchMostDbm",
+  "hubReceiveLeastDbm",
+  "hubReceiveMostDbm",
+] as const;
+
 /** Light class of a passive optical network: both limits bind. */
 const opticalClass = z.strictObject({
   id,
@@ -289,6 +312,14 @@ const opticalClass = z.strictObject({
   differentialDb: positive,
   /** Longest fiber between hub and unit. */
   reachM: positive,
+  hubLaunchLeastDbm: figure.nullable(),
+  hubLaunchMostDbm: figure.nullable(),
+  unitReceiveLeastDbm: figure.nullable(),
+  unitReceiveMostDbm: figure.nullable(),
+  unitLaunchLeastDbm: figure.nullable(),
+  unitLaunchMostDbm: figure.nullable(),
+  hubReceiveLeastDbm: figure.nullable(),
+  hubReceiveMostDbm: figure.nullable(),
 });
 
 /** Small parts counted in the bill of materials. */
@@ -310,6 +341,7 @@ export const catalogueTables = {
   splitterType,
   terminalModel,
   dropType,
+  dropPassing,
   clearanceSet,
   clearanceLimit,
   strengthSet,

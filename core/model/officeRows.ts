@@ -40,7 +40,7 @@ export const settings = z.strictObject({
   stringingSagFrac: fraction,
   stringingDegC: figure,
   /** What the ground under a span counts as where no crossing says otherwise. */
-  groundSurface: z.enum(lineSurfaces),
+  groundSurface: z.enum(lineSurfaces).exclude(["limitedAccessRoad"]),
   /** A strand may turn by this at a pole without a guy. */
   unguyedAngleRad: amount,
   /** Lowest height on a pole where our strand may be attached. */

@@ -20,6 +20,7 @@ export const references = {
   splitterType: {},
   terminalModel: { splitterTypeId: "splitterType" },
   dropType: {},
+  dropPassing: {},
   clearanceSet: { baseSetId: "clearanceSet" },
   clearanceLimit: { clearanceSetId: "clearanceSet" },
   strengthSet: {},
@@ -56,5 +57,7 @@ export const references = {
   },
   livingUnit: {},
   dropCrossing: { livingUnitId: "livingUnit" },
+  layoutRecord: {},
+  unservedUnit: { livingUnitId: "livingUnit" },
   drop: { terminalId: "terminal", livingUnitId: "livingUnit", dropTypeId: "dropType" },
 } as const satisfies { readonly [T in TableName]: Readonly<Record<string, TableName>> };

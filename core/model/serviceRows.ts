@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { dropSurfaces } from "./catalogueRows.ts";
-import { amount, figure, id, label, ordinal, positionFields, positive, reference, words } from "./fields.ts";
+import { amount, count, figure, id, label, ordinal, positionFields, positive, reference, words } from "./fields.ts";
 
 /** A terminal hanging under the strand. */
 const terminal = z.strictObject({
@@ -15,6 +15,10 @@ const terminal = z.strictObject({
   pinned: z.boolean(),
   /** Why it hangs here and not at the first choice; empty where it is the first choice. */
   reason: words,
+  /** Ports held for whoever comes later: the highest that have no drop. Nothing but a person's hand gives them away. */
+  reservedPortCount: count,
+  /** Whom they are held for, such as a vacant lot. */
+  reservedFor: words,
 });
 
 /** A splitter inside a terminal; leg n lights port firstPort + n - 1. */

@@ -1,11 +1,18 @@
 import type { z } from "zod";
 import { catalogueTables } from "./catalogueRows.ts";
+import { layoutTables } from "./layoutRows.ts";
 import { lineTables } from "./lineRows.ts";
 import { officeTables } from "./officeRows.ts";
 import { serviceTables } from "./serviceRows.ts";
 
 /** Every table of a route: one schema gives the type, the file's check and a request's check. */
-export const tables = { ...officeTables, ...catalogueTables, ...lineTables, ...serviceTables } as const;
+export const tables = {
+  ...officeTables,
+  ...catalogueTables,
+  ...lineTables,
+  ...serviceTables,
+  ...layoutTables,
+} as const;
 
 export type TableName = keyof typeof tables;
 export type Row<T extends TableName> = Readonly<z.infer<(typeof tables)[T]>>;
@@ -18,6 +25,7 @@ export type CableType = Row<"cableType">;
 export type SplitterType = Row<"splitterType">;
 export type TerminalModel = Row<"terminalModel">;
 export type DropType = Row<"dropType">;
+export type DropPassing = Row<"dropPassing">;
 export type ClearanceSet = Row<"clearanceSet">;
 export type ClearanceLimit = Row<"clearanceLimit">;
 export type StrengthSet = Row<"strengthSet">;
@@ -45,6 +53,8 @@ export type Feed = Row<"feed">;
 export type FiberUse = Row<"fiberUse">;
 export type LivingUnit = Row<"livingUnit">;
 export type Drop = Row<"drop">;
+export type LayoutRecord = Row<"layoutRecord">;
+export type UnservedUnit = Row<"unservedUnit">;
 
 /** Table names in the order rows may be written so that every reference is already there. */
 export const tableNames = [
@@ -53,6 +63,7 @@ export const tableNames = [
   "splitterType",
   "terminalModel",
   "dropType",
+  "dropPassing",
   "clearanceSet",
   "clearanceLimit",
   "strengthSet",
@@ -87,4 +98,6 @@ export const tableNames = [
   "dropCrossing",
   "drop",
   "fiberUse",
+  "layoutRecord",
+  "unservedUnit",
 ] as const satisfies readonly TableName[];

@@ -49,7 +49,7 @@ function usesOfFeed(plant: Plant, feedId: string): readonly FiberUse[] {
 }
 
 /** Splitters that a use's fiber lights anywhere along it and along the laterals it is spliced to. */
-function splittersBehind(plant: Plant, { cableId, fiber }: FiberUse, visited: Set<string>): readonly string[] {
+export function splittersBehind(plant: Plant, { cableId, fiber }: FiberUse, visited: Set<string>): readonly string[] {
   const key = `${cableId} ${fiber}`;
   if (visited.has(key)) return [];
   visited.add(key);

@@ -1,8 +1,9 @@
-import { type BothWays, lightBudget } from "../fiber/lightBudget.ts";
+import type { BothWays } from "../fiber/lightBudget.ts";
 import { marginToMaxDb, marginToMinDb } from "../fiber/lossBudget.ts";
 import type { Drop } from "../model/tables.ts";
 import { dropCutM } from "./dropView.ts";
 import { type FiberTrace, fiberTrace } from "./fiberTrace.ts";
+import { pathBudget } from "./lightPath.ts";
 import { defineQuery, defineSteadyQuery, type Plant } from "./plant.ts";
 import { portsOf } from "./terminalView.ts";
 
@@ -97,11 +98,15 @@ export function splitterOfPort(plant: Plant, { terminalId, port }: Pick<Drop, "t
   return portsOf(plant, terminalId).find((one) => one.port === port)?.splitterId ?? null;
 }
 
-/** Ports of a terminal that hold no drop and have light, lowest first. */
+/** Ports of a terminal that hold no drop, are reserved for nobody and have light, lowest first. */
 export const spareLitPorts = defineQuery("spare-lit-ports", (plant, terminalId): readonly number[] =>
   portsOf(plant, terminalId)
     .filter(
-      (one) => one.dropIds.length === 0 && one.splitterId !== null && feedingUseId(plant, one.splitterId) !== null,
+      (one) =>
+        one.dropIds.length === 0 &&
+        !one.isReserved &&
+        one.splitterId !== null &&
+        feedingUseId(plant, one.splitterId) !== null,
     )
     .map((one) => one.port),
 );
@@ -113,41 +118,24 @@ function lossOf(
   trace: Extract<FiberTrace, { kind: "known" }>,
 ): PortLight {
   const feed = plant.rowOf("feed", trace.feedId);
-  const light = plant.rowOf("opticalClass", feed.opticalClassId);
-  const splitter = plant.rowOf("splitterType", plant.rowOf("splitter", splitterId).splitterTypeId);
-  const dropType = plant.rowOf("dropType", drop.dropTypeId);
-  const { spliceLossDb, connectionLossDb } = plant.settings();
+  const { legCount } = plant.rowOf("splitterType", plant.rowOf("splitter", splitterId).splitterTypeId);
   const dropM = dropCutM(plant, drop.id);
-  const { upDbPerKm, downDbPerKm } = light;
-  const ofDrop = dropType.attenuationDbPerKm;
-  const { least, most, lengthM } = lightBudget(
-    [
-      { what: "fiber of the route", lengthM: trace.fiberM, upDbPerKm, downDbPerKm },
-      { what: "drop", lengthM: dropM, upDbPerKm: ofDrop, downDbPerKm: ofDrop },
-    ],
-    [
-      { what: "upstream of the route", count: 1, ...exactly(feed.upstreamLossDb) },
-      { what: "taps passed", count: trace.tapCount > 0 ? 1 : 0, ...exactly(trace.tapDb) },
-      { what: "splices", count: trace.spliceCount, ...exactly(spliceLossDb) },
-      { what: "connections", count: connectionCount, ...exactly(connectionLossDb) },
-      {
-        what: `splitter ${splitter.name}`,
-        count: 1,
-        leastDb: Math.min(splitter.typicalLossDb, splitter.maxLossDb),
-        mostDb: splitter.maxLossDb,
-      },
-    ],
-  );
+  const { least, most, lengthM } = pathBudget(plant, {
+    splitterId,
+    trace,
+    connectionCount,
+    drop: { lengthM: dropM, dropTypeId: drop.dropTypeId },
+  });
   return {
     kind: "known",
     feedId: feed.id,
-    opticalClassId: light.id,
+    opticalClassId: feed.opticalClassId,
     upDb: most.upDb,
     downDb: most.downDb,
     leastDb: Math.min(least.upDb, least.downDb),
     least,
     lengthM: feed.upstreamM + lengthM,
-    splitCount: feed.hubSplitCount * splitter.legCount,
+    splitCount: feed.hubSplitCount * legCount,
     fiberM: trace.fiberM,
     dropM,
     spliceCount: trace.spliceCount,
@@ -155,8 +143,4 @@ function lossOf(
     tapDb: trace.tapDb,
     connectionCount,
   };
-}
-
-function exactly(lossDb: number): { readonly leastDb: number; readonly mostDb: number } {
-  return { leastDb: lossDb, mostDb: lossDb };
 }

@@ -1,6 +1,6 @@
 import { stationM } from "./cablePath.ts";
 import { type Point, pointOnSpan } from "./geometry.ts";
-import { defineQuery } from "./plant.ts";
+import { defineQuery, type Plant } from "./plant.ts";
 
 /** Where a terminal hangs, told from the nearer pole. */
 export type TerminalHang = Point & {
@@ -44,15 +44,21 @@ export type PortView = {
   readonly leg: number | null;
   /** Drops on the port: none on a spare, one in use, more where two were given the same port. */
   readonly dropIds: readonly string[];
+  /** Held for whoever comes later: one of the highest ports without a drop. */
+  readonly isReserved: boolean;
 };
 
 /** The face of a terminal, port 1 first. */
 export const portsOf = defineQuery("ports-of", (plant, terminalId): readonly PortView[] => {
-  const model = plant.rowOf("terminalModel", plant.rowOf("terminal", terminalId).terminalModelId);
+  const { terminalModelId, reservedPortCount } = plant.rowOf("terminal", terminalId);
+  const { portCount } = plant.rowOf("terminalModel", terminalModelId);
   const splitters = splittersOf(plant, terminalId).map((id) => plant.rowOf("splitter", id));
   const drops = plant.where("drop", "terminalId", terminalId).map((id) => plant.rowOf("drop", id));
-  return Array.from({ length: model.portCount }, (_, index) => {
-    const port = index + 1;
+  const held = new Set(drops.map((one) => one.port));
+  const numbers = Array.from({ length: portCount }, (_, index) => index + 1);
+  const open = numbers.filter((port) => !held.has(port));
+  const reserved = new Set(open.slice(Math.max(0, open.length - reservedPortCount)));
+  return numbers.map((port) => {
     const splitter = splitters.find((one) => {
       const legs = plant.rowOf("splitterType", one.splitterTypeId).legCount;
       return port >= one.firstPort && port < one.firstPort + legs;
@@ -62,9 +68,19 @@ export const portsOf = defineQuery("ports-of", (plant, terminalId): readonly Por
       splitterId: splitter?.id ?? null,
       leg: splitter ? port - splitter.firstPort + 1 : null,
       dropIds: drops.filter((one) => one.port === port).map((one) => one.id),
+      isReserved: reserved.has(port),
     };
   });
 });
+
+/** Ports of a terminal that are held for whoever comes later. */
+export function reservedPorts(plant: Plant, terminalId: string): ReadonlySet<number> {
+  return new Set(
+    portsOf(plant, terminalId)
+      .filter((one) => one.isReserved)
+      .map((one) => one.port),
+  );
+}
 
 /** Ids of the splitters inside a terminal, by their place in it. */
 export const splittersOf = defineQuery("splitters-of", (plant, terminalId): readonly string[] =>
@@ -89,9 +105,10 @@ export const facePlan = defineQuery("face-plan", (plant, modelId): readonly Face
   }));
 });
 
-/** How a terminal's ports are used. */
+/** How a terminal's ports are used: every port is used, reserved or spare. */
 export const portCounts = defineQuery("port-counts", (plant, terminalId) => {
   const ports = portsOf(plant, terminalId);
   const used = ports.filter((one) => one.dropIds.length > 0).length;
-  return { total: ports.length, used, spare: ports.length - used };
+  const reserved = ports.filter((one) => one.isReserved).length;
+  return { total: ports.length, used, reserved, spare: ports.length - used - reserved };
 });

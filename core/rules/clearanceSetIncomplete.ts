@@ -1,6 +1,6 @@
 import { clearanceLimitFor } from "../plant/clearance.ts";
+import { surfaceWords } from "../plant/thingWords.ts";
 import { companySetting, type Rule } from "./rule.ts";
-import { surfaceWords } from "./thingWords.ts";
 
 const separations = [
   { surface: "supplyAtPole", words: "supply at the pole" },

@@ -1,9 +1,9 @@
 import { clearanceCases } from "../model/catalogueRows.ts";
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
+import { surfaceWords } from "../plant/thingWords.ts";
 import { caseWords } from "./caseWords.ts";
 import { companySetting, type Rule } from "./rule.ts";
-import { surfaceWords } from "./thingWords.ts";
 
 export const crossingWithoutLimit: Rule = {
   id: "crossing-without-limit",

@@ -1,9 +1,9 @@
 import { dropClearance as clearanceOf, dropSurface } from "../plant/dropClearance.ts";
+import { surfaceWords } from "../plant/thingWords.ts";
 import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { clearanceHit } from "./clearanceHit.ts";
 import { dropWords } from "./dropWords.ts";
 import { type Rule, routeItself } from "./rule.ts";
-import { surfaceWords } from "./thingWords.ts";
 
 export const dropClearance: Rule = {
   id: "drop-clearance",

@@ -1,8 +1,8 @@
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { dropClearance, dropSurface } from "../plant/dropClearance.ts";
+import { surfaceWords } from "../plant/thingWords.ts";
 import { dropWords } from "./dropWords.ts";
 import { type Rule, routeItself } from "./rule.ts";
-import { surfaceWords } from "./thingWords.ts";
 
 export const dropClearanceUnknown: Rule = {
   id: "drop-clearance-unknown",

@@ -15,6 +15,7 @@ import { crossingWithoutLimit } from "./crossingWithoutLimit.ts";
 import { deadLengthReused } from "./deadLengthReused.ts";
 import { dropClearance } from "./dropClearance.ts";
 import { dropClearanceUnknown } from "./dropClearanceUnknown.ts";
+import { dropOverForbidden } from "./dropOverForbidden.ts";
 import { dropOverReach } from "./dropOverReach.ts";
 import { dropsCross } from "./dropsCross.ts";
 import { extremeLoadMissing } from "./extremeLoadMissing.ts";
@@ -99,6 +100,7 @@ export const ruleRegister: readonly Rule[] = [
   deadLengthReused,
   dropClearance,
   dropClearanceUnknown,
+  dropOverForbidden,
   dropOverReach,
   dropsCross,
   extremeLoadMissing,

@@ -1,10 +1,10 @@
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { type OtherParty, separationLimitFor, spanSeparations } from "../plant/separation.ts";
+import { kindWords } from "../plant/thingWords.ts";
 import { moveEndIntoRangeFixes } from "./attachmentFix.ts";
 import { leaningWords, sagLeansOn } from "./leaningWords.ts";
 import { catalogueBasis, type Hit } from "./rule.ts";
-import { kindWords } from "./thingWords.ts";
 import { isUnder } from "./withinLimit.ts";
 
 /** What is wrong between our strand and the wires of some parties in one span. */

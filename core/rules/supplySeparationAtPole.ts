@@ -1,7 +1,7 @@
 import { poleSeparation, separationLimitFor } from "../plant/separation.ts";
+import { kindWords } from "../plant/thingWords.ts";
 import { moveIntoRangeFix } from "./attachmentFix.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
-import { kindWords } from "./thingWords.ts";
 import { isUnder } from "./withinLimit.ts";
 
 export const supplySeparationAtPole: Rule = {

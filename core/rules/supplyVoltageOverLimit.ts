@@ -1,6 +1,6 @@
 import { poleSeparation, separationLimitFor } from "../plant/separation.ts";
+import { kindWords } from "../plant/thingWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
-import { kindWords } from "./thingWords.ts";
 
 export const supplyVoltageOverLimit: Rule = {
   id: "supply-voltage-over-limit",

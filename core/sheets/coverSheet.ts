@@ -5,6 +5,7 @@ import { crewCautions } from "./cautions.ts";
 import type { Mark } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { keyMap } from "./keyMap.ts";
+import { layoutFacts } from "./layoutFacts.ts";
 import { legend } from "./legend.ts";
 import { smallMm, stroke, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
@@ -92,6 +93,7 @@ function quantityFacts(plant: Plant, book: Book): readonly (readonly [string, st
     (sum, one) => sum + plant.rowOf("terminalModel", one.terminalModelId).portCount,
     0,
   );
+  const reservedCount = [...route.terminal.values()].reduce((sum, one) => sum + one.reservedPortCount, 0);
   const usedCount = new Set([...route.drop.values()].map((one) => `${one.terminalId} ${one.port}`)).size;
   const open = (severity: string) =>
     grouped(book.openFindings.filter((one) => one.finding.severity === severity).length);
@@ -100,9 +102,14 @@ function quantityFacts(plant: Plant, book: Book): readonly (readonly [string, st
     ["Spans", grouped(route.span.size), ""],
     ...lengths.slice(0, 7).map((one) => [one.item, lengthToBuy(one.quantity, system), lengthUnit(system)] as const),
     ["Terminals", grouped(route.terminal.size), ""],
-    ["Ports used, spare", `${grouped(usedCount)}, ${grouped(portCount - usedCount)}`, ""],
+    [
+      "Ports used, reserved, spare",
+      [usedCount, reservedCount, portCount - usedCount - reservedCount].map(grouped).join(", "),
+      "",
+    ],
     ["Living units", grouped(route.livingUnit.size), ""],
     ["Drops", grouped(route.drop.size), ""],
+    ...layoutFacts(route),
     ["Open errors, warnings, notes", `${open("error")}, ${open("warning")}, ${open("note")}`, ""],
   ];
 }

@@ -43,6 +43,7 @@ const sampleTicks: readonly PortTick[] = Array.from({ length: 8 }, (_, index) =>
   rank: Math.floor(index / 4),
   along: index % 4,
   used: index < 5,
+  reserved: index === 7,
 }));
 
 function terminal([x, y]: PaperPoint): readonly Mark[] {
@@ -108,7 +109,7 @@ const entries: readonly Entry[] = [
       ]),
     ],
   },
-  { text: "Terminal: filled port used, hollow port spare", draw: terminal },
+  { text: "Terminal: filled port used, struck reserved, hollow spare", draw: terminal },
   { text: "Terminal from the pole's centre line", draw: ([x, y]) => dimension([x - 4, y - 3.4], [x + 4, y - 3.4], 4) },
   { text: "Cable coil, with its length", draw: coilSymbol },
   { text: "Splice closure", draw: closureSymbol },

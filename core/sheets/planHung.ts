@@ -40,6 +40,7 @@ export function portTicks(plant: Plant, terminalId: string): readonly PortTick[]
     rank,
     along,
     used: (ports[port - 1]?.dropIds.length ?? 0) > 0,
+    reserved: ports[port - 1]?.isReserved ?? false,
   }));
 }
 

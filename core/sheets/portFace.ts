@@ -2,7 +2,7 @@ import type { Plant } from "../plant/plant.ts";
 import { facePlan } from "../plant/terminalView.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { shortenText } from "./fitText.ts";
-import { area, rectangle, roundedOutline, smallMm, words } from "./marks.ts";
+import { area, rectangle, roundedOutline, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
 import { houseNumber } from "./planUnits.ts";
 import type { TerminalFacts } from "./terminalFacts.ts";
@@ -10,7 +10,7 @@ import type { TerminalFacts } from "./terminalFacts.ts";
 const portMm = 8;
 const pitchMm = 15.5;
 
-/** The terminal's face: every port at its place, filled where used, with the house and the splitter leg under it. */
+/** The terminal's face: every port at its place, filled where used, its corners struck off where reserved, with the house and the splitter leg under it. */
 export function portFace(plant: Plant, facts: TerminalFacts, box: PaperBox): readonly Mark[] {
   const plan = facePlan(plant, facts.model.id);
   const along = Math.max(...plan.map((one) => one.along)) + 1;
@@ -39,12 +39,13 @@ function drawPort(
 ): readonly Mark[] {
   const view = facts.ports[port - 1];
   const used = (view?.dropIds.length ?? 0) > 0;
+  const isReserved = view?.isReserved ?? false;
   const figureMm = small ? 2.6 : 3.2;
   const houses = (view?.dropIds ?? []).map((id) =>
     houseNumber(plant.rowOf("livingUnit", plant.rowOf("drop", id).livingUnitId).address),
   );
   const house = shortenText(
-    houses.length === 0 ? "spare" : houses.join(" and "),
+    houses.length > 0 ? houses.join(" and ") : isReserved ? "reserved" : "spare",
     used ? "narrowBold" : "narrow",
     2.3,
     pitchMm - 1,
@@ -57,6 +58,7 @@ function drawPort(
   ) => (text === "" ? [] : [words(text, [x, top - side - 3.2 - row * 3.4], { align: "middle", ...lettering })]);
   return [
     rectangle("terminals", "medium", [x - side / 2, top - side], side, side, { fill: used ? 0 : 1 }),
+    ...(isReserved ? cornerStrokes([x - side / 2, top - side], side) : []),
     words(String(port), [x, top - side / 2 - figureMm / 2], {
       face: "narrowBold",
       heightMm: figureMm,
@@ -65,5 +67,20 @@ function drawPort(
     }),
     ...under(house, 0, { face: used ? "narrowBold" : "narrow", heightMm: 2.3, grey: used ? 0 : 0.35 }),
     ...(small ? [] : under(leg, 1, { face: "narrow", heightMm: smallMm, grey: 0.35 })),
+  ];
+}
+
+/** A reserved port's corners struck off, so that its number stays readable. */
+function cornerStrokes([left, bottom]: PaperPoint, side: number): readonly Mark[] {
+  const cut = side * 0.35;
+  return [
+    stroke("terminals", "thin", [
+      [left, bottom + cut],
+      [left + cut, bottom],
+    ]),
+    stroke("terminals", "thin", [
+      [left + side - cut, bottom + side],
+      [left + side, bottom + side - cut],
+    ]),
   ];
 }

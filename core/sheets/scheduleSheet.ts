@@ -7,6 +7,7 @@ import type { Draft } from "./book.ts";
 import { lengthFigure, lengthUnit } from "./quantityText.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
+import { emptyPortWords } from "./tradeWords.ts";
 
 /** Port and drop schedule: every port of every terminal, two columns of rows a sheet. */
 export function scheduleDrafts(plant: Plant, terminalIds: readonly string[]): readonly Draft[] {
@@ -50,7 +51,8 @@ function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
       tube ? colourAt(tube.place).abbreviation : "",
       port.leg === null ? "" : String(port.leg),
     ];
-    if (port.dropIds.length === 0) return [{ cells: [String(port.port), ...light, "spare", "", "", ""] }];
+    if (port.dropIds.length === 0)
+      return [{ cells: [String(port.port), ...light, emptyPortWords(terminal, port), "", "", ""] }];
     return port.dropIds.map((dropId) => ({
       cells: [
         String(port.port),

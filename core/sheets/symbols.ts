@@ -61,7 +61,12 @@ export function levelSymbol([x, y]: PaperPoint): readonly Mark[] {
 const tickMm = { width: 0.85, height: 1.15, pitch: 1.35, rank: 1.75 } as const;
 
 /** One port on a terminal's face, rank from the top and place along it from 0. */
-export type PortTick = { readonly rank: number; readonly along: number; readonly used: boolean };
+export type PortTick = {
+  readonly rank: number;
+  readonly along: number;
+  readonly used: boolean;
+  readonly reserved: boolean;
+};
 
 /** Size of a terminal's bar for its face, mm. */
 export function terminalBarMm(ticks: readonly PortTick[]): { readonly width: number; readonly height: number } {
@@ -76,13 +81,15 @@ export function tickCentre(ticks: readonly PortTick[], [x, y]: PaperPoint, tick:
   return [x + 0.65 + (tick.along + 0.5) * tickMm.pitch, y + height - 0.45 - (tick.rank + 0.5) * tickMm.rank];
 }
 
-/** A terminal's rounded bar by its lower left corner: a tick for each port, filled where used, hollow where spare. */
+/** A terminal's rounded bar by its lower left corner: a tick for each port, filled where used, struck through where reserved, hollow where spare. */
 export function terminalBar(ticks: readonly PortTick[], corner: PaperPoint): readonly Mark[] {
   const { width, height } = terminalBarMm(ticks);
-  const marks = ticks.map((tick) => {
+  const marks = ticks.flatMap((tick): Mark[] => {
     const [x, y] = tickCentre(ticks, corner, tick);
     const lower: PaperPoint = [x - tickMm.width / 2, y - tickMm.height / 2];
-    return rectangle("terminals", "fine", lower, tickMm.width, tickMm.height, { fill: tick.used ? 0 : 1 });
+    const upper: PaperPoint = [x + tickMm.width / 2, y + tickMm.height / 2];
+    const bar = rectangle("terminals", "fine", lower, tickMm.width, tickMm.height, { fill: tick.used ? 0 : 1 });
+    return tick.reserved ? [bar, stroke("terminals", "fine", [lower, upper])] : [bar];
   });
   return [area("terminals", "bold", roundedOutline(corner, width, height, 0.9), { fill: 1 }), ...marks];
 }

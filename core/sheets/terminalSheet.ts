@@ -13,6 +13,7 @@ import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
 import { terminalElevation } from "./terminalElevation.ts";
 import { colourWords, type TerminalFacts, terminalFacts } from "./terminalFacts.ts";
 import { terminalSteps } from "./terminalSteps.ts";
+import { emptyPortWords } from "./tradeWords.ts";
 import { tubePanel } from "./tubePanel.ts";
 
 const left: PaperBox = { ...drawingBox, right: drawingBox.left + 188 };
@@ -115,7 +116,8 @@ function portRows(plant: Plant, facts: TerminalFacts): readonly TableRow[] {
   return facts.ports.flatMap((port) => {
     const splitter = port.splitterId === null ? "" : String(plant.rowOf("splitter", port.splitterId).position);
     const light = [String(port.port), splitter, port.leg === null ? "" : String(port.leg)];
-    if (port.dropIds.length === 0) return [{ cells: [...light, "spare, cap on", "", "", ""] }];
+    if (port.dropIds.length === 0)
+      return [{ cells: [...light, `${emptyPortWords(facts.terminal, port)}, cap on`, "", "", ""] }];
     return port.dropIds.map((dropId) => ({
       cells: [
         ...light,

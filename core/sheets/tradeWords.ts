@@ -1,5 +1,6 @@
-import type { Attachment, Crossing, Structure } from "../model/tables.ts";
+import type { Attachment, Crossing, Structure, Terminal } from "../model/tables.ts";
 import type { ProfileCase } from "../plant/profileSpan.ts";
+import type { PortView } from "../plant/terminalView.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 
@@ -8,6 +9,7 @@ const crossingWords: Readonly<Record<Crossing["surface"], string>> = {
   road: "Road",
   highLoadRoad: "High-load road",
   stateHighway: "State highway",
+  limitedAccessRoad: "Limited-access road",
   driveway: "Drive",
   homeDriveway: "Residential drive",
   alongStreet: "Along a street",
@@ -44,6 +46,12 @@ const structureWords: Readonly<Record<Structure["kind"], string>> = {
   walkedSign: "Sign people walk on",
   chimney: "Chimney, antenna or tank",
 };
+
+/** What a port without a drop is: spare, or reserved and for whom. */
+export function emptyPortWords({ reservedFor }: Terminal, { isReserved }: PortView): string {
+  if (!isReserved) return "spare";
+  return reservedFor === "" ? "reserved" : `reserved for ${reservedFor}`;
+}
 
 /** A structure by its name, else by its kind, and how far beside the line it stands. */
 export function structureName({ kind, name, besideM, side }: Structure, system: UnitSystem): string {

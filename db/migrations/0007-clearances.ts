@@ -1,14 +1,13 @@
 import type { WriteDb } from "../driver.ts";
 import { liftJournal } from "./liftJournal.ts";
-import { recreate } from "./recreate.ts";
+import { recreate, withWord } from "./recreate.ts";
 
 export const version = 7;
 
 const moreSurfaces = [
   ["highLoadRoad", "stateHighway"],
-  ["driveway", "homeDriveway"],
-  ["homeDriveway", "alongStreet"],
-  ["homeDriveway", "alongRoad"],
+  ["driveway", "alongStreet"],
+  ["driveway", "alongRoad"],
   ["rail", "trolley"],
   ["water", "sailingWater20"],
   ["water", "sailingWater200"],
@@ -20,7 +19,6 @@ const moreSurfaces = [
 ] as const;
 
 const moreLimits = [
-  "dropLowDriveway",
   "dropRoof",
   "buildingUnder",
   "signUnder",
@@ -40,11 +38,6 @@ const moreLimits = [
   "riserBracket",
 ];
 
-/** A list of words in a definition with one more behind a word that is there. */
-function withWord(sql: string, behind: string, word: string): string {
-  return sql.replace(`'${behind}'`, `'${behind}', '${word}'`);
-}
-
 function withSurfaces(sql: string): string {
   return moreSurfaces.reduce((text, [behind, word]) => withWord(text, behind, word), sql);
 }
@@ -52,8 +45,8 @@ function withSurfaces(sql: string): string {
 /**
  * Sailing water by its area, launching areas, lines along streets and roads, state highways, trolley wire, roofs under drops; signs and
  * roofs the line may pass under; street-light brackets with drip loops, cable in the supply space, and what is bonded to our messenger;
- * climbing space; sets that stand on others; limits that are less at the edges. Of what was there every neutral counts as bonded, and every
- * driveway under a drop as residential, as they were checked until now.
+ * climbing space; sets that stand on others; limits that are less at the edges. Of what was there every neutral counts as bonded, as it
+ * was checked until now.
  */
 export function up(db: WriteDb): void {
   recreate(db, "crossing", withSurfaces);
@@ -74,13 +67,11 @@ export function up(db: WriteDb): void {
     ALTER TABLE structure ADD COLUMN bottom_m REAL CHECK (bottom_m > 0 AND bottom_m < 9e999);
     ALTER TABLE attachment ADD COLUMN bonded INTEGER NOT NULL DEFAULT 0 CHECK (bonded IN (0, 1));
     UPDATE attachment SET bonded = 1 WHERE kind = 'neutral';
-    UPDATE drop_crossing SET surface = 'homeDriveway' WHERE surface = 'driveway';
   `);
   liftJournal(db, {
     clearanceSet: (row) => ({ ...row, baseSetId: null }),
     clearanceLimit: (row) => ({ ...row, edgeLimitM: 0, edgeRunM: 0 }),
     structure: (row) => ({ ...row, bottomM: null }),
-    dropCrossing: (row) => (row.surface === "driveway" ? { ...row, surface: "homeDriveway" } : row),
     attachment: (row) => ({ ...row, bonded: row.kind === "neutral" }),
   });
 }

@@ -6,6 +6,11 @@ import * as limitByVoltage from "./0004-limitByVoltage.ts";
 import * as light from "./0005-light.ts";
 import * as extremeLoads from "./0006-extremeLoads.ts";
 import * as clearances from "./0007-clearances.ts";
+import * as layout from "./0008-layout.ts";
+import * as dropPassing from "./0009-dropPassing.ts";
+import * as reservedPorts from "./0010-reservedPorts.ts";
+import * as lightPowers from "./0011-lightPowers.ts";
+import * as homeDriveway from "./0012-homeDriveway.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -19,4 +24,9 @@ export const migrations: readonly Migration[] = [
   light,
   extremeLoads,
   clearances,
+  layout,
+  dropPassing,
+  reservedPorts,
+  lightPowers,
+  homeDriveway,
 ];

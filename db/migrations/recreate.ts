@@ -20,3 +20,8 @@ export function recreate(db: WriteDb, table: string, edit: (sql: string) => stri
   db.exec(`ALTER TABLE "${table}_next" RENAME TO "${table}"`);
   for (const sql of indexes) db.exec(sql);
 }
+
+/** A list of words in a definition with one more behind a word that is there. */
+export function withWord(sql: string, behind: string, word: string): string {
+  return sql.replace(`'${behind}'`, `'${behind}', '${word}'`);
+}

@@ -7,12 +7,14 @@ import { importVerb } from "./verbs/import.ts";
 import { layoutVerb } from "./verbs/layout.ts";
 import { newVerb } from "./verbs/new.ts";
 import { serveVerb } from "./verbs/serve.ts";
+import { whatIfVerb } from "./verbs/whatIf.ts";
 
 /** Every verb, in the order of the work. */
 export const verbs: readonly Verb[] = [
   newVerb,
   importVerb,
   layoutVerb,
+  whatIfVerb,
   checkVerb,
   drawVerb,
   exportVerb,

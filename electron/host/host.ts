@@ -11,6 +11,7 @@ import { machineHandlers } from "./machineHandlers.ts";
 import { type Call, type Handlers, serve } from "./serve.ts";
 import type { Session } from "./session.ts";
 import { settingsHandlers } from "./settingsHandlers.ts";
+import { type KeptTrial, takeTrial, tryLayout } from "./tryLayout.ts";
 import { wayHandlers } from "./wayHandlers.ts";
 
 /** The service behind the contract, whichever door it is reached through. */
@@ -33,6 +34,8 @@ export type HostOptions = {
 export function openHost({ runJob, report, files }: HostOptions): Host {
   const sessions = new Map<string, Session>();
   const jobs = new Map<string, AbortController>();
+  /** The latest trial layout of each route. */
+  const trials = new WeakMap<Session, KeptTrial>();
   const listeners = new Set<(event: HostEvent) => void>();
   const say = (event: HostEvent): void => {
     if (event.kind === "edited") fileService.edited(event.routeId);
@@ -118,15 +121,36 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
         const done = told(request.routeId, session.take(label, plan.rows));
         return done.ok ? ok(importReply(request.choices.kind, planned.value)) : done;
       }),
-    "layout.run": ({ routeId, jobId }) =>
+    "layout.run": ({ routeId, jobId, timeLimitS }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
-          const laidOut = await layOutRoute(session, runJob, { onProgress, signal });
+          const laidOut = await layOutRoute(session, runJob, {
+            limits: timeLimitS === undefined ? {} : { timeLimitS },
+            onProgress,
+            signal,
+          });
           if (!laidOut.ok) return laidOut;
           told(routeId, ok(laidOut.value.edit));
           return laidOut;
         }),
       ),
+    "layout.try": ({ routeId, timeLimitS, ...asked }) =>
+      withRoute(routeId, (session) =>
+        asJob(asked.jobId, async (signal, onProgress) => {
+          const limits = timeLimitS === undefined ? {} : { timeLimitS };
+          const tried = await tryLayout(session, runJob, asked, { limits, onProgress, signal });
+          if (!tried.ok) return tried;
+          trials.set(session, tried.value.kept);
+          return ok(tried.value.reply);
+        }),
+      ),
+    "layout.take": ({ routeId, trialId, poleIds }) =>
+      withRoute(routeId, (session) => {
+        const kept = trials.get(session);
+        if (kept?.trialId !== trialId)
+          return fail("no-trial", "That trial is no longer kept.", trialId, "Try the layout again.");
+        return told(routeId, takeTrial(session, kept, poleIds ?? null));
+      }),
     "draw.sheets": ({ routeId, jobId }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {

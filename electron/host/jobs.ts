@@ -1,21 +1,40 @@
 import type { Reply } from "../../core/contract/contract.ts";
+import { layoutFigures } from "../../core/layout/layoutFigures.ts";
+import { routeWith } from "../../core/layout/rowSet.ts";
 import { type Layout, runLayout } from "../../core/layout/runLayout.ts";
-import type { Result } from "../../core/model/result.ts";
+import { ok, type Result } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
+import type { LayoutFigures } from "../../core/plant/layoutCompare.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import type { Finding } from "../../core/rules/finding.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
-import { placementWatch } from "./placementWatch.ts";
+import { type LimitWishes, placementWatch } from "./placementWatch.ts";
 import { writePdf } from "./writePdf.ts";
 
 /** How far a job is: steps done of steps known, and what it is doing. */
 export type Progress = { readonly doneCount: number; readonly totalCount: number; readonly words: string };
 
+/** A layout under other standards beside the present one. */
+export type Trial = { readonly present: LayoutFigures; readonly other: LayoutFigures; readonly layout: Layout };
+
 /** Heavy work by name: what it takes and what it gives. */
 type Jobs = {
-  readonly layout: { readonly takes: { readonly route: Route }; readonly gives: Result<Layout> };
+  readonly layout: {
+    readonly takes: { readonly route: Route; readonly limits: LimitWishes };
+    readonly gives: Result<Layout>;
+  };
+  readonly trial: {
+    readonly takes: {
+      readonly route: Route;
+      /** The route with other standards and prices, not laid out by them yet. */
+      readonly other: Route;
+      readonly modelIds: readonly string[] | null;
+      readonly limits: LimitWishes;
+    };
+    readonly gives: Result<Trial>;
+  };
   readonly svg: { readonly takes: DrawInput; readonly gives: Reply<"draw.sheets"> };
   readonly pdf: {
     readonly takes: DrawInput & { readonly only: readonly string[] | null };
@@ -25,6 +44,9 @@ type Jobs = {
 export type JobName = keyof Jobs;
 type DrawInput = { readonly route: Route; readonly findings: readonly Finding[] };
 
+/** Jobs that, when they are stopped, end with the best they have. */
+export const keepsItsBest: readonly JobName[] = ["layout", "trial"];
+
 /** Does one job to its end; where it runs, here or in a worker thread, is the caller's choice. */
 export type RunJob = <N extends JobName>(
   name: N,
@@ -33,21 +55,33 @@ export type RunJob = <N extends JobName>(
   signal: AbortSignal,
 ) => Promise<Jobs[N]["gives"]>;
 
-type JobTable = {
-  readonly [N in JobName]: (
-    takes: Jobs[N]["takes"],
-    onProgress: (progress: Progress) => void,
-    signal: AbortSignal,
-  ) => Promise<Jobs[N]["gives"]>;
-};
+/** A job with a way to ask whether it has been stopped, for work that never lets go of its thread. */
+type Job<N extends JobName> = (
+  takes: Jobs[N]["takes"],
+  onProgress: (progress: Progress) => void,
+  stop: { readonly signal: AbortSignal; readonly isStopped: () => boolean },
+) => Promise<Jobs[N]["gives"]>;
 
-const jobs: JobTable = {
-  async layout({ route }, onProgress) {
-    onProgress({ doneCount: 0, totalCount: 1, words: "Placing terminals" });
-    const searched = runLayout(route, { search: { watch: placementWatch(onProgress), isQuick: false } });
+const jobs: { readonly [N in JobName]: Job<N> } = {
+  async layout({ route, limits }, onProgress, { isStopped }) {
+    onProgress({ doneCount: 0, totalCount: 1, words: "placing terminals" });
+    const searched = runLayout(route, { search: placementWatch(limits, isStopped, onProgress) });
     // A line is strung with cables that carry what the quick layout asks: a cheaper one that asks more fibers is no gain.
     const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
     return lacksFibers ? runLayout(route) : searched;
+  },
+  async trial({ route, other, modelIds, limits }, onProgress, { isStopped }) {
+    onProgress({ doneCount: 0, totalCount: 1, words: "placing terminals" });
+    const models = modelIds === null ? {} : { modelIds };
+    const searched = runLayout(other, { search: placementWatch(limits, isStopped, onProgress), ...models });
+    const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
+    const laid = lacksFibers ? runLayout(other, models) : searched;
+    if (!laid.ok) return laid;
+    return ok({
+      present: layoutFigures(openPlant(route)),
+      other: layoutFigures(openPlant(routeWith(other, laid.value.rows))),
+      layout: laid.value,
+    });
   },
   async svg({ route, findings }, onProgress) {
     onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });
@@ -58,7 +92,7 @@ const jobs: JobTable = {
       sheets: sheets.map(({ marks, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
     };
   },
-  async pdf({ route, findings, only }, onProgress, signal) {
+  async pdf({ route, findings, only }, onProgress, { signal }) {
     const whole = composeSet(openPlant(route), findings);
     const set = only === null ? whole : partOf(whole, only);
     const pdf = await writePdf(set, {
@@ -78,4 +112,11 @@ function partOf(set: DrawingSet, numbers: readonly string[]): DrawingSet {
 }
 
 /** Does a job in this thread. */
-export const runJobHere: RunJob = (name, takes, onProgress, signal) => jobs[name](takes, onProgress, signal);
+export const runJobHere: RunJob = (name, takes, onProgress, signal) =>
+  runJob(name, takes, onProgress, { signal, isStopped: () => signal.aborted });
+
+/** Does a job in this thread, told to stop by another. */
+export function runJob<N extends JobName>(name: N, ...rest: Parameters<Job<N>>): ReturnType<Job<N>> {
+  const job: Job<N> = jobs[name];
+  return job(...rest);
+}

@@ -1,13 +1,16 @@
 import type { EditReply } from "../../core/contract/contract.ts";
 import { applyChange } from "../../core/edits/change.ts";
 import { findCommand } from "../../core/edits/register.ts";
+import type { LayoutEnding } from "../../core/model/layoutRows.ts";
 import { fail, ok, type Result } from "../../core/model/result.ts";
 import type { RowChange } from "../../core/model/rowChange.ts";
+import type { UnservedUnit } from "../../core/model/tables.ts";
 import type { Progress, RunJob } from "./jobs.ts";
+import type { LimitWishes } from "./placementWatch.ts";
 import type { Session } from "./session.ts";
 
 /** A living unit the layout could not serve, by its address. */
-type Unserved = { readonly livingUnitId: string; readonly address: string; readonly reason: string };
+type Unserved = Pick<UnservedUnit, "livingUnitId" | "kind" | "reason"> & { readonly address: string };
 
 /** What the layout did, and what it left undone. */
 export type LaidOut = {
@@ -17,6 +20,7 @@ export type LaidOut = {
   readonly cost: number;
   /** Proven: no choice of places and terminals costs less; null where fibers ran short. */
   readonly costBound: number | null;
+  readonly ended: LayoutEnding;
   /** Spans without strand, by the tags of their poles: no line reaches them from the pole the cable comes from. */
   readonly unstrung: readonly { readonly fromTag: string; readonly toTag: string }[];
 };
@@ -25,6 +29,7 @@ export type LaidOut = {
 export type LayoutWishes = {
   /** Tag of the pole the cable comes from; empty for the first pole of the main line. */
   readonly hubTag?: string;
+  readonly limits?: LimitWishes;
   readonly onProgress?: (progress: Progress) => void;
   readonly signal?: AbortSignal;
 };
@@ -41,14 +46,15 @@ export async function layOutRoute(
   if (!strung.ok) return strung;
   const onto = applyChange(session.route(), { rows: strung.value });
   if (!onto.ok) return onto;
-  const { onProgress = () => {}, signal = new AbortController().signal } = wishes;
-  const laidOut = await runJob("layout", { route: onto.value }, onProgress, signal);
+  const { limits = {}, onProgress = () => {}, signal = new AbortController().signal } = wishes;
+  const laidOut = await runJob("layout", { route: onto.value, limits }, onProgress, signal);
   if (!laidOut.ok) return laidOut;
   const taken = session.take("Lay out terminals", [...strung.value, ...laidOut.value.rows]);
   if (!taken.ok) return taken;
   const route = session.route();
-  const unserved = laidOut.value.unserved.map(({ livingUnitId, reason }) => ({
+  const unserved = laidOut.value.unserved.map(({ livingUnitId, kind, reason }) => ({
     livingUnitId,
+    kind,
     address: route.livingUnit.get(livingUnitId)?.address ?? livingUnitId,
     reason,
   }));
@@ -56,8 +62,8 @@ export async function layOutRoute(
   const unstrung = [...route.span.values()]
     .filter((span) => span.strandSectionId === null)
     .map((span) => ({ fromTag: tag(span.fromPoleId), toTag: tag(span.toPoleId) }));
-  const { cost, costBound } = laidOut.value.summary;
-  return ok({ edit: taken.value, unserved, cost, costBound, unstrung });
+  const { cost, costBound, ended } = laidOut.value.summary;
+  return ok({ edit: taken.value, unserved, cost, costBound, ended, unstrung });
 }
 
 function stringLine(session: Session, hubTag: string): Result<readonly RowChange[]> {

@@ -1,23 +1,35 @@
-import type { Watch } from "../../core/placement/problem.ts";
-import { gapWords } from "../../core/placement/words.ts";
+import { type LimitedWatch, limitedWatch, type SearchLimits } from "../../core/placement/limitedWatch.ts";
+import { gapText } from "../../core/units/gapText.ts";
+import { moneyText } from "../../core/units/moneyText.ts";
 import type { Progress } from "./jobs.ts";
 
-/** Seconds a search for a cheaper layout may take; an ordinary route is proven in one. */
-const limitS = 20;
+/** Steps a search may take where nobody asks for others: half a minute of an ordinary machine; an ordinary route is proven in a second. */
+const usualStepLimit = 40_000;
+/** The clock ends only what would go on for far longer. */
+const usualTimeLimitS = 120;
 
-/** Watches a placement by this machine's clock, and tells how near to its bound it is each time that changes. */
-export function placementWatch(onProgress: (progress: Progress) => void): Watch {
+/** Limits a person may ask for. */
+export type LimitWishes = Partial<SearchLimits>;
+
+/** Watches a placement within its limits by this machine's clock, and tells cost, bound and gap each time they change. */
+export function placementWatch(
+  wishes: LimitWishes,
+  isStopped: () => boolean,
+  onProgress: (progress: Progress) => void,
+): LimitedWatch {
   const startMs = performance.now();
   const elapsedS = () => (performance.now() - startMs) / 1000;
+  // a person who names steps wants them all; one who names seconds wants those
+  const stepLimit = wishes.stepLimit ?? (wishes.timeLimitS === undefined ? usualStepLimit : Number.POSITIVE_INFINITY);
+  const timeLimitS = wishes.timeLimitS ?? (wishes.stepLimit === undefined ? usualTimeLimitS : Number.POSITIVE_INFINITY);
   let told = "";
-  return {
-    elapsedS,
-    stopped: () => elapsedS() >= limitS,
-    better({ cost, bound }) {
-      const words = `Placing terminals: ${gapWords(cost, bound)}`;
-      if (words === told) return;
-      told = words;
-      onProgress({ doneCount: Math.min(limitS, elapsedS()), totalCount: limitS, words });
-    },
-  };
+  const watch = limitedWatch({ stepLimit, timeLimitS }, elapsedS, isStopped, ({ cost, bound }) => {
+    const proven = bound > 0 ? `, bound ${moneyText(bound)}` : "";
+    const words = `cost ${moneyText(cost)}${proven}: ${gapText(cost, bound)}`;
+    if (words === told) return;
+    told = words;
+    const part = Math.max(watch.stepCount() / stepLimit, elapsedS() / timeLimitS);
+    onProgress({ doneCount: Math.min(1, part), totalCount: 1, words });
+  });
+  return watch;
 }

@@ -1,11 +1,13 @@
 import { Tooltip } from "radix-ui";
 import { useEffect } from "react";
+import { BalanceSplit } from "../balance/BalanceSplit.tsx";
 import { Diagram } from "../canvas/Diagram.tsx";
 import { PinnedExplanations } from "../explain/PinnedExplanations.tsx";
 import { Worksheet } from "../explain/Worksheet.tsx";
 import { Finder } from "../finder/Finder.tsx";
 import { HelpPanel } from "../help/HelpPanel.tsx";
 import { KeySheet } from "../keys/KeySheet.tsx";
+import { LayoutPanel } from "../layout/LayoutPanel.tsx";
 import { Bar } from "../panels/Bar.tsx";
 import { EmptyState } from "../panels/EmptyState.tsx";
 import { FindingsPanel } from "../panels/FindingsPanel.tsx";
@@ -80,6 +82,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
   const isImportOpen = useView((state) => state.isImportOpen);
   const isFindingsOpen = useView((state) => state.isFindingsOpen);
   const isHistoryOpen = useView((state) => state.isHistoryOpen);
+  const isLayoutOpen = useView((state) => state.isLayoutOpen);
   const areCopiesOpen = useView((state) => state.areCopiesOpen);
   const isAdding = useView((state) => state.adding !== null);
   const isEmpty = open.route.pole.size === 0 && open.route.livingUnit.size === 0;
@@ -87,17 +90,19 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
     <main className="room">
       <div className="middle">
         <TablesSplit open={open}>
-          <ProfileSplit open={open}>
-            <div className="stage">
-              {isSettingsOpen && <SettingsRoom open={open} />}
-              {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
-              <Guide />
-              <PinnedExplanations />
-              {isEmpty && !isImportOpen && !sheets && !isAdding && (
-                <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
-              )}
-            </div>
-          </ProfileSplit>
+          <BalanceSplit open={open}>
+            <ProfileSplit open={open}>
+              <div className="stage">
+                {isSettingsOpen && <SettingsRoom open={open} />}
+                {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
+                <Guide />
+                <PinnedExplanations />
+                {isEmpty && !isImportOpen && !sheets && !isAdding && (
+                  <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
+                )}
+              </div>
+            </ProfileSplit>
+          </BalanceSplit>
         </TablesSplit>
         {isFindingsOpen && !sheets && !isSettingsOpen && (
           <>
@@ -111,7 +116,8 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
       {!isImportOpen && !areCopiesOpen && isSideOpen && !sheets && !isSettingsOpen && (
         <>
           <Divider edge="side" />
-          {isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />}
+          {isLayoutOpen && <LayoutPanel open={open} />}
+          {!isLayoutOpen && (isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />)}
         </>
       )}
     </main>

@@ -1,11 +1,14 @@
 import type { Action } from "./actions/action.ts";
 import { addingActions } from "./actions/addingActions.ts";
 import { arrangeActions } from "./actions/arrangeActions.ts";
+import { balanceActions } from "./actions/balanceActions.ts";
 import { editActions } from "./actions/editActions.ts";
 import { fileActions } from "./actions/fileActions.ts";
 import { handActions } from "./actions/handActions.ts";
 import { helpActions } from "./actions/helpActions.ts";
 import { historyActions } from "./actions/historyActions.ts";
+import { layoutActions } from "./actions/layoutActions.ts";
+import { pinActions } from "./actions/pinActions.ts";
 import { profileActions } from "./actions/profileActions.ts";
 import { settingsActions } from "./actions/settingsActions.ts";
 import { straightActions } from "./actions/straightActions.ts";
@@ -23,10 +26,13 @@ export const actions: readonly Action[] = [
   ...editActions,
   ...historyActions,
   ...workActions,
+  ...layoutActions,
   ...viewActions,
   ...tableActions,
   ...profileActions,
+  ...balanceActions,
   ...handActions,
+  ...pinActions,
   ...arrangeActions,
   ...straightActions,
   ...addingActions,

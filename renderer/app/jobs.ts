@@ -1,5 +1,5 @@
 import type { Result } from "../../core/model/result.ts";
-import { gapWords } from "../../core/placement/words.ts";
+import { gapText } from "../../core/units/gapText.ts";
 import { actionWords } from "./actions/words.ts";
 import { showEdit } from "./edits.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
@@ -8,14 +8,16 @@ import { words } from "./words.ts";
 /** Strings the line where there is none, and lays out terminals, fibers and ports over the route; pinned decisions stand. */
 export async function layOut(session: Session): Promise<void> {
   const { routeId } = openRouteOf(session);
-  const reply = await follow(session, actionWords.layOut, (jobId) =>
-    session.host.call("layout.run", { routeId, jobId }),
-  );
+  const { layoutTimeS } = session.view.getState();
+  const limit = layoutTimeS === null ? {} : { timeLimitS: layoutTimeS };
+  const ask = (jobId: string) => session.host.call("layout.run", { routeId, jobId, ...limit });
+  const reply = await follow(session, actionWords.layOut, ask, words.keepBest);
   if (!reply) return;
   await showEdit(session, reply.edit);
-  const { unserved, cost, costBound } = reply;
-  if (reply.edit.rows.length === 0 && unserved.length === 0) return;
-  tell(session, words.laidOut(unserved.length, costBound === null ? words.gapUnknown : gapWords(cost, costBound)));
+  session.view.setState({ isLayoutOpen: true, isHistoryOpen: false, isSideOpen: true });
+  const { unserved, cost, costBound, ended } = reply;
+  const gap = costBound === null ? words.gapUnknown : gapText(cost, costBound);
+  tell(session, words.laidOut(unserved.length, gap, ended === "stopped"));
 }
 
 /**
@@ -52,7 +54,7 @@ export async function previewSheets(session: Session): Promise<void> {
   if (reply) session.view.setState({ sheets: reply.sheets, sheetsRevision: reply.revision, isSettingsOpen: false });
 }
 
-/** Asks the host to stop the work under way; it leaves the file as it was. */
+/** Asks the host to stop the work under way: a layout keeps the best so far, all else leaves the file as it was. */
 export async function cancelJob(session: Session): Promise<void> {
   const { job } = session.view.getState();
   if (!job) return;
@@ -64,12 +66,13 @@ async function follow<T>(
   session: Session,
   name: string,
   ask: (jobId: string) => Promise<Result<T>>,
+  stop: string = words.cancel,
 ): Promise<T | null> {
   if (session.view.getState().job) return null;
   const jobId = crypto.randomUUID();
   session.view.setState({
     fault: null,
-    job: { jobId, name, doneCount: 0, totalCount: 0, words: "", isCancelling: false },
+    job: { jobId, name, doneCount: 0, totalCount: 0, words: "", isCancelling: false, stop },
   });
   const reply = await ask(jobId);
   const isCancelled = session.view.getState().job?.isCancelling ?? false;

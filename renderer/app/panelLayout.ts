@@ -13,12 +13,13 @@ export function boundedPx(sizePx: number, windowPx: number): number {
 /** Places the panels, tables and profile among them. */
 export function setLayout(
   { view }: Session,
-  { tablesFrac, areTablesBeside, profileFrac, ...panels }: PanelLayout,
+  { tablesFrac, areTablesBeside, profileFrac, balanceFrac, ...panels }: PanelLayout,
 ): void {
-  view.setState(({ tables, profile }) => ({
+  view.setState(({ tables, profile, balance }) => ({
     ...panels,
     tables: { ...tables, sizeFrac: tablesFrac, isBeside: areTablesBeside },
     profile: { ...profile, sizeFrac: profileFrac },
+    balance: { ...balance, sizeFrac: balanceFrac },
   }));
 }
 
@@ -31,10 +32,10 @@ export async function readLayout(session: Session): Promise<void> {
 /** Keeps the layout after every change. Ends with the function it answers with. */
 export function keepLayout({ host, view }: Session): () => void {
   const present = (): PanelLayout => {
-    const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, tables, profile } = view.getState();
+    const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, tables, profile, balance } = view.getState();
     const { sizeFrac: tablesFrac, isBeside: areTablesBeside } = tables;
     const panels = { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen };
-    return { ...panels, tablesFrac, areTablesBeside, profileFrac: profile.sizeFrac };
+    return { ...panels, tablesFrac, areTablesBeside, profileFrac: profile.sizeFrac, balanceFrac: balance.sizeFrac };
   };
   let kept = JSON.stringify(present());
   let isSending = false;

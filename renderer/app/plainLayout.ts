@@ -1,4 +1,5 @@
 import type { PanelLayout } from "../../core/contract/settingsMethods.ts";
+import { plainBalance } from "../balance/balanceView.ts";
 import { plainProfile } from "../profile/profileView.ts";
 import { plainTables } from "../tables/tableHand.ts";
 
@@ -11,4 +12,5 @@ export const plainLayout: PanelLayout = {
   tablesFrac: plainTables.sizeFrac,
   areTablesBeside: plainTables.isBeside,
   profileFrac: plainProfile.sizeFrac,
+  balanceFrac: plainBalance.sizeFrac,
 };

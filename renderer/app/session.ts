@@ -2,6 +2,7 @@ import type { EditReply } from "../../core/contract/contract.ts";
 import { plainWays } from "../../core/contract/wayMethods.ts";
 import type { Fault } from "../../core/model/result.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
+import { stillThere } from "../balance/balanceView.ts";
 import { withoutGone } from "../tools/adding/addingState.ts";
 import { handRef } from "../tools/hand.ts";
 import type { HostClient } from "./hostClient.ts";
@@ -96,5 +97,7 @@ function forgetGone({ store, view }: Session): void {
   if (inPlace !== null && !isThere(inPlace)) view.setState({ inPlace: null });
   if (exact && !isThere(`terminal/${exact.terminalId}`)) view.setState({ exact: null });
   if (hand && !isThere(handRef(hand))) view.setState({ hand: null });
+  // what a move would come to was worked out on the route as it was
+  view.setState(({ balance }) => ({ balance: stillThere(balance, isThere) }));
   if (adding) view.setState({ adding: withoutGone(adding, isThere) });
 }

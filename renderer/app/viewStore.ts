@@ -3,6 +3,7 @@ import type { Reply } from "../../core/contract/contract.ts";
 import type { FigureRef } from "../../core/explain/explanation.ts";
 import type { Fault } from "../../core/model/result.ts";
 import type { Severity } from "../../core/rules/rule.ts";
+import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
 import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
 import { type ProfileView, plainProfile } from "../profile/profileView.ts";
@@ -27,6 +28,8 @@ type Job = {
   readonly totalCount: number;
   readonly words: string;
   readonly isCancelling: boolean;
+  /** What stopping it does, as the button says it. */
+  readonly stop: string;
 };
 
 export type PreviewSheet = Reply<"draw.sheets">["sheets"][number];
@@ -50,6 +53,9 @@ export type ViewState = FileView & {
   readonly severitiesShown: readonly Severity[];
   readonly areWaivedShown: boolean;
   readonly isHistoryOpen: boolean;
+  readonly isLayoutOpen: boolean;
+  /** Seconds a layout may search; null counts steps instead. */
+  readonly layoutTimeS: number | null;
   /** Figures whose explanations stay open. */
   readonly pinned: readonly FigureRef[];
   /** Figure that is worked out on a sheet of its own; null for none. */
@@ -88,6 +94,7 @@ export type ViewState = FileView & {
   readonly measure: readonly MeasurePoint[] | null;
   readonly tables: TablesView;
   readonly profile: ProfileView;
+  readonly balance: BalanceView;
   readonly drawnAs: DrawnAs;
   /** The tool in hand for adding by hand; null while one only chooses. */
   readonly adding: AddingState | null;
@@ -110,6 +117,8 @@ export function openViewStore(): ViewStore {
     severitiesShown: ["error", "warning", "note"],
     areWaivedShown: true,
     isHistoryOpen: false,
+    isLayoutOpen: false,
+    layoutTimeS: null,
     pinned: [],
     worksheet: null,
     fault: null,
@@ -134,6 +143,7 @@ export function openViewStore(): ViewStore {
     measure: null,
     tables: plainTables,
     profile: plainProfile,
+    balance: plainBalance,
     drawnAs: "ground",
     adding: null,
   }));

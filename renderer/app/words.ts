@@ -16,10 +16,14 @@ export const words = {
   },
   takenIn: (newCount: number, changedCount: number, skippedCount: number): string =>
     `Taken in: ${newCount} new, ${changedCount} changed, ${skippedCount} left as they were.`,
-  laidOut: (unservedCount: number, gap: string): string =>
-    unservedCount === 0
-      ? `Laid out; terminals and drops: ${gap}.`
-      : `Laid out; ${unservedCount} living ${unservedCount === 1 ? "unit" : "units"} could not be served; the others: ${gap}.`,
+  cancel: "Cancel",
+  keepBest: "Stop and keep the best",
+  laidOut: (unservedCount: number, gap: string, isStopped: boolean): string => {
+    const done = isStopped ? "Stopped and laid out as it was best so far" : "Laid out";
+    return unservedCount === 0
+      ? `${done}; terminals and drops: ${gap}.`
+      : `${done}; ${unservedCount} living ${unservedCount === 1 ? "unit" : "units"} could not be served; the others: ${gap}.`;
+  },
   gapUnknown: "cost not compared, for want of fibers",
   setInViewer: (fileName: string): string => `Drawing set ${fileName} is shown in the viewer; print it from there.`,
   setSaved: (fileName: string): string => `Drawing set saved as ${fileName}.`,

@@ -4,6 +4,7 @@ import { fitAll } from "../app/look.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { offerViewHandle } from "../app/viewHandle.ts";
+import { drawLight } from "../balance/drawLight.ts";
 import { AddingLayer } from "../tools/adding/AddingLayer.tsx";
 import { AddingRail } from "../tools/adding/AddingRail.tsx";
 import { DiagramMenu } from "../tools/DiagramMenu.tsx";
@@ -21,6 +22,7 @@ import { drawDrops, drawHouses } from "./drawHouses.ts";
 import { drawClosures, drawCoils, drawTerminals } from "./drawHung.ts";
 import { openLabelDrawer } from "./drawLabels.ts";
 import { drawLeaders } from "./drawLeaders.ts";
+import { drawPins } from "./drawPins.ts";
 import { drawPoles } from "./drawPoles.ts";
 import { drawGroundPoints, drawGuys, drawStructures } from "./drawSite.ts";
 import { drawSpans } from "./drawSpans.ts";
@@ -48,6 +50,7 @@ const kinds = [
   ["closures", drawClosures],
   ["terminals", drawTerminals],
   ["poles", drawPoles],
+  ["pins", drawPins],
 ] as const;
 
 /** The strand diagram, true to the ground. */
@@ -60,6 +63,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
   const hand = useView((state) => state.hand);
   const measure = useView((state) => state.measure);
   const treated = useView((state) => state.kinds);
+  const isLightShown = useView(({ balance }) => balance.isOpen && balance.tab === "light");
   useStageSize(ground);
   const box = usePointer(ground, picture);
   const drawLabels = useLabelDrawer();
@@ -111,6 +115,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
                     sceneFunc={(pen) => draw(pen, picture)}
                   />
                 ))}
+                {isLightShown && <Shape {...still} sceneFunc={(pen) => drawLight(pen, picture, open.plant)} />}
                 <Shape {...still} sceneFunc={(pen) => drawLabels(pen, picture)} />
                 <Shape {...still} sceneFunc={(pen) => drawFindings(pen, picture)} />
               </Layer>

@@ -23,6 +23,7 @@ export const surfaceWords = {
   road: "road",
   highLoadRoad: "high-load road",
   stateHighway: "state highway",
+  limitedAccessRoad: "limited-access road",
   driveway: "drive",
   homeDriveway: "residential drive",
   alongStreet: "along a street",

@@ -80,6 +80,12 @@ function drawTicks(pen: Pen, mark: TerminalMark, place: HungPlace, pitch: number
     pen.rotate(place.turnRad);
     if (tick.isUsed) pen.fillRect(-width / 2 - 0.3, -height / 2 - 0.3, width + 0.6, height + 0.6);
     else pen.strokeRect(-width / 2, -height / 2, width, height);
+    if (tick.isReserved) {
+      pen.beginPath();
+      pen.moveTo(-width / 2, height / 2);
+      pen.lineTo(width / 2, -height / 2);
+      pen.stroke();
+    }
     pen.restore();
   }
 }

@@ -25,6 +25,7 @@ export type PortTick = {
   readonly rank: number;
   readonly along: number;
   readonly isUsed: boolean;
+  readonly isReserved: boolean;
 };
 
 /** A terminal's face and coil as drawn, wherever it hangs. */
@@ -51,7 +52,7 @@ export type HungMarks<Mark> = {
 
 /** The drawn face of a terminal model with every port spare. */
 export function modelFace(plant: Plant, terminalModelId: string): Omit<Face, "coilM"> {
-  const ticks = facePlan(plant, terminalModelId).map(({ port, rank, along }) => ({ port, rank, along, isUsed: false }));
+  const ticks = facePlan(plant, terminalModelId).map((place) => ({ ...place, isUsed: false, isReserved: false }));
   return {
     ticks,
     rankCount: Math.max(1, ...ticks.map((one) => one.rank + 1)),
@@ -65,7 +66,10 @@ const faceOf = defineQuery("face as drawn", (plant, terminalId): Face => {
   const coils = plant.where("slack", "terminalId", terminalId).map((id) => plant.rowOf("slack", id).storedM);
   return {
     ...face,
-    ticks: ticks.map((tick) => ({ ...tick, isUsed: (ports[tick.port - 1]?.dropIds.length ?? 0) > 0 })),
+    ticks: ticks.map((tick) => {
+      const view = ports[tick.port - 1];
+      return { ...tick, isUsed: (view?.dropIds.length ?? 0) > 0, isReserved: view?.isReserved ?? false };
+    }),
     coilM: coils.reduce((sum, one) => sum + one, 0),
   };
 });

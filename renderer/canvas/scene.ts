@@ -14,6 +14,7 @@ import {
   type TerminalMark,
 } from "./hungMarks.ts";
 import { otherPartiesByPole } from "./otherParties.ts";
+import { type PinMarks, pinMarks } from "./pinMarks.ts";
 import { type DrawnAs, type Places, placesOf } from "./places.ts";
 import { openPoleMarks, type PoleMarks } from "./poleMarks.ts";
 import {
@@ -40,6 +41,7 @@ export type Scene = {
   readonly groundPoints: HungMarks<GroundMark>;
   readonly houses: HouseMarks;
   readonly drops: DropMarks;
+  readonly pins: PinMarks;
   readonly places: Places;
   /** Ground the route covers; null where it has neither poles nor living units. */
   readonly box: Box | null;
@@ -63,6 +65,7 @@ export function openSceneMaker(plant: Plant): SceneMaker {
   const groundPoints = kept((spanPart: SpanMarks) => groundMarks(plant, spanPart));
   const houses = kept((places: Places) => houseMarks(plant, places));
   const drops = kept(openDropMarks(plant));
+  const pins = kept(pinMarks);
   return (r, drawnAs = "ground") => {
     const places = placesOf(plant, drawnAs);
     const there = parties([r.attachment], r.attachment);
@@ -83,6 +86,7 @@ export function openSceneMaker(plant: Plant): SceneMaker {
       groundPoints: groundPoints([r.groundPoint, spanPart], spanPart),
       houses: housePart,
       drops: drops([r.drop, terminalPart, housePart], terminalPart, housePart),
+      pins: pins([r.terminal, r.drop, r.pole], r),
       places,
       box: boxOfBoth(polePart.index.box, housePart.index.box),
     };

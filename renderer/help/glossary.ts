@@ -69,6 +69,7 @@ export const glossary: readonly Term[] = [
   g("Pulling tension", "Force in the strand along itself."),
   g("Rated breaking strength", "The pull at which the maker says a new strand breaks."),
   g("Reel", "The drum a cable comes on; a cable with its coils has to fit on one."),
+  g("Reserved port", "A port held for whoever comes later, such as a vacant lot; only a person's hand gives it away."),
   g("Revision", "An issued state of the drawings, known by a letter."),
   g(
     "Ruling span",

@@ -8,6 +8,7 @@ const panels = [
   [".findings", "findings"],
   [".tables", "tables"],
   [".profile", "profile"],
+  [".balance", "balance"],
   [".help", "finder"],
   [".explanation", "numbers"],
   [".history", "history"],

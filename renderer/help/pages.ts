@@ -70,6 +70,20 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "balance",
+    title: "The balance",
+    about: "Ports, fibers and hub outputs, terminal by terminal",
+    says: [
+      "Every terminal from the hub on is a line, every port a cell: filled is used, hatched is reserved, dashed is kept free by the standard, hollow may still be given. The letters and chips tell which tube it opens and which fibers it takes.",
+      "Drag a unit to another terminal, or mark several with Ctrl (Cmd) or Shift and a click and drag them together. While they are in the hand every line says how far it is or why it cannot take them; below stands what letting go would come to: drop cable, reach, fill and light. Letting go is one edit.",
+      "By keys: arrows walk, Space marks, Enter takes up, up and down choose the terminal, Enter lets go, Escape puts back.",
+      "Plus and minus reserve ports of a terminal for whoever comes later, such as a vacant lot; below stands for whom. No layout, evening out or mend gives a reserved port away, and its terminal stays where it hangs.",
+      "Even out moves drops between terminals until all are filled as nearly alike as reach, pins, spares and reservations allow. It says what it would come to before it is done.",
+      "Fibers by tube shows each buffer tube down its cable and who opens it where; hub outputs by leg, what each leg of a hub's splitter lights.",
+      "Light by terminal inks the route on the diagram by what is left of the class's limits at the worst unit of each terminal, the figure and the way beside it, and marks where too much light arrives. Beside the list stands the chosen terminal port by port: what a meter is expected to show there before the drop is plugged in, at both wavelengths of the class, and what arrives in service at the unit and at the hub. Press a margin to see how it comes about.",
+    ],
+  },
+  {
     id: "findings",
     title: "Findings",
     about: "What the rules have to say, and how to mend it",

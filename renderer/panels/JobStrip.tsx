@@ -27,7 +27,7 @@ export function JobStrip() {
         value={job.totalCount > 0 ? job.doneCount : undefined}
       />
       <button type="button" className="fix" disabled={job.isCancelling} onClick={() => void cancelJob(session)}>
-        {panelWords.cancel}
+        {job.stop}
       </button>
     </div>
   );

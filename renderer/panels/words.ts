@@ -20,9 +20,9 @@ export const panelWords = {
   stopping: "stopping",
   underWay: "under way",
   work: (name: string, how: string): string => `${name}: ${how}`,
-  cancel: "Cancel",
   putAway: "Put the message away",
-  face: (usedCount: number, count: number): string => `Face of the terminal: ${usedCount} of ${count} ports used`,
+  face: (usedCount: number, reservedCount: number, count: number): string =>
+    `Face of the terminal: ${usedCount} of ${count} ports used${reservedCount === 0 ? "" : `, ${reservedCount} reserved`}`,
 } as const;
 
 /** Cases of clearance and strength as a list names them. */

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import { z } from "zod";
 import { references } from "../../core/model/references.ts";
 import type { Route } from "../../core/model/route.ts";
 import { type TableName, tables } from "../../core/model/tables.ts";
@@ -25,20 +25,16 @@ export function chosenCell(option: string): Cell {
 export function columnForm(route: Route, table: TableName, column: string, value: Cell): ColumnForm {
   const target = Object.entries<TableName>(references[table]).find(([name]) => name === column)?.[1];
   if (target) {
-    const rows = [...route[target].values()];
-    const mayBeNone = columnSchema(table, column)?.safeParse(null).success === true;
-    return {
-      kind: "choice",
-      options: [
-        ...(mayBeNone ? [{ value: none, words: chosenNone }] : []),
-        ...rows.map((row) => ({ value: row.id, words: nameOf(row) })),
-      ],
-    };
+    const rows = [...route[target].values()].map((row) => ({ value: row.id, words: nameOf(row) }));
+    const unchosen = mayBeNone(table, column)
+      ? [{ value: none, words: table === "settings" ? chosenNone : unitWords.none }]
+      : [];
+    return { kind: "choice", options: [...unchosen, ...rows] };
   }
   const options = listOf(columnSchema(table, column));
   if (options)
     return { kind: "choice", options: options.map((one) => ({ value: one, words: choiceWords(column, one) })) };
-  return { kind: typeof value === "number" ? "figure" : "words" };
+  return { kind: typeof value === "number" || isFigure(columnSchema(table, column)) ? "figure" : "words" };
 }
 
 /** A value as its field shows it. */
@@ -56,12 +52,20 @@ export function readCell(
   text: string,
   units: UnitSystem,
 ): ReadCell {
+  const mayBeEmpty = columnSchema(table, column) instanceof z.ZodNullable;
+  if (form.kind === "figure" && mayBeEmpty && text.trim() === "") return { ok: true, value: null };
   const read: ReadCell =
-    form.kind === "figure" ? readQuantity(text, quantityKind(column), units) : { ok: true, value: text };
+    form.kind === "figure"
+      ? readQuantity(text, quantityKind(column), units)
+      : { ok: true, value: text === "" && mayBeNone(table, column) ? null : text };
   if (!read.ok) return read;
   const checked = columnSchema(table, column)?.safeParse(read.value);
   if (checked?.success !== false) return read;
   return { ok: false, what: wrongWords.notHere(form.kind === "figure", limitWords(checked.error.issues[0])) };
+}
+
+function mayBeNone(table: TableName, column: string): boolean {
+  return columnSchema(table, column)?.safeParse(null).success === true;
 }
 
 function limitWords(issue: z.core.$ZodIssue | undefined): string {
@@ -75,6 +79,11 @@ function limitWords(issue: z.core.$ZodIssue | undefined): string {
     default:
       return wrongWords.unknown;
   }
+}
+
+/** Whether a column holds a figure, though it may be empty. */
+function isFigure(schema: z.ZodType | undefined): boolean {
+  return (schema instanceof z.ZodNullable ? schema.unwrap() : schema) instanceof z.ZodNumber;
 }
 
 function columnSchema(table: TableName, column: string): z.ZodType | undefined {

@@ -34,6 +34,7 @@ export type QuantityKind =
   | "loss"
   | "lossPerKm"
   | "wavelength"
+  | "power"
   | "moneyPerLength"
   | "money"
   | "count"
@@ -65,6 +66,7 @@ const units: Readonly<Record<Exclude<QuantityKind, "temperature">, Readonly<Reco
   loss: same("dB", 1),
   lossPerKm: same("dB/km", 1),
   wavelength: same("nm", 1),
+  power: same("dBm", 1),
   money: same("", 1),
   count: same("", 1),
   plain: same("", 1),
@@ -115,6 +117,7 @@ const endings: readonly (readonly [string, QuantityKind])[] = [
   ["costEach", "money"],
   ["Nm", "wavelength"],
   ["Db", "loss"],
+  ["Dbm", "power"],
   ["M2", "area"],
   ["Pa", "pressure"],
   ["M", "run"],

@@ -43,7 +43,7 @@ export const wrongWords = {
   noTemperature: (unit: string): string => `"${unit}" is not a temperature. Write °F or °C.`,
 } as const;
 
-export const unitWords = { us: "Feet and inches", metric: "Metric" } as const;
+export const unitWords = { us: "Feet and inches", metric: "Metric", none: "none" } as const;
 
 /** How far a figure can be trusted, in words. */
 export const markWords = {
@@ -59,6 +59,7 @@ export const catalogueWords: Readonly<Record<CatalogueName, string>> = {
   splitterType: "Splitters",
   terminalModel: "Terminal models",
   dropType: "Drop cable",
+  dropPassing: "What drops may pass",
   clearanceSet: "Clearance sets",
   clearanceLimit: "Clearance limits",
   strengthSet: "Strength sets",
@@ -127,7 +128,7 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   billAllowanceFrac: ["Bill allowance", "Added to lengths in the bill of materials."],
 };
 
-/** The choice of no row: the route is not checked under it. */
+/** The choice of no row in the standards: the route is not checked under it. */
 export const chosenNone = "Not checked";
 
 /** Columns of the catalogues as people call them. */
@@ -140,6 +141,7 @@ const columnWords: Readonly<Record<string, string>> = {
   expansionPerC: "Thermal expansion",
   breakingN: "Rated breaking strength",
   costPerM: "Price by length",
+  passing: "A drop over it is",
   fiberCount: "Fibers",
   fibersPerTube: "Fibers in a tube",
   reelLengthM: "Reel length",
@@ -193,6 +195,14 @@ const columnWords: Readonly<Record<string, string>> = {
   downDbPerKm: "Attenuation down",
   differentialDb: "Largest difference between units",
   reachM: "Longest fiber to a unit",
+  hubLaunchLeastDbm: "Launched at the hub, least",
+  hubLaunchMostDbm: "Launched at the hub, most",
+  unitReceiveLeastDbm: "Needed at the unit",
+  unitReceiveMostDbm: "Borne at the unit",
+  unitLaunchLeastDbm: "Launched at the unit, least",
+  unitLaunchMostDbm: "Launched at the unit, most",
+  hubReceiveLeastDbm: "Needed at the hub",
+  hubReceiveMostDbm: "Borne at the hub",
   unit: "Counted in",
   per: "One lot for each",
   quantity: "Quantity in a lot",

@@ -13,16 +13,16 @@ import { toolWords } from "./words.ts";
 
 /** Actions offered for each kind of thing, by their ids in the command table. */
 const menuOf: Partial<Record<TableName | "ground", readonly string[]>> = {
-  pole: ["rename", "arrange", "hangAlong", "fitChosen", "removeChosen"],
+  pole: ["rename", "bar", "arrange", "hangAlong", "fitChosen", "removeChosen"],
   span: ["hangAlong", "fitChosen", "removeChosen"],
   crossing: ["rename", "duplicate", "fitChosen", "removeChosen"],
-  terminal: ["exact", "rename", "turn", "duplicate", "arrange", "repeat", "fitChosen", "removeChosen"],
+  terminal: ["exact", "rename", "pin", "turn", "duplicate", "arrange", "repeat", "fitChosen", "removeChosen"],
   guy: ["fitChosen", "removeChosen"],
   structure: ["rename", "duplicate", "fitChosen", "removeChosen"],
   groundPoint: ["duplicate", "fitChosen", "removeChosen"],
   slack: ["duplicate", "fitChosen", "removeChosen"],
   closure: ["fitChosen", "removeChosen"],
-  livingUnit: ["rename", "fitChosen", "removeChosen"],
+  livingUnit: ["rename", "pin", "fitChosen", "removeChosen"],
   ground: ["all", "fit", "scale", "measure", "kinds", "undo", "redo"],
 };
 

@@ -40,5 +40,5 @@ function portAt({ scene, view, level }: Picture, terminalId: string, xPx: number
 }
 
 function firstFreePort(plant: Plant, terminalId: string): number | null {
-  return portsOf(plant, terminalId).find((one) => one.dropIds.length === 0)?.port ?? null;
+  return portsOf(plant, terminalId).find((one) => one.dropIds.length === 0 && !one.isReserved)?.port ?? null;
 }

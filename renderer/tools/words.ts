@@ -2,6 +2,13 @@ import type { UnitSystem } from "../../core/units/unitSystem.ts";
 
 /** Words of the tools on the diagram, in one place so that they can be translated. */
 export const toolWords = {
+  pin: (what: string): string => `Pin ${what} for every layout`,
+  unpin: (what: string): string => `Let ${what} go from its pin`,
+  bar: (what: string): string => `Hang nothing beside ${what}`,
+  unbar: (what: string): string => `Let terminals hang beside ${what} again`,
+  chosenCount: (count: number): string => (count === 0 ? "what is chosen" : `the ${count} chosen`),
+  nothingToPin: "Choose a terminal, or a living unit with a drop, first.",
+  noPoleToBar: "Choose a pole first.",
   standardSnap: "standard distance",
   middleSnap: "middle of the span",
   poleSnap: "at the pole",

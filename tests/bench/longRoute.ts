@@ -178,6 +178,8 @@ function addTerminal(add: Add, n: number): void {
     offsetM: 0.9144,
     pinned: false,
     reason: "",
+    reservedPortCount: 0,
+    reservedFor: "",
   };
   const splitter: Splitter = {
     id: `splitter-${n}`,

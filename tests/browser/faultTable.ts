@@ -3,6 +3,7 @@ import { join, resolve } from "node:path";
 import { applyChange } from "../../core/edits/change.ts";
 import { type Fault, ok, type Result } from "../../core/model/result.ts";
 import { cablesInSpan } from "../../core/plant/cablePath.ts";
+import { portsOf } from "../../core/plant/terminalView.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
 import { openFolders } from "../../electron/host/folders.ts";
 import { openHost } from "../../electron/host/host.ts";
@@ -64,6 +65,16 @@ export const faultTable: Readonly<Record<string, Tries>> = {
     const [one, other] = session.route().drop.values();
     if (one && other)
       yield session.run("drop.move", { dropId: one.id, terminalId: other.terminalId, port: other.port });
+  },
+  *"port-reserved"(session) {
+    const { id: dropId, terminalId: ownId } = first(session.route().drop);
+    for (const { id: terminalId } of session.route().terminal.values()) {
+      const ports = portsOf(session.plant, terminalId);
+      const free = ports.filter((one) => one.dropIds.length === 0);
+      if (terminalId === ownId || free.length === 0) continue;
+      session.run("terminal.reserve", { terminalId, reservedPortCount: free.length });
+      yield session.run("drop.move", { dropId, terminalId, port: free[0]?.port });
+    }
   },
   *"no-port"(session) {
     const { id: dropId, terminalId } = first(session.route().drop);

@@ -165,6 +165,7 @@ const elsewhere: Readonly<Record<string, string>> = {
   "no-backup": "a copy that was deleted while its list was shown; no test brings it about yet",
   "dead-end": "strand of two sections that meet at the pole; tests/unit/edits/lines.test.ts",
   outside: "a link that leads out of the folders listed; tests/contract/files.test.ts",
+  "no-trial": "a trial of before the latest; tests/contract/tryLayout.test.ts",
   stopped: "told as a message: somebody stopped the work, nothing is wrong",
   loop: "a route that is no tree; tests/unit/layout/stringLine.test.ts",
   strung: "a route that is strung by hand; tests/unit/layout/stringLine.test.ts",

@@ -30,6 +30,33 @@ export const views: readonly View[] = [
     },
   ],
   [
+    "the balance of ports",
+    async ({ page }) => {
+      await page.keyboard.press("Control+u");
+      await page.locator(".ports-grid").focus();
+      await page.keyboard.press("ArrowDown");
+      await page.locator(".balance-foot form").waitFor();
+    },
+  ],
+  [
+    "a unit in the hand over another terminal",
+    async ({ page }) => {
+      await page.keyboard.press("Control+u");
+      await page.locator(".ports-grid").focus();
+      for (const key of ["ArrowDown", "Enter", "ArrowDown"]) await page.keyboard.press(key);
+      await page.locator("[data-card=move]").waitFor();
+    },
+  ],
+  ...["Fibers by tube", "Hub outputs by leg", "Light by terminal"].map(
+    (name): View => [
+      `the balance: ${name}`,
+      async ({ page }) => {
+        await page.keyboard.press("Control+u");
+        await page.getByRole("tab", { name }).click();
+      },
+    ],
+  ),
+  [
     "the findings with one explained",
     async ({ page }) => {
       await page.locator(".finding-fixes button[aria-expanded]").first().click();
@@ -41,6 +68,13 @@ export const views: readonly View[] = [
       await page.getByRole("button", { name: /^Switch to (metric|feet)/ }).click();
       await page.keyboard.press("Control+h");
       await page.getByRole("complementary", { name: "History" }).locator("li").first().waitFor();
+    },
+  ],
+  [
+    "the layout",
+    async ({ page }) => {
+      await page.keyboard.press("Control+l");
+      await page.getByRole("complementary", { name: "Layout" }).getByRole("button", { name: "Next" }).click();
     },
   ],
   ["the start", start],

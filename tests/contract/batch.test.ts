@@ -58,12 +58,47 @@ test("a route is made, filled from four lists, laid out, checked and drawn", asy
   });
   expect(await run(["layout", file])).toMatchObject({
     ok: true,
-    value: { json: { routeName: "Test town", unserved: [{ address: "7 Orchard Track" }] } },
+    value: {
+      json: { routeName: "Test town", ended: "proven", unserved: [{ address: "7 Orchard Track", kind: "reach" }] },
+      lines: expect.arrayContaining([
+        expect.stringMatching(/bound [\d,.]+: proven the cheapest; the search came to its end\.$/),
+      ]),
+    },
   });
+  expect(await run(["layout", file, "--steps", "300"])).toMatchObject({
+    value: { json: { ended: expect.stringMatching(/^(work|moment)$/) } },
+  });
+  expect(await run(["layout", file, "--steps", "none"])).toMatchObject({ ok: false, fault: { where: "--steps" } });
+  expect(await run(["layout", file])).toMatchObject({ value: { json: { ended: "proven" } } });
   const checked = await run(["check", file]);
   expect(checked).toMatchObject({ ok: true, value: { exitCode: 1 } });
   expect(await run(["draw", file])).toMatchObject({ ok: true, value: { exitCode: 0 } });
   expect(readFileSync(join(folder, "town.pdf")).subarray(0, 5).toString()).toBe("%PDF-");
+});
+
+test("what would be otherwise is printed beside what is, and changes the file only when it is taken", async () => {
+  const asked = ["what-if", file, "--reach", "230 ft", "--spare", "1"];
+  const tried = await run(asked);
+  expect(tried).toMatchObject({ ok: true, value: { json: { taken: false } } });
+  const lines = tried.ok ? tried.value.lines : [];
+  expect(lines[0]).toMatch(/^ +As it is +The other$/);
+  expect(lines.find((one) => one.startsWith("Longest drop"))).toMatch(/ ft +2\d\d ft/);
+  expect(await run([...asked, "--take"])).toMatchObject({ ok: true, value: { json: { taken: true } } });
+  expect(await run(asked)).toMatchObject({ ok: true, value: { json: { taken: false } } });
+  for (const odd of [
+    ["--spare", "1.5"],
+    ["--reach", "far"],
+    ["--price", "x"],
+    ["--drop-price", "none"],
+  ])
+    expect(await run(["what-if", file, ...odd])).toMatchObject({
+      ok: false,
+      fault: { code: "bad-arguments", where: odd[0] },
+    });
+  expect(await run(["what-if", file, "--model", "nothing"])).toMatchObject({
+    ok: false,
+    fault: { code: "missing-row" },
+  });
 });
 
 test("figures are worked out on pages of their own, and what names no figure is refused", async () => {

@@ -223,6 +223,14 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
   "terminal.move": fc.record({ terminalId: known("terminal"), spanId: known("span"), offsetM: along }),
   "terminal.turn": fc.record({ terminalId: known("terminal") }),
   "terminal.remove": fc.record({ terminalId: known("terminal") }),
+  "terminal.reserve": fc.record(
+    {
+      terminalId: known("terminal"),
+      reservedPortCount: fc.integer({ min: 0, max: 9 }),
+      reservedFor: fc.constantFrom("", "vacant lot"),
+    },
+    { requiredKeys: ["terminalId", "reservedPortCount"] },
+  ),
   "terminal.resize": fc.record({ terminalId: known("terminal"), terminalModelId: known("terminalModel") }),
   "terminal.rename": fc.record({ terminalId: known("terminal"), name: tag }),
   "terminal.pin": fc.record({ terminalId: known("terminal"), pinned: yes }),

@@ -111,7 +111,7 @@ describe("a placement on any street", () => {
       const problem = madeStreet({ ...wishes, reachFt: 65 });
       const alone = unitsOf(problem).flatMap(({ arcs }, unit) => (arcs.length === 0 ? [unit] : []));
       const { unserved } = solve(problem);
-      const named = unserved.filter((one) => one.reason === "no point is within reach").map((one) => one.unit);
+      const named = unserved.filter((one) => one.reason === "no place is within reach").map((one) => one.unit);
       expect(named).toEqual(alone);
     }, 60);
   });

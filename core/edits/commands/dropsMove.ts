@@ -2,8 +2,10 @@ import { z } from "zod";
 import { portsAt } from "../../layout/portsAt.ts";
 import { rowDifferences } from "../../layout/rowSet.ts";
 import { id } from "../../model/fields.ts";
-import { fail, ok } from "../../model/result.ts";
-import { openPlant } from "../../plant/plant.ts";
+import { fail, ok, type Result } from "../../model/result.ts";
+import type { RowChange } from "../../model/rowChange.ts";
+import { openPlant, type Plant } from "../../plant/plant.ts";
+import { portCounts } from "../../plant/terminalView.ts";
 import type { Command } from "../command.ts";
 import { missing } from "../missing.ts";
 import { terminalTag, unitTag } from "../tags.ts";
@@ -25,22 +27,25 @@ export const dropsMove: Command<z.infer<typeof input>> = {
   run(route, { dropIds, terminalId }) {
     const gone = dropIds.find((one) => !route.drop.has(one));
     if (gone !== undefined) return missing("drop", gone);
-    const terminal = route.terminal.get(terminalId);
-    if (!terminal) return missing("terminal", terminalId);
-    const plant = openPlant(route);
-    const there = plant.where("drop", "terminalId", terminalId).map((one) => plant.rowOf("drop", one));
-    const coming = [...new Set(dropIds)]
-      .map((one) => plant.rowOf("drop", one))
-      .filter((one) => one.terminalId !== terminalId);
-    const moved = portsAt(plant, terminalId, coming, there);
-    const { portCount } = plant.rowOf("terminalModel", terminal.terminalModelId);
-    if (moved.length < coming.length)
-      return fail(
-        "too-few-ports",
-        `Terminal ${terminal.name} has ${moved.length} of its ${portCount} ports free for ${coming.length} more.`,
-        terminalId,
-        "Choose a larger terminal or move fewer.",
-      );
-    return ok(rowDifferences("drop", coming, moved));
+    if (!route.terminal.has(terminalId)) return missing("terminal", terminalId);
+    return movedDrops(openPlant(route), dropIds, terminalId);
   },
 };
+
+/** The rows that move drops to a terminal, or the fault where it has too few ports for them. */
+export function movedDrops(plant: Plant, dropIds: readonly string[], terminalId: string): Result<RowChange[]> {
+  const there = plant.where("drop", "terminalId", terminalId).map((one) => plant.rowOf("drop", one));
+  const coming = [...new Set(dropIds)]
+    .map((one) => plant.rowOf("drop", one))
+    .filter((one) => one.terminalId !== terminalId);
+  const moved = portsAt(plant, terminalId, coming, there);
+  const { total, reserved } = portCounts(plant, terminalId);
+  if (moved.length < coming.length)
+    return fail(
+      "too-few-ports",
+      `Terminal ${plant.rowOf("terminal", terminalId).name} has ${moved.length} of its ${total} ports free for ${coming.length} more${reserved === 0 ? "" : `; ${reserved} reserved`}.`,
+      terminalId,
+      "Choose a larger terminal or move fewer.",
+    );
+  return ok(rowDifferences("drop", coming, moved));
+}

@@ -49,6 +49,8 @@ export const terminalHang: Command<z.infer<typeof input>> = {
       offsetM,
       pinned: false,
       reason,
+      reservedPortCount: 0,
+      reservedFor: "",
     };
     const { splitters, coil } = terminalParts(plant, terminal);
     const rows: RowChange[] = [{ table: "terminal", id: terminalId, before: null, after: terminal }];

@@ -27,12 +27,13 @@ export const terminalResize: Command<z.infer<typeof input>> = {
     if (!model) return missing("terminal model", terminalModelId);
     const plant = openPlant(route);
     const drops = plant.where("drop", "terminalId", terminalId).map((one) => plant.rowOf("drop", one));
-    if (drops.length > model.portCount)
+    const heldCount = drops.length + before.reservedPortCount;
+    if (heldCount > model.portCount)
       return fail(
         "too-few-ports",
-        `Terminal ${before.name} has ${drops.length} drops and ${model.name} has ${model.portCount} ports.`,
+        `Terminal ${before.name} has ${drops.length} drops and ${before.reservedPortCount} reserved ports; ${model.name} has ${model.portCount} ports.`,
         terminalId,
-        "Choose a larger terminal or move drops to another one first.",
+        "Choose a larger terminal, move drops to another one, or reserve fewer first.",
       );
     const splitters = plant.where("splitter", "terminalId", terminalId).map((one) => plant.rowOf("splitter", one));
     const { legCount } = plant.rowOf("splitterType", model.splitterTypeId);

@@ -1,5 +1,5 @@
 import type { Graph } from "./graph.ts";
-import { type Layout, layoutOf, putOn, takeOff } from "./layout.ts";
+import { type Layout, layoutOf, putOn } from "./layout.ts";
 import type { Node } from "./node.ts";
 import type { Relaxed } from "./relaxation.ts";
 
@@ -25,7 +25,7 @@ export function repair(graph: Graph, node: Node, relaxed: Relaxed, usable: Uint8
 }
 
 /** Serves the units of a layout not yet served, by regret; a unit no usable point can reach stays unserved. */
-export function serveRest(graph: Graph, node: Node, layout: Layout, usable: Uint8Array): void {
+function serveRest(graph: Graph, node: Node, layout: Layout, usable: Uint8Array): void {
   const waiting = new Set<number>();
   layout.arcOf.forEach((arc, unit) => {
     if (arc < 0) waiting.add(unit);
@@ -83,11 +83,4 @@ function leastOverload(graph: Graph, node: Node, layout: Layout, usable: Uint8Ar
     }
   }
   return arc;
-}
-
-/** Takes units off points that are no longer usable. */
-export function vacate(graph: Graph, layout: Layout, usable: Uint8Array): void {
-  layout.arcOf.forEach((arc, unit) => {
-    if (arc >= 0 && usable[graph.arcPoint[arc]] === 0) takeOff(graph, layout, unit);
-  });
 }

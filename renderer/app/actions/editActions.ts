@@ -1,4 +1,5 @@
 import { ListTree, Redo2, Undo2, X } from "lucide-react";
+import { putBack } from "../../balance/balanceHand.ts";
 import { letProfileGo } from "../../profile/profileHand.ts";
 import { giveUp } from "../../tools/carry.ts";
 import { chooseAll } from "../../tools/chooseAll.ts";
@@ -48,7 +49,7 @@ function stepName(verb: string, step: string | null | undefined): string {
 function backOut(session: Session): void {
   const { fault, sheets, isSettingsOpen, isImportOpen, isStartOpen, areCopiesOpen } = session.view.getState();
   const { inPlace, measure, isKindsOpen, arranging, worksheet } = session.view.getState();
-  if (giveUp(session) || letProfileGo(session)) return;
+  if (giveUp(session) || letProfileGo(session) || putBack(session)) return;
   // printing takes the focus off the sheet, and with it the sheet's own Escape
   if (worksheet) session.view.setState({ worksheet: null });
   else if (inPlace) session.view.setState({ inPlace: null });

@@ -12,6 +12,7 @@ export const historyActions: readonly Action[] = [
     run: (s) =>
       s.view.setState((state) => ({
         isHistoryOpen: !state.isHistoryOpen,
+        isLayoutOpen: false,
         isSideOpen: state.isHistoryOpen ? state.isSideOpen : true,
       })),
     place: "history",

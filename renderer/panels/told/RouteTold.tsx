@@ -16,7 +16,7 @@ export function RouteTold({ open }: { readonly open: OpenRoute }) {
   const { route, plant, fileName } = open;
   const settings = plant.settings();
   const units = unitsOf(open);
-  const { strandM, sheathM, portCount, servedCount } = useTotals(open);
+  const { strandM, sheathM, portCount, reservedCount, servedCount } = useTotals(open);
   return (
     <>
       <h2>{settings.routeName}</h2>
@@ -30,7 +30,7 @@ export function RouteTold({ open }: { readonly open: OpenRoute }) {
           [words.strand, formatLength(strandM, units, "span")],
           [words.sheath, formatLength(sheathM, units, "span")],
           [words.terminals, route.terminal.size],
-          [words.ports, words.portCounts(portCount, portCount - route.drop.size)],
+          [words.ports, words.portCounts(portCount, reservedCount, portCount - reservedCount - route.drop.size)],
           [words.units, words.unitCounts(route.livingUnit.size, servedCount)],
         ]}
       />
@@ -65,7 +65,11 @@ function useTotals({ route, plant }: OpenRoute) {
     const counts = [...terminal.values()].map((one) => terminalModel.get(one.terminalModelId)?.portCount ?? 0);
     return counts.reduce((sum, one) => sum + one, 0);
   }, [terminal, terminalModel]);
+  const reservedCount = useMemo(
+    () => [...terminal.values()].reduce((sum, one) => sum + one.reservedPortCount, 0),
+    [terminal],
+  );
   const servedCount = useMemo(() => new Set([...drop.values()].map((one) => one.livingUnitId)).size, [drop]);
   const sheathM = [...route.cable.keys()].reduce((sum, id) => sum + sheathLength(plant, id).totalM, 0);
-  return { strandM, sheathM, portCount, servedCount };
+  return { strandM, sheathM, portCount, reservedCount, servedCount };
 }

@@ -42,7 +42,8 @@ export function TerminalTold({ plant, id, units }: Told) {
               </Figure>
             ),
           ],
-          [words.ports, words.portCounts(counts.used, counts.spare)],
+          [words.ports, words.portCounts(counts)],
+          [words.reservedFor, terminal.reservedFor],
           [words.coil, words.coilAndNeed(formatLength(coilM, units, "span"), formatLength(needM, units, "span"))],
           [words.placed, terminal.pinned ? words.byPerson : null],
           [words.why, terminal.reason],
@@ -96,11 +97,11 @@ function Ports({ plant, id, units }: Told) {
         </tr>
       </thead>
       <tbody>
-        {portsOf(plant, id).map(({ port, dropIds }) => (
+        {portsOf(plant, id).map(({ port, dropIds, isReserved }) => (
           <tr key={port}>
             <td className="figure">{port}</td>
             <td>
-              {dropIds.length === 0 && <span className="quiet">{words.spare}</span>}
+              {dropIds.length === 0 && <span className="quiet">{isReserved ? words.reserved : words.spare}</span>}
               {dropIds.map((dropId) => {
                 const unit = plant.rowOf("livingUnit", plant.rowOf("drop", dropId).livingUnitId);
                 return (

@@ -20,7 +20,7 @@ export function UnitTold({ plant, id, units }: Told) {
   return (
     <>
       <h3>{words.servedBy}</h3>
-      {drops.length === 0 && <p className="quiet">{words.noPort}</p>}
+      {drops.length === 0 && <p className="quiet">{words.noPort(plant.row("unservedUnit", id)?.reason ?? "")}</p>}
       {drops.map((drop) => (
         <Facts
           key={drop.id}

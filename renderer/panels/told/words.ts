@@ -1,5 +1,7 @@
 /** What the side panel tells of each kind of row; one place to translate. */
 
+type PortCounts = { readonly used: number; readonly reserved: number; readonly spare: number };
+
 /** The route as a whole. */
 export const routeWords = {
   project: "Project",
@@ -10,7 +12,8 @@ export const routeWords = {
   sheath: "Cable sheath, coils included",
   terminals: "Terminals",
   ports: "Ports",
-  portCounts: (all: number, spare: number): string => `${all}, ${spare} spare`,
+  portCounts: (all: number, reserved: number, spare: number): string =>
+    `${all}, ${reserved === 0 ? "" : `${reserved} reserved, `}${spare} spare`,
   units: "Living units",
   unitCounts: (all: number, served: number): string => `${all}, ${served} served`,
   cables: "Cables",
@@ -23,7 +26,9 @@ export const terminalWords = {
   station: "From the feed end",
   notOnCable: "not on its cable",
   ports: "Ports",
-  portCounts: (used: number, spare: number): string => `${used} used, ${spare} spare`,
+  portCounts: ({ used, reserved, spare }: PortCounts): string =>
+    `${used} used, ${reserved === 0 ? "" : `${reserved} reserved, `}${spare} spare`,
+  reservedFor: "Reserved for",
   coil: "Coil",
   coilAndNeed: (coil: string, need: string): string => `${coil}, the opening takes ${need}`,
   placed: "Placed",
@@ -40,12 +45,13 @@ export const terminalWords = {
   unit: "Living unit",
   drop: "Drop",
   spare: "spare",
+  reserved: "reserved",
 };
 
 /** A living unit. */
 export const unitWords = {
   servedBy: "Served by",
-  noPort: "No port yet.",
+  noPort: (why: string): string => (why === "" ? "No port yet." : `No port: the layout found none. ${why}`),
   terminal: "Terminal",
   port: "Port",
   portOf: (port: number, byPerson: boolean): string => `${port}${byPerson ? ", chosen by a person" : ""}`,

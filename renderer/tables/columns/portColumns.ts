@@ -37,7 +37,7 @@ export const portColumns: readonly Column[] = [
       warn: () => null,
     },
   },
-  told("state", "State", (plant, id) => (dropOf(plant, id) === null ? "spare" : "used"), 80),
+  told("state", "State", stateOfPort, 80),
   told("fiber", "Fiber", fiberOfPort, 130),
   computed("leg", "Leg", plainMeasure("", 0), (plant, id) => portOf(plant, id)?.leg ?? null, 70),
   explained(
@@ -71,6 +71,11 @@ function portOf(plant: Plant, id: string): PortView | undefined {
 
 function dropOf(plant: Plant, id: string): string | null {
   return portOf(plant, id)?.dropIds[0] ?? null;
+}
+
+function stateOfPort(plant: Plant, id: string): string {
+  if (dropOf(plant, id) !== null) return "used";
+  return portOf(plant, id)?.isReserved ? "reserved" : "spare";
 }
 
 function withDrop<T>(plant: Plant, id: string, ask: (plant: Plant, dropId: string) => T): T | null {

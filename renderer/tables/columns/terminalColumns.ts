@@ -41,6 +41,11 @@ export const terminalColumns: readonly Column[] = [
   computed("ports", "Ports", counted, (plant, id) => portCounts(plant, id).total, 80),
   computed("used", "Used", counted, (plant, id) => portCounts(plant, id).used, 80),
   computed("spare", "Spare", counted, (plant, id) => portCounts(plant, id).spare, 80),
+  figures({ table, column: "reservedPortCount" }, "Reserved", counted, {
+    widthPx: 90,
+    steps: byCommand("terminal.reserve", (_, terminalId, value) => ({ terminalId, reservedPortCount: Number(value) })),
+  }),
+  words({ table, column: "reservedFor" }, "Reserved for", { mayBeEmpty: true, widthPx: 160 }),
   yesNo({ table, column: "pinned" }, "Pinned", {
     steps: byCommand("terminal.pin", (_, terminalId, pinned) => ({ terminalId, pinned })),
   }),

@@ -58,6 +58,7 @@ export const words = {
     road: "Road",
     highLoadRoad: "High-load road",
     stateHighway: "State highway",
+    limitedAccessRoad: "Limited-access road",
     driveway: "Drive",
     homeDriveway: "Residential drive",
     alongStreet: "Along a street",

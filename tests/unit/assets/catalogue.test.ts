@@ -98,6 +98,9 @@ test("each terminal model's splitters have just its ports as legs, in even ranks
     [8, 1, "splitter-1x8"],
     [12, 3, "splitter-1x4"],
     [16, 2, "splitter-1x8"],
+    [4, 1, "tap-10-1x4"],
+    [4, 1, "tap-20-1x4"],
+    [4, 1, "tap-30-1x4"],
   ]);
 });
 
@@ -148,6 +151,11 @@ const spotChecks = [
   ["loadingDistrict", "district-go95-light", "windPa", 8 * 47.880259, "8 psf, GO 95 App. B T21 [seen]"],
   ["loadingDistrict", "district-go95-heavy", "hotDegC", 490 / 9, "130 degF, GO 95 43.1 [seen]"],
   ["opticalClass", "gpon-b-plus", "maxLossDb", 28, "G-PON B+, G.984.2 Amd. 1 [second-hand]"],
+  ["opticalClass", "gpon-b-plus", "hubLaunchLeastDbm", 1.5, "+1.5 to +5 dBm, G.984.2 Amd. 1 [second-hand]"],
+  ["opticalClass", "gpon-b-plus", "unitReceiveLeastDbm", -27, "-27 to -8 dBm, G.984.2 Amd. 1 [second-hand]"],
+  ["opticalClass", "gpon-c-plus", "hubReceiveMostDbm", -12, "-32 to -12 dBm, G.984.2 Amd. 2 [memory]"],
+  ["opticalClass", "xgs-n1", "unitLaunchMostDbm", 9, "+4 to +9 dBm, G.9807.1 [second-hand]"],
+  ["opticalClass", "xgs-e2", "hubReceiveLeastDbm", -32, "-32 to -11 dBm, G.9807.1 [memory]"],
   ["opticalClass", "xgs-n1", "minLossDb", 14, "XGS-PON N1, G.9807.1 [second-hand]"],
 ] as const;
 

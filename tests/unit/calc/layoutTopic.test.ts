@@ -45,7 +45,7 @@ it("a customer without an arc is unserved and said why", () => {
     ok: true,
     value: {
       status: "infeasible",
-      unserved: [{ id: 7, reason: "no point is within reach" }],
+      unserved: [{ id: 7, reason: "no place is within reach" }],
       assignment: { a: "P1", b: "P1" },
     },
   });

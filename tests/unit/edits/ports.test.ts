@@ -36,6 +36,48 @@ describe("drops", () => {
   });
 });
 
+describe("reserved ports", () => {
+  const reserve = (count: number) => ({
+    terminalId: "terminal-2",
+    reservedPortCount: count,
+    reservedFor: "vacant lot",
+  });
+
+  test("are held for whoever comes later, as many as are free", () => {
+    const route = granted(smallRoute(), "terminal.reserve", reserve(7));
+    expect(route.terminal.get("terminal-2")).toMatchObject({ reservedPortCount: 7, reservedFor: "vacant lot" });
+    expect(refusal(smallRoute(), "terminal.reserve", reserve(8))).toMatchObject({
+      code: "too-few-ports",
+      what: "Terminal T2 has 7 of its 8 ports free; 8 cannot be reserved.",
+    });
+  });
+
+  test("take no drop once they are all that is free, alone or in a block", () => {
+    const route = granted(smallRoute(), "terminal.reserve", reserve(7));
+    const one = refusal(route, "drop.move", { dropId: "drop-2", terminalId: "terminal-2", port: 8 });
+    expect(one).toMatchObject({
+      code: "port-reserved",
+      what: "The last 7 free ports of terminal T2 are reserved for vacant lot.",
+    });
+    const block = refusal(route, "drops.move", { dropIds: ["drop-1", "drop-2"], terminalId: "terminal-2" });
+    expect(block).toMatchObject({
+      code: "too-few-ports",
+      what: "Terminal T2 has 0 of its 8 ports free for 2 more; 7 reserved.",
+    });
+    expect(refusal(route, "terminal.resize", { terminalId: "terminal-2", terminalModelId: "terminal-4" }).code).toBe(
+      "too-few-ports",
+    );
+  });
+
+  test("let a drop of their own terminal change its port, and one come where another port is spare", () => {
+    const full = granted(smallRoute(), "terminal.reserve", reserve(7));
+    const [own] = [...full.drop.values()].filter((drop) => drop.terminalId === "terminal-2");
+    expect(own && granted(full, "drop.move", { dropId: own.id, terminalId: "terminal-2", port: 5 })).toBeTruthy();
+    const some = granted(smallRoute(), "terminal.reserve", reserve(6));
+    expect(granted(some, "drop.move", { dropId: "drop-2", terminalId: "terminal-2", port: 2 })).toBeTruthy();
+  });
+});
+
 describe("drops together", () => {
   test("move to another terminal in one edit, each to a free port", () => {
     const route = granted(smallRoute(), "drops.move", { dropIds: ["drop-1", "drop-2"], terminalId: "terminal-2" });

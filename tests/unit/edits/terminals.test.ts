@@ -16,6 +16,8 @@ describe("hanging a terminal", () => {
       offsetM: 45 - 0.9144,
       pinned: false,
       reason: "",
+      reservedPortCount: 0,
+      reservedFor: "",
     });
     expect(route.splitter.get("terminal-9-splitter-2")).toMatchObject({ position: 2, firstPort: 9 });
     expect(route.slack.get("terminal-9-coil")).toMatchObject({ offsetM: 45 - 0.9144, storedM: 6.096, kind: "access" });

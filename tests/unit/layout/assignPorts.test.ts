@@ -11,8 +11,13 @@ function unit(id: string, eastM: number, northM: number): LivingUnit {
   return { id, address: id, eastM, northM, kind: "home", building: "", attachHeightM: null, groundM: null, note: "" };
 }
 
-function ports(units: readonly LivingUnit[], held: readonly HeldPort[] = [], bearingRad = 0): Record<string, number> {
-  const given = assignPorts(plant, "terminal-4", at, bearingRad, units, held);
+function ports(
+  units: readonly LivingUnit[],
+  held: readonly HeldPort[] = [],
+  bearingRad = 0,
+  reserved: readonly number[] = [],
+): Record<string, number> {
+  const given = assignPorts(plant, "terminal-4", at, bearingRad, units, held, new Set(reserved));
   return Object.fromEntries(given.map((one) => [one.livingUnitId, one.port]));
 }
 
@@ -30,6 +35,11 @@ test("the same units seen along a strand that runs the other way come in the oth
 
 test("of two units at one angle the nearer comes first", () => {
   expect(ports([unit("far", 0, 40), unit("near", 0, 20)])).toEqual({ near: 1, far: 2 });
+});
+
+test("reserved ports are passed over, and a unit too many gets none", () => {
+  const units = [unit("a", -10, 5), unit("b", 10, 5), unit("c", 20, 5)];
+  expect(ports(units, [], 0, [1, 4])).toEqual({ a: 2, b: 3 });
 });
 
 test("ports of decided drops are passed over and spares stay at the end", () => {
@@ -55,6 +65,6 @@ test("units beyond the last free port get none", () => {
 
 test("a face of two ranks is filled along both ranks together", () => {
   const units = [-40, -20, 20, 40].map((eastM) => unit(`at ${eastM}`, eastM, 10));
-  const given = assignPorts(plant, "terminal-8", at, 0, [...units, unit("beside", 0, 10)], []);
+  const given = assignPorts(plant, "terminal-8", at, 0, [...units, unit("beside", 0, 10)], [], new Set());
   expect(given.map((one) => one.port)).toEqual([1, 5, 2, 3, 4]);
 });

@@ -27,7 +27,7 @@ describe("a unit that cannot be served is named with the reason, and the others 
       status: "infeasible",
       cost: 1000,
       bound: 1000,
-      unserved: [{ unit: 1, reason: "no point is within reach" }],
+      unserved: [{ unit: 1, reason: "no place is within reach" }],
     });
   });
 
@@ -53,7 +53,7 @@ describe("a unit that cannot be served is named with the reason, and the others 
     expect(status).toBe("infeasible");
     expect([...pointOf].filter((point) => point === -1)).toHaveLength(1);
     expect(unserved.map((one) => one.reason)).toEqual([
-      "it and 28 more ask for 29 ports of the 2 points within their reach, which hold 28",
+      "it and 28 more ask for 29 ports of the 2 places within their reach, which hold 28",
     ]);
   });
 

@@ -33,18 +33,37 @@ describe("the ports of a terminal", () => {
   it("are lit leg by leg from the splitter's first port", () => {
     const ports = portsOf(openPlant(smallRoute()), "terminal-1");
     expect(ports).toHaveLength(8);
-    expect(ports[1]).toEqual({ port: 2, splitterId: "splitter-1", leg: 2, dropIds: ["drop-2"] });
-    expect(ports[7]).toEqual({ port: 8, splitterId: "splitter-1", leg: 8, dropIds: [] });
+    expect(ports[1]).toEqual({ port: 2, splitterId: "splitter-1", leg: 2, dropIds: ["drop-2"], isReserved: false });
+    expect(ports[7]).toEqual({ port: 8, splitterId: "splitter-1", leg: 8, dropIds: [], isReserved: false });
   });
 
   it("have no leg beyond the splitters there are", () => {
     const plant = openPlant(changed(smallRoute(), "terminal", "terminal-1", { terminalModelId: "terminal-16" }));
-    expect(portsOf(plant, "terminal-1")[8]).toEqual({ port: 9, splitterId: null, leg: null, dropIds: [] });
+    expect(portsOf(plant, "terminal-1")[8]).toEqual({
+      port: 9,
+      splitterId: null,
+      leg: null,
+      dropIds: [],
+      isReserved: false,
+    });
   });
 
   it("are counted as used once, however many drops they hold", () => {
     const plant = openPlant(changed(smallRoute(), "drop", "drop-2", { port: 1 }));
-    expect(portCounts(plant, "terminal-1")).toEqual({ total: 8, used: 1, spare: 7 });
+    expect(portCounts(plant, "terminal-1")).toEqual({ total: 8, used: 1, reserved: 0, spare: 7 });
+  });
+});
+
+describe("reserved ports", () => {
+  it("are the highest without a drop, and no spares", () => {
+    const high = changed(smallRoute(), "drop", "drop-2", { port: 8 });
+    const plant = openPlant(changed(high, "terminal", "terminal-1", { reservedPortCount: 2 }));
+    expect(
+      portsOf(plant, "terminal-1")
+        .filter((one) => one.isReserved)
+        .map((one) => one.port),
+    ).toEqual([6, 7]);
+    expect(portCounts(plant, "terminal-1")).toEqual({ total: 8, used: 2, reserved: 2, spare: 4 });
   });
 });
 

@@ -28,7 +28,15 @@ test("undo names the step it takes back", () => {
 
 test("while long work is under way the route is left alone", () => {
   const { session } = windowOn(smallRoute());
-  const job = { jobId: "j", name: "Draw the set", doneCount: 0, totalCount: 0, words: "", isCancelling: false };
+  const job = {
+    jobId: "j",
+    name: "Draw the set",
+    doneCount: 0,
+    totalCount: 0,
+    words: "",
+    isCancelling: false,
+    stop: "Cancel",
+  };
   session.view.setState({ job });
   const layout = actions.find((one) => one.id === "layout");
   expect(layout?.blocked(session)).toBe('Wait for "Draw the set" to end, or stop it.');

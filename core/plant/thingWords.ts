@@ -17,6 +17,7 @@ const kindWordsOf: Readonly<Record<Attachment["kind"], string>> = {
 const surfaceWordsOf: Readonly<Record<DropSurface, string>> = {
   road: "road",
   highLoadRoad: "high-load road",
+  limitedAccessRoad: "limited-access road",
   stateHighway: "state highway",
   driveway: "driveway",
   homeDriveway: "residential driveway",
@@ -39,12 +40,12 @@ const surfaceWordsOf: Readonly<Record<DropSurface, string>> = {
   roof: "roof",
 };
 
-/** What is on a pole, as a finding names it. */
+/** What is on a pole, in a sentence. */
 export function kindWords(kind: Attachment["kind"]): string {
   return kindWordsOf[kind];
 }
 
-/** What the line or a drop passes over, as a finding names it. */
+/** What the line or a drop passes over, in a sentence. */
 export function surfaceWords(surface: DropSurface): string {
   return surfaceWordsOf[surface];
 }

@@ -1,0 +1,20 @@
+import { ChartGantt } from "lucide-react";
+import { layoutWords } from "../../layout/words.ts";
+import { type Action, action, beyondDiagram } from "./action.ts";
+
+/** How the layout came out. */
+export const layoutActions: readonly Action[] = [
+  action("layoutPanel", {
+    name: (s) => (s.view.getState().isLayoutOpen ? layoutWords.hide : layoutWords.show),
+    keys: ["Mod+L"],
+    icon: ChartGantt,
+    blocked: beyondDiagram,
+    run: (s) =>
+      s.view.setState((state) => ({
+        isLayoutOpen: !state.isLayoutOpen,
+        isHistoryOpen: false,
+        isSideOpen: state.isLayoutOpen ? state.isSideOpen : true,
+      })),
+    place: "work",
+  }),
+];
