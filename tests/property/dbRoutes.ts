@@ -49,9 +49,10 @@ function rowsOf(table: TableName): fc.Arbitrary<Fields[]> {
     return [key, nullable ? fc.option(value) : value];
   });
   const row: fc.Arbitrary<Fields> = fc.record(Object.fromEntries(fields));
+  const hasOneRow = tables[table].shape.id instanceof z.ZodLiteral;
   return fc
-    .array(row, { minLength: 1, maxLength: table === "settings" ? 1 : mostRows })
-    .map((rows) => rows.map((each, number) => (table === "settings" ? each : { ...each, id: `${table}-${number}` })));
+    .array(row, { minLength: 1, maxLength: hasOneRow ? 1 : mostRows })
+    .map((rows) => rows.map((each, number) => (hasOneRow ? each : { ...each, id: `${table}-${number}` })));
 }
 
 function valuesOf(schema: z.ZodType): fc.Arbitrary<unknown> {
