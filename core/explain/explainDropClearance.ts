@@ -27,7 +27,7 @@ export function explainDropClearance(
   if (clearance.kind === "unknown") return { kind: "unknown", title, why: clearance.why };
   const { runM, sagM, hung, over } = passage;
   const atM = clearance.atByCaseM[part];
-  const whole = clearanceLimitFor(plant, dropSurface(plant, surface), part);
+  const whole = clearanceLimitFor(plant, dropSurface(plant, dropCrossingId), part);
   const limit = whole && easedBy(whole, clearance.easedByCaseM[part]);
   const atUnit = ["livingUnit", livingUnitId] as const;
   return {

@@ -34,7 +34,7 @@ export function figureOfFinding(
       return structureFigure(plant, id);
     case "drop-clearance": {
       const dropCrossingId = subjects[1]?.id ?? "";
-      const surface = dropSurface(plant, plant.rowOf("dropCrossing", dropCrossingId).surface);
+      const surface = dropSurface(plant, dropCrossingId);
       const part = leastSpare(plant, surface, dropClearance(plant, id, dropCrossingId));
       return part && { figure: "dropClearance", id, dropCrossingId, part };
     }

@@ -23,7 +23,7 @@ export function barredByDrops(plant: Plant, poleId: string): Found {
             barred: tooLow(plant, {
               hung,
               passage,
-              surface: dropSurface(plant, plant.rowOf("dropCrossing", crossingId).surface),
+              surface: dropSurface(plant, crossingId),
               cause: { ruleId: "drop-clearance", against: { table: "drop", id: dropId }, spanId },
               heightM,
               shareAt: (fromUnitM) => (terminalShare * fromUnitM) / runM,

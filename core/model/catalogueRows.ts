@@ -3,7 +3,8 @@ import { amount, basisFields, figure, fraction, id, label, ordinal, positive, re
 
 /**
  * What the line may pass over: what a crossing is, and what open ground counts as. Sailing water and the launching areas beside it go by
- * acres: under 20, to 200, to 2000, and more where no figure stands. Along a street or road the line hangs within the right of way and
+ * acres: under 20, to 200, to 2000, and more where no figure stands. A driveway may be a parking lot or an alley, a homeDriveway is of a
+ * dwelling. Along a street or road the line hangs within the right of way and
  * not over the travelled way; at a roadside no vehicle is likely to pass under.
  */
 export const lineSurfaces = [
@@ -12,6 +13,7 @@ export const lineSurfaces = [
   "stateHighway",
   "limitedAccessRoad",
   "driveway",
+  "homeDriveway",
   "alongStreet",
   "alongRoad",
   "roadside",
@@ -144,11 +146,15 @@ const clearanceSet = z.strictObject({
   baseSetId: reference.nullable(),
 });
 
-/** What a clearance limit protects; a drop has limits of its own over roads and driveways. */
+/**
+ * What a clearance limit protects; a drop has limits of its own over roads, residential driveways (dropLowDriveway: to a building too low
+ * for what the line must keep there) and roofs.
+ */
 const clearanceSurface = z.enum([
   ...lineSurfaces,
   "dropRoad",
   "dropDriveway",
+  "dropLowDriveway",
   "dropRoof",
   "buildingOver",
   "buildingUnder",

@@ -1,4 +1,4 @@
-import { type ClearanceSurface, clearanceCases, type DropSurface } from "../model/catalogueRows.ts";
+import { type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
 import {
   type Clearance,
   clearanceLimitFor,
@@ -49,7 +49,7 @@ export function dropPassage(plant: Plant, dropId: string, dropCrossingId: string
     },
   };
   const over = {
-    ...easedAtEdges(plant, dropSurface(plant, surface), [fromUnitM - widthM / 2, fromUnitM + widthM / 2]),
+    ...easedAtEdges(plant, dropSurface(plant, dropCrossingId), [fromUnitM - widthM / 2, fromUnitM + widthM / 2]),
     heightAtM: (atM: number) => surfaceM ?? groundM + ((groundHereM - groundM) * atM) / runM,
     isAssumed: surfaceM === null,
   };
@@ -93,9 +93,26 @@ function easedAtEdges(
   };
 }
 
-/** What the limit of a drop over a surface is filed under: its own where the clearance set has one. */
-export function dropSurface(plant: Plant, surface: DropSurface): ClearanceSurface {
-  if (surface === "roof") return "dropRoof";
-  const own = surface === "road" ? "dropRoad" : surface === "driveway" ? "dropDriveway" : null;
-  return own !== null && clearanceLimitFor(plant, own) ? own : surface;
+/**
+ * What the limit of a drop over something is filed under: its own where the clearance set has one. A building counts as too low for a
+ * residential driveway where the drop is attached lower than the line must pass over one.
+ */
+export function dropSurface(plant: Plant, dropCrossingId: string): ClearanceSurface {
+  const { surface, livingUnitId } = plant.rowOf("dropCrossing", dropCrossingId);
+  const has = (own: ClearanceSurface) => clearanceLimitFor(plant, own) !== undefined;
+  switch (surface) {
+    case "roof":
+      return "dropRoof";
+    case "road":
+      return has("dropRoad") ? "dropRoad" : "road";
+    case "homeDriveway": {
+      if (has("dropDriveway")) return "dropDriveway";
+      const { attachHeightM } = plant.rowOf("livingUnit", livingUnitId);
+      const lineM = clearanceLimitFor(plant, "homeDriveway")?.limitM;
+      const isLow = attachHeightM !== null && lineM !== undefined && attachHeightM < lineM;
+      return isLow && has("dropLowDriveway") ? "dropLowDriveway" : "homeDriveway";
+    }
+    default:
+      return surface;
+  }
 }

@@ -69,13 +69,24 @@ export const structureClearance = defineQuery("structure-clearance", (plant, str
   return passage.kind === "unknown" ? passage : clearanceOver(line, passage);
 });
 
+/** Least height of a structure's underside over our strand, along all of it, all cases; null where it stands on the ground. */
+export const undersideClearance = defineQuery("underside-clearance", (plant, structureId): Clearance | null => {
+  const line = lineHeight(plant, plant.rowOf("structure", structureId).spanId);
+  if (line.kind === "unknown") return line;
+  const passage = undersidePassage(plant, structureId);
+  return passage === null || passage.kind === "unknown" ? passage : clearanceOver(upsideDown(line), passage);
+});
+
 /** A structure beside the line: how far, against what, and how high the line hangs over it besides. */
 export type Beside = {
   /** Level distance from the line to its nearest face, m. */
   readonly besideM: number;
   /** Undefined where the clearance set has none. */
   readonly limit: ClearanceLimit | undefined;
-  /** Of the cases that bind over its top the one with the least to spare; null where none binds or nobody can tell. */
+  /**
+   * Of the cases that bind over its top the one with the least to spare, or of those under it where the line passes better there; null where
+   * none binds or nobody can tell.
+   */
   readonly over: BindingCase | null;
 };
 
@@ -83,18 +94,14 @@ export type Beside = {
 export const structureBeside = defineQuery("structure-beside", (plant, structureId): Beside | null => {
   const { kind, besideM } = plant.rowOf("structure", structureId);
   if (besideM === 0) return null;
-  const { over, beside } = structureSurfaces(kind);
-  const clearance = structureClearance(plant, structureId);
-  const [worst] = clearance.kind === "known" ? bindingCases(plant, over, clearance) : [];
-  return { besideM, limit: clearanceLimitFor(plant, beside), over: worst ?? null };
-});
-
-/** Least height of a structure's underside over our strand, along all of it, all cases; null where it stands on the ground. */
-export const undersideClearance = defineQuery("underside-clearance", (plant, structureId): Clearance | null => {
-  const line = lineHeight(plant, plant.rowOf("structure", structureId).spanId);
-  if (line.kind === "unknown") return line;
-  const passage = undersidePassage(plant, structureId);
-  return passage === null || passage.kind === "unknown" ? passage : clearanceOver(upsideDown(line), passage);
+  const { over, beside, under } = structureSurfaces(kind);
+  const worst = (surface: ClearanceSurface, clearance: Clearance | null) =>
+    clearance?.kind === "known" ? bindingCases(plant, surface, clearance).slice(0, 1) : [];
+  const [better] = [
+    ...worst(over, structureClearance(plant, structureId)),
+    ...worst(under, undersideClearance(plant, structureId)),
+  ].sort((a, b) => b.measuredM - b.limit.limitM - (a.measuredM - a.limit.limitM));
+  return { besideM, limit: clearanceLimitFor(plant, beside), over: better ?? null };
 });
 
 function stretchesOf(plant: Plant, structureId: string): Passage["stretches"] {

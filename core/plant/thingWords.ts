@@ -20,6 +20,7 @@ const surfaceWordsOf: Readonly<Record<DropSurface, string>> = {
   limitedAccessRoad: "limited-access road",
   stateHighway: "state highway",
   driveway: "driveway",
+  homeDriveway: "residential driveway",
   alongStreet: "ground along a street",
   alongRoad: "ground along a country road",
   roadside: "roadside",

@@ -18,7 +18,7 @@ export const dropClearance: Rule = {
     const { spanId } = plant.rowOf("terminal", terminalId);
     for (const crossingId of plant.where("dropCrossing", "livingUnitId", livingUnitId)) {
       const { name, surface } = plant.rowOf("dropCrossing", crossingId);
-      const hit = clearanceHit(plant, dropSurface(plant, surface), clearanceOf(plant, id, crossingId), {
+      const hit = clearanceHit(plant, dropSurface(plant, crossingId), clearanceOf(plant, id, crossingId), {
         place: `Over ${name || `the ${surfaceWords(surface)}`} ${dropWords(plant, id)}`,
         spanId,
         subjects: [

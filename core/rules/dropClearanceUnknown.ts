@@ -16,7 +16,7 @@ export const dropClearanceUnknown: Rule = {
     for (const crossingId of plant.where("dropCrossing", "livingUnitId", livingUnitId)) {
       const { name, surface } = plant.rowOf("dropCrossing", crossingId);
       const clearance = dropClearance(plant, id, crossingId);
-      const hasLimit = clearanceLimitFor(plant, dropSurface(plant, surface)) !== undefined;
+      const hasLimit = clearanceLimitFor(plant, dropSurface(plant, crossingId)) !== undefined;
       if (clearance.kind === "known" && hasLimit) continue;
       const why = clearance.kind === "unknown" ? clearance.why : "The clearance set has no limit for it.";
       yield {

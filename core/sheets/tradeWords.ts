@@ -11,6 +11,7 @@ const crossingWords: Readonly<Record<Crossing["surface"], string>> = {
   stateHighway: "State highway",
   limitedAccessRoad: "Limited-access road",
   driveway: "Drive",
+  homeDriveway: "Residential drive",
   alongStreet: "Along a street",
   alongRoad: "Along a country road",
   roadside: "Roadside",

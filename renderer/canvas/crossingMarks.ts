@@ -25,6 +25,7 @@ export const surfaceWords = {
   stateHighway: "state highway",
   limitedAccessRoad: "limited-access road",
   driveway: "drive",
+  homeDriveway: "residential drive",
   alongStreet: "along a street",
   alongRoad: "along a country road",
   roadside: "roadside",

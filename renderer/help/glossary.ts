@@ -27,6 +27,7 @@ export const glossary: readonly Term[] = [
   g("Crossing", "What passes under a span: road, drive, rail, water, path."),
   g("Dead end", "A pole where a strand ends and pulls to one side only."),
   g("Decibel", "A ratio of light or power on a scale where halving is about 3 dB."),
+  g("Drip loop", "The slack low bend of the wires that feed a street light; our strand hangs well under it."),
   g("Drop", "The thin cable from a terminal's port to one living unit."),
   g("Drop reach", "The longest drop the company hangs from a port."),
   g("Express fiber", "A fiber that passes through an opening whole, on its way to somewhere further along."),

@@ -50,6 +50,6 @@ export function newGuy(plant: Plant, id: string, poleId: string): Step {
 
 /** A new driveway before a building. */
 export function newDropCrossing(id: string, livingUnitId: string): Step {
-  const way = { name: "", surface: "driveway", fromUnitM: feet(20), widthM: feet(10), surfaceM: null };
+  const way = { name: "", surface: "homeDriveway", fromUnitM: feet(20), widthM: feet(10), surfaceM: null };
   return { command: "dropCrossing.add", input: { dropCrossingId: id, livingUnitId, ...way } };
 }

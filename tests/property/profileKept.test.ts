@@ -16,7 +16,7 @@ const measure = (text: string, sizePx: number): number => text.length * sizePx *
 
 function route() {
   const ground = changed(smallRoute({ poleCount: 6 }), "pole", "pole-5", { groundM: null, aboveGroundM: null });
-  const building = { spanId: "span-1", kind: "building", lengthM: 4, side: "left" } as const;
+  const building = { spanId: "span-1", kind: "building", lengthM: 4, side: "left", bottomM: null } as const;
   return withRows(ground, "structure", [
     { ...building, id: "shed", name: "Shed", offsetM: 20, heightM: 3, bottomM: null, besideM: 0 },
     { ...building, id: "barn", name: "Barn", offsetM: 32, heightM: 5, bottomM: null, besideM: 1 },

@@ -29,7 +29,8 @@ describe(sourceTitle(nesc), () => {
     ["nesc-alongRoad", "15.5"],
     ["nesc-roadside", "13.5"],
     ["nesc-dropRoad", "15.5"],
-    ["nesc-dropDriveway", "11.5"],
+    ["nesc-homeDriveway", "15.5"],
+    ["nesc-dropLowDriveway", "11.5"],
   ])("%s asks for %s ft", (id, printedFt) => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
   });
@@ -143,6 +144,7 @@ describe(sourceTitle(californiaDrops), () => {
   it.each([
     ["go95-dropRoad", "18.0"],
     ["go95-dropDriveway", "10.0"],
+    ["go95-homeDriveway", "15.0"],
     ["go95-roadside", "13.0"],
   ])("%s asks for %s ft", (id, printedFt) => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
@@ -166,13 +168,21 @@ describe(sourceTitle(california), () => {
     expectPrinted(limitM(id) / metresPerFoot, printedFt);
   });
 
-  it.each(["road", "stateHighway", "driveway", "alongStreet", "alongRoad", "rail", "trolley", "pedestrian", "field"])(
-    "heat and ice may take a tenth of the clearance over a %s",
-    (surface) => {
-      for (const condition of ["hot", "iced"])
-        expect(limitM(`go95-${surface}-${condition}`) / limitM(`go95-${surface}`)).toBeCloseTo(0.9, 6);
-    },
-  );
+  it.each([
+    "road",
+    "stateHighway",
+    "driveway",
+    "homeDriveway",
+    "alongStreet",
+    "alongRoad",
+    "rail",
+    "trolley",
+    "pedestrian",
+    "field",
+  ])("heat and ice may take a tenth of the clearance over a %s", (surface) => {
+    for (const condition of ["hot", "iced"])
+      expect(limitM(`go95-${surface}-${condition}`) / limitM(`go95-${surface}`)).toBeCloseTo(0.9, 6);
+  });
 });
 
 const californiaSigns: Source = {

@@ -1,13 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { Route } from "../../core/model/route.ts";
 import type { Row } from "../../core/model/tables.ts";
 import { clearanceLimitFor } from "../../core/plant/clearance.ts";
-import { dropPassage } from "../../core/plant/dropClearance.ts";
+import { dropPassage, dropSurface } from "../../core/plant/dropClearance.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import { metresPerFoot, metresPerInch } from "../../core/units/constants.ts";
 import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../fixtures/route/checkRoute.ts";
-import { withOnPole, withStructure } from "../fixtures/route/faultyRoutes.ts";
+import { withStructure } from "../fixtures/route/faultyRoutes.ts";
 import { underSet } from "./catalogueFigure.ts";
 import { expectPrinted, type Source, sourceTitle } from "./source.ts";
 
@@ -126,44 +125,29 @@ describe(sourceTitle(signs), () => {
   });
 });
 
-const onPole: Source = {
-  document: "NESC Tables 235-5, 238-1 and 238-2, Rule 238D: supply, equipment and street lights on a joint pole",
-  edition: "2017/2023 numbering",
+const driveways: Source = {
+  document:
+    "NESC Table 232-1 and its footnote: a service drop over a residential driveway, 11.5 ft where the building is too low for 15.5 ft; California General Order 64-A, 84.8-A2, 10 ft",
+  edition: "2017/2023 numbering; superseded",
   mark: "memory",
-  tolerance: "0.1 mm",
+  tolerance: "half the last digit",
 };
 
-describe(sourceTitle(onPole), () => {
-  const at = (columns: Omit<Parameters<typeof withOnPole>[0], "heightM">, gapIn: number): Route =>
-    underSet(withOnPole({ ...columns, heightM: 6.3 + gapIn * metresPerInch }), "clearance-nesc");
-  const rules = ["supply-separation-at-pole", "street-light-separation", "communication-separation-at-pole"];
-  const light2 = (route: Route) =>
-    findingsOf(route).filter(({ ruleId, subjects }) => rules.includes(ruleId) && subjects[0]?.id === "light-2");
-
+describe(sourceTitle(driveways), () => {
   it.each([
-    ["a secondary", { kind: "secondary", voltageV: 120 }, 40],
-    ["14.4 kV to ground: 5.7 kV more than 8.7", { kind: "primary", voltageV: 14_400 }, 42.28],
-    ["a neutral bonded to the messenger", { kind: "neutral", bonded: true }, 30],
-    ["a neutral that is not bonded", { kind: "neutral" }, 40],
-    ["fiber on a grounded messenger in the supply space", { kind: "supplyFiber", bonded: true }, 30],
-    ["fiber in the supply space, not bonded", { kind: "supplyFiber" }, 40],
-    ["a tank", { kind: "equipment", voltageV: 7200 }, 40],
-    ["a tank that is grounded and bonded", { kind: "equipment", voltageV: 7200, bonded: true }, 30],
-    ["a street-light bracket", { kind: "streetLight" }, 20],
-    ["a grounded street-light bracket", { kind: "streetLight", bonded: true }, 4],
-    ["the drip loop of a street light", { kind: "dripLoop" }, 12],
-    ["another messenger", { kind: "communication" }, 12],
-  ] as const)("%s keeps %s to %s in over our strand", (_, columns, limitIn) => {
-    expect(light2(at(columns, limitIn))).toEqual([]);
-    const [hit, ...more] = light2(at(columns, limitIn - 0.004));
-    expect(more).toEqual([]);
-    expect(hit).toMatchObject({
-      limit: expect.closeTo(limitIn * metresPerInch, 9),
-      basis: { document: "NESC (IEEE C2)", edition: "2017/2023 numbering", mark: "memory" },
-    });
-  });
-
-  it("a measured distance is never rounded up: a tenth of a millimetre short of 40 in is short", () => {
-    expect(light2(at({ kind: "secondary", voltageV: 120 }, 40 - 0.1 / 25.4))).toHaveLength(1);
-  });
+    ["clearance-nesc", "homeDriveway", 3.6, "11.5"],
+    ["clearance-nesc", "homeDriveway", 4.8, "15.5"],
+    ["clearance-nesc", "driveway", 3.6, "15.5"],
+    ["clearance-go95", "homeDriveway", 4.8, "10.0"],
+    ["clearance-go95", "driveway", 3.6, "15.0"],
+  ] as const)(
+    "under %s a drop over a %s to a building at %s m keeps %s ft",
+    (set, surface, attachHeightM, printedFt) => {
+      const lane: Row<"dropCrossing"> = { ...way, surface, fromUnitM: 4, widthM: 3 };
+      const route = changed(withRows(smallRoute(), "dropCrossing", [lane]), "livingUnit", "unit-1", { attachHeightM });
+      const plant = openPlant(underSet(route, set));
+      const limit = clearanceLimitFor(plant, dropSurface(plant, "way"), "stringing");
+      expectPrinted((limit?.limitM ?? 0) / metresPerFoot, printedFt);
+    },
+  );
 });

@@ -15,7 +15,7 @@ import { siteWords } from "./words.ts";
 
 /** A building or sign: how far the line passes beside it, how high over it and how low under it, against the limits of its kind. */
 export function StructureTold({ plant, id, units }: Told) {
-  const { spanId, kind, besideM } = plant.rowOf("structure", id);
+  const { spanId, kind, besideM, bottomM } = plant.rowOf("structure", id);
   const surfaces = structureSurfaces(kind);
   const beside = clearanceLimitFor(plant, surfaces.beside);
   const clearance = structureClearance(plant, id);
@@ -37,7 +37,11 @@ export function StructureTold({ plant, id, units }: Told) {
           [
             siteWords.beside,
             besideM === 0 ? (
-              siteWords.passesOver
+              bottomM === null ? (
+                siteWords.passesOver
+              ) : (
+                siteWords.passesEither
+              )
             ) : (
               <span key="beside">
                 <Figure of={{ figure: "structureBeside", id }}>{formatLength(besideM, units, "clearance")}</Figure>{" "}

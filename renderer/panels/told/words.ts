@@ -127,6 +127,7 @@ export const siteWords = {
   span: "Span",
   beside: "Beside the line",
   passesOver: "the line passes over it",
+  passesEither: "the line passes over or under it",
   basis: "Basis",
   over: "Height over it",
   under: "Depth under it",

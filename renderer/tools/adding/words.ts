@@ -60,6 +60,7 @@ export const words = {
     stateHighway: "State highway",
     limitedAccessRoad: "Limited-access road",
     driveway: "Drive",
+    homeDriveway: "Residential drive",
     alongStreet: "Along a street",
     alongRoad: "Along a country road",
     roadside: "Roadside, no vehicles",

@@ -7,13 +7,13 @@ import { migrations } from "../../../db/migrations/migrations.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { granted, inScratch, opening } from "./scratch.ts";
 
-const sinceVersion6 =
-  /^(stateHighway|along|trolley|sailingWater\d|launch|dropRoof|\w*Under$|groundedLitSign|chimney|equipment|bonded|streetLight|dripLoop|climbing|guyPair|riser)/;
+const sinceVersion7 =
+  /^(stateHighway|homeDriveway|dropLowDriveway|along|trolley|sailingWater\d|launch|dropRoof|\w*Under$|groundedLitSign|chimney|equipment|bonded|streetLight|dripLoop|climbing|guyPair|riser)/;
 
-/** The small route without the limits over what no version before 6 knew. */
+/** The small route without the limits over what no version before 7 knew. */
 export function olderRoute(): Route {
   const route = smallRoute();
-  const known = [...route.clearanceLimit].filter(([, { surface }]) => !sinceVersion6.test(surface));
+  const known = [...route.clearanceLimit].filter(([, { surface }]) => !sinceVersion7.test(surface));
   return { ...route, clearanceLimit: new Map(known) };
 }
 

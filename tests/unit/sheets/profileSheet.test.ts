@@ -99,7 +99,7 @@ describe("the profiles of a set", () => {
   it("dimension the distance beside a building against its limit, and what it lacks", () => {
     const barn = { id: "barn", spanId: "span-1", name: "Barn", offsetM: 20, lengthM: 4, kind: "building" } as const;
     const beside = (besideM: number) =>
-      textsOf(withRows(smallRoute(), "structure", [{ ...barn, side: "left", besideM, bottomM: null, heightM: 8 }]));
+      textsOf(withRows(smallRoute(), "structure", [{ ...barn, side: "left", besideM, heightM: 8, bottomM: null }]));
     expect(beside(6.096)).toContain("20 ft 0 in beside");
     expect(beside(6.096).some((text) => text.startsWith("◆"))).toBe(false);
     expect(beside(0.3048)).toContain("1 ft 0 in beside");

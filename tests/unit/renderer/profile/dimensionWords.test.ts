@@ -17,7 +17,7 @@ function leastOf(heightM: number) {
 
 function besideOf(besideM: number, heightM: number) {
   const barn = { id: "barn", spanId: "span-1", name: "Barn", kind: "building", offsetM: 20, lengthM: 4 } as const;
-  const route = withRows(smallRoute(), "structure", [{ ...barn, side: "left", besideM, bottomM: null, heightM }]);
+  const route = withRows(smallRoute(), "structure", [{ ...barn, side: "left", besideM, heightM, bottomM: null }]);
   const beside = structureBeside(openPlant(route), "barn");
   if (!beside) throw new Error("the barn stands beside the line");
   return besideText(beside, "metric").map(({ text }) => text);
