@@ -38,6 +38,9 @@ export function LayoutPanel({ open }: { readonly open: OpenRoute }) {
           <Again />
         </>
       )}
+      <p className="layout-again">
+        <ActionButton action={{ ...actionOf("whatIf"), isWritten: true }} />
+      </p>
       <DecidedLegend open={open} />
     </aside>
   );
