@@ -3,14 +3,13 @@ import { powerColumns } from "../../../core/model/catalogueRows.ts";
 import { climb } from "../../../db/climb.ts";
 import { undo } from "../../../db/history.ts";
 import { loadRoute } from "../../../db/loadRoute.ts";
-import { smallRoute } from "../../fixtures/route/buildRoute.ts";
-import { enterEdit, withVersion } from "./olderFile.ts";
+import { enterEdit, olderRoute, withVersion } from "./olderFile.ts";
 import { granted, opening } from "./scratch.ts";
 
 const powers: ReadonlySet<string> = new Set(powerColumns);
 
 function classRow() {
-  const row = smallRoute().opticalClass.get("class-b-plus");
+  const row = olderRoute().opticalClass.get("class-b-plus");
   if (!row) throw new Error("the small route has no optical class");
   return row;
 }
@@ -23,7 +22,7 @@ function olderRow(): object {
 test("a file of version 6 climbs with every row; the powers of a company's own class are not known", () => {
   withVersion(6, (db) => {
     granted(climb(db, null, 6, opening.atIso));
-    expect(granted(loadRoute(db))).toEqual(smallRoute());
+    expect(granted(loadRoute(db))).toEqual(olderRoute());
     expect(db.all("PRAGMA foreign_key_check")).toEqual([]);
   });
 });
