@@ -40,10 +40,13 @@ export async function takeTrial(
   trialId: string,
   poleIds: readonly string[] | null,
 ): Promise<boolean> {
-  const { routeId } = openRouteOf(session);
-  return carryOut(session, "", () =>
+  const { routeId, route } = openRouteOf(session);
+  const isTaken = await carryOut(session, "", () =>
     session.host.call("layout.take", { routeId, trialId, ...(poleIds === null ? {} : { poleIds }) }),
   );
+  const lostCount = openRouteOf(session).route.unservedUnit.size - route.unservedUnit.size;
+  if (isTaken && lostCount > 0) tell(session, whatIfWords.lost(lostCount));
+  return isTaken;
 }
 
 /**

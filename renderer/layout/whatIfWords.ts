@@ -29,5 +29,7 @@ export const whatIfWords = {
     "Choose two poles on the diagram, with Shift from the second on, to take only what hangs along the strand between them; standards and prices then stay as they are.",
   run: (first: string, last: string, count: number): string =>
     count === 1 ? `pole ${first}` : `${first} to ${last}, ${count} poles`,
+  lost: (count: number): string =>
+    `Taken; ${count} more living ${count === 1 ? "unit is" : "units are"} not served: the layout panel says why.`,
   tried: (served: number, all: number): string => `Tried: ${served} of ${all} living units served.`,
 };

@@ -53,6 +53,31 @@ test("a shorter reach is tried by keyboard, told beside the present layout, and 
   expect(session.route()).toEqual(before);
 });
 
+test("whom a run that was taken leaves without a port is told at once, and listed with the reason", async () => {
+  const { page, session } = opened();
+  const [before, { size }] = [session.route(), session.route().drop];
+  await tryReach(opened(), "150 ft");
+  const idOf = (tag: string) => [...before.pole.values()].find((one) => one.tag === tag)?.id ?? "";
+  await page.locator("[data-diagram]").focus();
+  await page.keyboard.press("0");
+  await chooseTogether(page, [idOf("M-02"), idOf("M-06")]);
+  await panelOf(opened()).getByRole("button", { name: "Take it along M-02 to M-06, 5 poles" }).click();
+  await expect.poll(() => session.route().drop.size).toBeLessThan(size);
+  const lost = session.route().unservedUnit.size - before.unservedUnit.size;
+  await page
+    .getByRole("status")
+    .filter({ hasText: `Taken; ${lost} more living units are not served` })
+    .waitFor();
+  await page.keyboard.press("Control+l");
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Escape");
+  const list = page.getByRole("list", { name: "Living units that are not served" });
+  await list
+    .getByText(/^Cable Main has \d+ fibers/)
+    .first()
+    .waitFor();
+});
+
 test("a run of poles chosen by mouse takes the other layout there alone, and a trial that is past says so", async () => {
   const { page, session } = opened();
   const before = session.route();
