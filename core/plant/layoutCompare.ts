@@ -58,6 +58,11 @@ export function compareLayouts(present: LayoutFigures, other: LayoutFigures, uni
   const gap = ({ searched }: LayoutFigures) => (searched ? gapText(searched.cost, searched.bound) : "not known");
   return [
     line("Cost", ({ cost }) => cost, moneyText),
+    line(
+      "Cost by living unit served",
+      ({ cost, servedCount }) => (servedCount > 0 ? cost / servedCount : null),
+      moneyText,
+    ),
     line("Terminals", ({ terminalCount }) => terminalCount, whole),
     line("Living units served", ({ servedCount }) => servedCount, whole),
     line("Drops together", ({ dropM }) => dropM, length),

@@ -32,7 +32,7 @@ const columns: Columns = {
   dropCrossing: ["livingUnitId", "surface", "fromUnitM"],
   dropType: ["id", "costPerM", "costEach"],
   livingUnit: ["id", "eastM", "northM"],
-  terminal: ["id", "terminalModelId", "cableId", "spanId", "offsetM", "pinned"],
+  terminal: ["id", "terminalModelId", "cableId", "spanId", "offsetM", "pinned", "reservedPortCount"],
   drop: ["terminalId", "livingUnitId", "dropTypeId", "pinned"],
 };
 

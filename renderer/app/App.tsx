@@ -8,6 +8,7 @@ import { Finder } from "../finder/Finder.tsx";
 import { HelpPanel } from "../help/HelpPanel.tsx";
 import { KeySheet } from "../keys/KeySheet.tsx";
 import { LayoutPanel } from "../layout/LayoutPanel.tsx";
+import { WhatIfPanel } from "../layout/WhatIfPanel.tsx";
 import { Bar } from "../panels/Bar.tsx";
 import { EmptyState } from "../panels/EmptyState.tsx";
 import { FindingsPanel } from "../panels/FindingsPanel.tsx";
@@ -83,6 +84,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
   const isFindingsOpen = useView((state) => state.isFindingsOpen);
   const isHistoryOpen = useView((state) => state.isHistoryOpen);
   const isLayoutOpen = useView((state) => state.isLayoutOpen);
+  const isWhatIfOpen = useView((state) => state.isWhatIfOpen);
   const areCopiesOpen = useView((state) => state.areCopiesOpen);
   const isAdding = useView((state) => state.adding !== null);
   const isEmpty = open.route.pole.size === 0 && open.route.livingUnit.size === 0;
@@ -113,7 +115,10 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
       </div>
       {isImportOpen && <ImportPanel />}
       {areCopiesOpen && !isImportOpen && <CopiesPanel open={open} />}
-      {!isImportOpen && !areCopiesOpen && isSideOpen && !sheets && !isSettingsOpen && (
+      {isWhatIfOpen && !isImportOpen && !areCopiesOpen && !sheets && !isSettingsOpen && (
+        <WhatIfPanel key={open.routeId} open={open} />
+      )}
+      {!isImportOpen && !areCopiesOpen && !isWhatIfOpen && isSideOpen && !sheets && !isSettingsOpen && (
         <>
           <Divider edge="side" />
           {isLayoutOpen && <LayoutPanel open={open} />}

@@ -71,7 +71,7 @@ export function untilAnswered({ view }: Session): Promise<void> {
 }
 
 /** Edits are made one after another in the order they were asked for: fast hands lose nothing. */
-async function carryOut(
+export async function carryOut(
   session: Session,
   prefix: string,
   ask: () => Promise<Result<EditReply>>,

@@ -1,7 +1,10 @@
+import type { Reply } from "../../core/contract/contract.ts";
+import type { Variant } from "../../core/edits/variantSteps.ts";
 import type { Result } from "../../core/model/result.ts";
 import { gapText } from "../../core/units/gapText.ts";
+import { whatIfWords } from "../layout/whatIfWords.ts";
 import { actionWords } from "./actions/words.ts";
-import { showEdit } from "./edits.ts";
+import { carryOut, showEdit } from "./edits.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
 import { words } from "./words.ts";
 
@@ -18,6 +21,32 @@ export async function layOut(session: Session): Promise<void> {
   const { unserved, cost, costBound, ended } = reply;
   const gap = costBound === null ? words.gapUnknown : gapText(cost, costBound);
   tell(session, words.laidOut(unserved.length, gap, ended === "stopped"));
+}
+
+/** Lays the route out otherwise and changes nothing: how both layouts come out; null where that was refused. */
+export async function tryLayout(session: Session, variant: Variant): Promise<Reply<"layout.try"> | null> {
+  const { routeId } = openRouteOf(session);
+  const { layoutTimeS } = session.view.getState();
+  const limit = layoutTimeS === null ? {} : { timeLimitS: layoutTimeS };
+  const ask = (jobId: string) => session.host.call("layout.try", { routeId, jobId, variant: { ...variant }, ...limit });
+  const reply = await follow(session, whatIfWords.title, ask, words.keepBest);
+  if (reply) tell(session, whatIfWords.tried(reply.other.servedCount, reply.other.unitCount));
+  return reply;
+}
+
+/** Takes a trial, whole or along chosen poles; true where it was taken. */
+export async function takeTrial(
+  session: Session,
+  trialId: string,
+  poleIds: readonly string[] | null,
+): Promise<boolean> {
+  const { routeId, route } = openRouteOf(session);
+  const isTaken = await carryOut(session, "", () =>
+    session.host.call("layout.take", { routeId, trialId, ...(poleIds === null ? {} : { poleIds }) }),
+  );
+  const lostCount = openRouteOf(session).route.unservedUnit.size - route.unservedUnit.size;
+  if (isTaken && lostCount > 0) tell(session, whatIfWords.lost(lostCount));
+  return isTaken;
 }
 
 /**

@@ -54,6 +54,7 @@ export type ViewState = FileView & {
   readonly areWaivedShown: boolean;
   readonly isHistoryOpen: boolean;
   readonly isLayoutOpen: boolean;
+  readonly isWhatIfOpen: boolean;
   /** Seconds a layout may search; null counts steps instead. */
   readonly layoutTimeS: number | null;
   /** Figures whose explanations stay open. */
@@ -118,6 +119,7 @@ export function openViewStore(): ViewStore {
     areWaivedShown: true,
     isHistoryOpen: false,
     isLayoutOpen: false,
+    isWhatIfOpen: false,
     layoutTimeS: null,
     pinned: [],
     worksheet: null,

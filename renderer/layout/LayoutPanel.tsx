@@ -26,18 +26,12 @@ export function LayoutPanel({ open }: { readonly open: OpenRoute }) {
           {words.close}
         </button>
       </header>
-      {record ? (
-        <>
-          <CameOut open={open} />
-          <Again />
-          <UnservedList open={open} />
-        </>
-      ) : (
-        <>
-          <EmptyState says={words.none} />
-          <Again />
-        </>
-      )}
+      {record ? <CameOut open={open} /> : <EmptyState says={words.none} />}
+      <Again />
+      {(record || open.route.unservedUnit.size > 0) && <UnservedList open={open} />}
+      <p className="layout-again">
+        <ActionButton action={{ ...actionOf("whatIf"), isWritten: true }} />
+      </p>
       <DecidedLegend open={open} />
     </aside>
   );

@@ -19,7 +19,7 @@ export const layoutWords = {
   asUsual: "as usual",
   timeWhy:
     "Left empty, steps are counted and every machine comes to the same layout. With a time, a slower one may come to another.",
-  none: "This route has not been laid out yet.",
+  none: "No layout of the whole route is known: lay it out for its cost and its bound.",
   latest: "How it came out",
   stale: "The route was changed since. Lay it out again for figures that hold.",
   terminals: "Terminals",

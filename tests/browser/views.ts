@@ -77,6 +77,18 @@ export const views: readonly View[] = [
       await page.getByRole("complementary", { name: "Layout" }).getByRole("button", { name: "Next" }).click();
     },
   ],
+  [
+    "another layout tried",
+    async ({ page }) => {
+      await page.locator("[data-diagram]").focus();
+      await page.keyboard.press("w");
+      const panel = page.getByRole("complementary", { name: "What if" });
+      await panel.getByLabel("Drop reach").fill("230 ft");
+      await panel.getByLabel("Drop reach").press("Enter");
+      await panel.getByRole("button", { name: "Try it" }).click();
+      await panel.getByRole("table", { name: "Both layouts" }).waitFor();
+    },
+  ],
   ["the start", start],
   [
     "the form of a new route",

@@ -47,7 +47,8 @@ function stepName(verb: string, step: string | null | undefined): string {
 
 /** Escape backs out one level: a drag or a field on the diagram, a fault, then the sheets, then the import, then the selection. */
 function backOut(session: Session): void {
-  const { fault, sheets, isSettingsOpen, isImportOpen, isStartOpen, areCopiesOpen } = session.view.getState();
+  const { fault, sheets, isSettingsOpen, isImportOpen, isStartOpen, areCopiesOpen, isWhatIfOpen } =
+    session.view.getState();
   const { inPlace, measure, isKindsOpen, arranging, worksheet } = session.view.getState();
   if (giveUp(session) || letProfileGo(session) || putBack(session)) return;
   // printing takes the focus off the sheet, and with it the sheet's own Escape
@@ -59,6 +60,7 @@ function backOut(session: Session): void {
   else if (isSettingsOpen) session.view.setState({ isSettingsOpen: false });
   else if (isImportOpen) session.view.setState({ isImportOpen: false });
   else if (areCopiesOpen) session.view.setState({ areCopiesOpen: false });
+  else if (isWhatIfOpen) session.view.setState({ isWhatIfOpen: false });
   else if (arranging) session.view.setState({ arranging: null });
   else if (measure) session.view.setState({ measure: null });
   else if (isKindsOpen) session.view.setState({ isKindsOpen: false });

@@ -1,4 +1,5 @@
-import { ChartGantt } from "lucide-react";
+import { ChartGantt, Scale } from "lucide-react";
+import { whatIfWords } from "../../layout/whatIfWords.ts";
 import { layoutWords } from "../../layout/words.ts";
 import { type Action, action, beyondDiagram } from "./action.ts";
 
@@ -16,5 +17,12 @@ export const layoutActions: readonly Action[] = [
         isSideOpen: state.isLayoutOpen ? state.isSideOpen : true,
       })),
     place: "work",
+  }),
+  action("whatIf", {
+    name: (s) => (s.view.getState().isWhatIfOpen ? whatIfWords.hide : whatIfWords.show),
+    keys: ["W"],
+    icon: Scale,
+    blocked: beyondDiagram,
+    run: (s) => s.view.setState((state) => ({ isWhatIfOpen: !state.isWhatIfOpen })),
   }),
 ];

@@ -1,0 +1,35 @@
+/** Words of the panel that tries another layout. */
+export const whatIfWords = {
+  title: "What if",
+  show: "Try another layout beside this one",
+  hide: "Put the trial away",
+  close: "Put away",
+  how: "Say what is to be otherwise and try it. The route stays as it is until you take the other layout.",
+  standards: "To be otherwise",
+  spare: "Spare ports in a terminal",
+  reach: "Drop reach",
+  dropPrice: (name: string): string => `Price of ${name}`,
+  models: "Terminals to hang, and their prices",
+  hang: (name: string): string => `Hang ${name}`,
+  was: (text: string): string => `now ${text}`,
+  tryIt: "Try it",
+  reset: "As it is",
+  noModel: "Leave at least one terminal model.",
+  table: "Both layouts",
+  figure: "Figure",
+  present: "As it is",
+  other: "The other",
+  more: "More or less",
+  leftOut: (count: number, reason: string): string => `${count} not served: ${reason}`,
+  stale: "The route was changed since this was tried. Try it again.",
+  takeAll: "Take the other layout",
+  takeRun: (tags: string): string => `Take it along ${tags}`,
+  takeRunNone: "Take it along chosen poles",
+  runHow:
+    "Choose two poles on the diagram, with Shift from the second on, to take only what hangs along the strand between them; standards and prices then stay as they are.",
+  run: (first: string, last: string, count: number): string =>
+    count === 1 ? `pole ${first}` : `${first} to ${last}, ${count} poles`,
+  lost: (count: number): string =>
+    `Taken; ${count} more living ${count === 1 ? "unit is" : "units are"} not served: the layout panel says why.`,
+  tried: (served: number, all: number): string => `Tried: ${served} of ${all} living units served.`,
+};
