@@ -69,7 +69,7 @@ export const structureClearance = defineQuery("structure-clearance", (plant, str
   return passage.kind === "unknown" ? passage : clearanceOver(line, passage);
 });
 
-/** A structure beside the line: how far, against what, and how high the line hangs over it besides. */
+/** A structure beside the line: how far, against what, and how the line passes over or under it besides. */
 export type Beside = {
   /** Level distance from the line to its nearest face, m. */
   readonly besideM: number;
@@ -77,16 +77,23 @@ export type Beside = {
   readonly limit: ClearanceLimit | undefined;
   /** Of the cases that bind over its top the one with the least to spare; null where none binds or nobody can tell. */
   readonly over: BindingCase | null;
+  /** The same under its underside; null also where it stands on the ground. */
+  readonly under: BindingCase | null;
 };
 
 /** A structure that the line passes beside; null where it passes over it. */
 export const structureBeside = defineQuery("structure-beside", (plant, structureId): Beside | null => {
   const { kind, besideM } = plant.rowOf("structure", structureId);
   if (besideM === 0) return null;
-  const { over, beside } = structureSurfaces(kind);
-  const clearance = structureClearance(plant, structureId);
-  const [worst] = clearance.kind === "known" ? bindingCases(plant, over, clearance) : [];
-  return { besideM, limit: clearanceLimitFor(plant, beside), over: worst ?? null };
+  const { over, under, beside } = structureSurfaces(kind);
+  const worst = (surface: ClearanceSurface, clearance: Clearance | null): BindingCase | null =>
+    (clearance?.kind === "known" ? bindingCases(plant, surface, clearance)[0] : null) ?? null;
+  return {
+    besideM,
+    limit: clearanceLimitFor(plant, beside),
+    over: worst(over, structureClearance(plant, structureId)),
+    under: worst(under, undersideClearance(plant, structureId)),
+  };
 });
 
 /** Least height of a structure's underside over our strand, along all of it, all cases; null where it stands on the ground. */

@@ -5,10 +5,10 @@ import { besideStand } from "../../../core/rules/besideShort.ts";
 import { smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 
 /** How a building beside the small route's first span stands. */
-function standAt(besideM: number, heightM: number) {
+function standAt(besideM: number, heightM: number, bottomM: number | null = null) {
   const where = { id: "barn", spanId: "span-1", name: "Barn", offsetM: 20, lengthM: 4 } as const;
   const route = withRows(smallRoute(), "structure", [
-    { ...where, kind: "building", side: "left", besideM, bottomM: null, heightM },
+    { ...where, kind: "building", side: "left", besideM, bottomM, heightM },
   ]);
   const beside = structureBeside(openPlant(route), "barn");
   return beside && { limitM: beside.limit?.limitM ?? Number.NaN, ...besideStand(beside) };
@@ -30,5 +30,9 @@ describe("a building beside the line", () => {
 
   it("lacks nothing where it is too near but the line passes high enough over it", () => {
     expect(standAt(0.5, 0.3)?.kind).toBe("over");
+  });
+
+  it("lacks nothing where it is too near but the line passes low enough under it", () => {
+    expect(standAt(0.5, 12, 9.5)?.kind).toBe("under");
   });
 });
