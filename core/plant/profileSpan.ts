@@ -107,6 +107,11 @@ function offsetsOf(lengthM: number, cornersM: readonly number[]): readonly numbe
   return [...new Set([...even, ...cornersM])].sort((a, b) => a - b);
 }
 
+/** Elevation of a structure's underside, of the ground it stands on where nothing passes under it, m; of one whose top is known. */
+export function structureFootM({ row }: ProfileStructure, topM: number): number {
+  return topM - row.heightM + (row.bottomM ?? 0);
+}
+
 /** Elevation that the distance beside a structure is told at, m: the strung line's, or the structure's top where the line is over it. */
 export function besideElevationM(span: ProfileSpan, { row, topM }: ProfileStructure): number {
   const top = topM ?? 0;

@@ -77,31 +77,31 @@ export const undersideClearance = defineQuery("underside-clearance", (plant, str
   return passage === null || passage.kind === "unknown" ? passage : clearanceOver(upsideDown(line), passage);
 });
 
-/** A structure beside the line: how far, against what, and how high the line hangs over it besides. */
+/** A structure beside the line: how far, against what, and how the line passes over or under it besides. */
 export type Beside = {
   /** Level distance from the line to its nearest face, m. */
   readonly besideM: number;
   /** Undefined where the clearance set has none. */
   readonly limit: ClearanceLimit | undefined;
-  /**
-   * Of the cases that bind over its top the one with the least to spare, or of those under it where the line passes better there; null where
-   * none binds or nobody can tell.
-   */
+  /** Of the cases that bind over its top the one with the least to spare; null where none binds or nobody can tell. */
   readonly over: BindingCase | null;
+  /** The same under its underside; null also where it stands on the ground. */
+  readonly under: BindingCase | null;
 };
 
 /** A structure that the line passes beside; null where it passes over it. */
 export const structureBeside = defineQuery("structure-beside", (plant, structureId): Beside | null => {
   const { kind, besideM } = plant.rowOf("structure", structureId);
   if (besideM === 0) return null;
-  const { over, beside, under } = structureSurfaces(kind);
-  const worst = (surface: ClearanceSurface, clearance: Clearance | null) =>
-    clearance?.kind === "known" ? bindingCases(plant, surface, clearance).slice(0, 1) : [];
-  const [better] = [
-    ...worst(over, structureClearance(plant, structureId)),
-    ...worst(under, undersideClearance(plant, structureId)),
-  ].sort((a, b) => b.measuredM - b.limit.limitM - (a.measuredM - a.limit.limitM));
-  return { besideM, limit: clearanceLimitFor(plant, beside), over: better ?? null };
+  const { over, under, beside } = structureSurfaces(kind);
+  const worst = (surface: ClearanceSurface, clearance: Clearance | null): BindingCase | null =>
+    (clearance?.kind === "known" ? bindingCases(plant, surface, clearance)[0] : null) ?? null;
+  return {
+    besideM,
+    limit: clearanceLimitFor(plant, beside),
+    over: worst(over, structureClearance(plant, structureId)),
+    under: worst(under, undersideClearance(plant, structureId)),
+  };
 });
 
 function stretchesOf(plant: Plant, structureId: string): Passage["stretches"] {

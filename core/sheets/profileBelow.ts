@@ -1,6 +1,6 @@
 import { lineHeight } from "../plant/lineHeight.ts";
 import { type ProfileStep, stepStationM } from "../plant/profile.ts";
-import { type Below, besideElevationM } from "../plant/profileSpan.ts";
+import { type Below, besideElevationM, structureFootM } from "../plant/profileSpan.ts";
 import { type SpanClearance, spanClearance } from "../plant/spanClearance.ts";
 import type { Beside } from "../plant/structureClearance.ts";
 import type { PaperPoint } from "./displayList.ts";
@@ -43,7 +43,7 @@ function drawStructure(desk: ProfileDesk, step: ProfileStep, one: Under<"structu
   const { row, topM, beside } = one;
   if (topM === null) return;
   const [left, right] = edges(desk, step, row.offsetM, row.lengthM, topM);
-  const [, foot] = desk.at(step.startM, topM - row.heightM + (row.bottomM ?? 0));
+  const [, foot] = desk.at(step.startM, structureFootM(one, topM));
   const size = [right[0] - left[0], left[1] - foot] as const;
   const box = rectangle("crossings", "medium", [left[0], foot], ...size, {
     fill: beside ? null : 0.9,

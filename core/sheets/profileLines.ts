@@ -1,10 +1,9 @@
 import { type ProfileStep, stepStationM } from "../plant/profile.ts";
-import { elevationOn, furtherLines, type ProfileCase, type ProfileWire, profileCases } from "../plant/profileSpan.ts";
+import { elevationOn, furtherLines, type ProfileCase, profileCases } from "../plant/profileSpan.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
 import { area, circle, rectangle, smallMm, stroke } from "./marks.ts";
 import type { ProfileDesk } from "./profilePaper.ts";
-import { attachmentWords } from "./tradeWords.ts";
 
 /** Dashes of our line in each case; strung is the full line. */
 export const caseDashMm: Readonly<Record<ProfileCase, readonly number[]>> = {
@@ -16,47 +15,6 @@ export const caseDashMm: Readonly<Record<ProfileCase, readonly number[]>> = {
   extremeIce: [4, 1, 0.6, 1, 0.6, 1],
   worker: [0.4, 0.6],
 };
-
-const wireDashMm: Readonly<Record<ProfileWire["kind"], readonly number[]>> = {
-  primary: [5, 1.2],
-  secondary: [4, 0.9, 0.9, 0.9],
-  neutral: [2, 1.2],
-  communication: [2.4, 0.9, 0.3, 0.9, 0.3, 0.9],
-  supplyFiber: [2, 0.9, 0.9, 0.9],
-  ourStrand: [],
-  equipment: [],
-  streetLight: [],
-  dripLoop: [],
-  riser: [],
-};
-
-/** Wires of other parties, a dash a kind, each named once. */
-export function drawOtherWires(desk: ProfileDesk): void {
-  const named = new Set<string>();
-  for (const step of desk.row.steps) {
-    for (const wire of step.span.wires) {
-      const points = curve(desk, step, wire.elevationsM);
-      desk.draw([stroke("others", "thin", points, { dashMm: wireDashMm[wire.kind] })]);
-      keepOff(desk, points, 1);
-      const text = [wire.owner, attachmentWords[wire.kind]].filter((one) => one !== "").join(" ");
-      if (named.has(text)) continue;
-      const middle = points[Math.floor(points.length / 2)];
-      const lines: LabelLine[] = [{ text, face: "narrow", heightMm: smallMm }];
-      const { width, height } = labelSizeMm(lines);
-      const [first, last] = [points[0], points.at(-1)];
-      if (!(middle && first && last) || Math.abs(last[0] - first[0]) < width + 24) continue;
-      named.add(text);
-      const spots = points.slice(2, -2).flatMap(([x, y]) =>
-        [height / 2 + 0.6, -height / 2 - 0.6].map((mm, rank) => ({
-          centre: [x, y + mm] as const,
-          turnRad: 0,
-          cost: rank + Math.abs(x - middle[0]) / 8,
-        })),
-      );
-      desk.label(4, lines, middle, spots);
-    }
-  }
-}
 
 /**
  * Our line: the band between its highest and lowest case of clearance, each case by its dash, strung as the full line. The further
@@ -133,10 +91,12 @@ function drawHung(desk: ProfileDesk, step: ProfileStep, strungM: readonly number
   }
 }
 
-function curve({ at }: ProfileDesk, step: ProfileStep, elevationsM: readonly number[]): readonly PaperPoint[] {
+/** A curve of a span on paper. */
+export function curve({ at }: ProfileDesk, step: ProfileStep, elevationsM: readonly number[]): readonly PaperPoint[] {
   return step.span.offsetsM.map((offsetM, index) => at(stepStationM(step, offsetM), elevationsM[index] ?? 0));
 }
 
-function keepOff({ placer }: ProfileDesk, points: readonly PaperPoint[], cost: number): void {
+/** Keeps labels off a curve as far as they can. */
+export function keepOff({ placer }: ProfileDesk, points: readonly PaperPoint[], cost: number): void {
   for (const [index, point] of points.slice(1).entries()) placer.line(points[index] ?? point, point, cost);
 }

@@ -9,11 +9,12 @@ import { textWidthMm } from "./measureText.ts";
 import { drawingBox } from "./paper.ts";
 import { drawBelow } from "./profileBelow.ts";
 import { drawGrid, drawGround } from "./profileGround.ts";
-import { caseDashMm, drawOtherWires, drawOurLine } from "./profileLines.ts";
+import { caseDashMm, drawOurLine } from "./profileLines.ts";
 import { openProfileDesk, type ProfileDesk, tableBox } from "./profilePaper.ts";
 import { drawBands, drawProfilePoles } from "./profilePoles.ts";
 import type { ProfileRow, RowPaper } from "./profileRows.ts";
 import { profileTable } from "./profileTable.ts";
+import { drawOtherWires } from "./profileWires.ts";
 import { caseNotes } from "./profileWords.ts";
 import { stationText } from "./quantityText.ts";
 

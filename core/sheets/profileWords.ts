@@ -35,9 +35,9 @@ export function besideLines(beside: Beside, system: UnitSystem): readonly LabelL
   const last =
     stand.kind === "short"
       ? [{ text: `◆ ${formatLength(stand.shortM, system, "height")} short`, face: "narrowBold" as const }]
-      : stand.kind === "over"
-        ? [{ text: "the line passes over it", face: "narrow" as const }]
-        : [];
+      : stand.kind === "enough"
+        ? []
+        : [{ text: `the line passes ${stand.kind} it`, face: "narrow" as const }];
   return [
     { text: `${clearanceText(beside.besideM, system)} beside`, face: "narrowBold", heightMm: 2.2 },
     {

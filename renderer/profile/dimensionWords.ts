@@ -23,7 +23,9 @@ export function besideText(beside: Beside, units: UnitSystem): readonly LabelTex
     { text: dimensionWords.beside(formatLength(beside.besideM, units, "clearance")), isBold: true },
     limitText(beside.limit, units),
     ...shortText(stand.kind === "short" ? stand.shortM : null, units),
-    ...(stand.kind === "over" ? [{ text: dimensionWords.passesOver, isBold: false }] : []),
+    ...(stand.kind === "over" || stand.kind === "under"
+      ? [{ text: dimensionWords.passes(stand.kind), isBold: false }]
+      : []),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { ProfileStep } from "../../core/plant/profile.ts";
+import { structureFootM } from "../../core/plant/profileSpan.ts";
 import { surfaceWords } from "../canvas/crossingMarks.ts";
 import { lettering } from "../canvas/ink.ts";
 import type { Pen } from "../canvas/paint.ts";
@@ -109,13 +110,14 @@ function drawStructure(
   pen: Pen,
   look: ProfileLook,
   step: ProfileStep,
-  { row, topM, limitM }: Under<"structures">,
+  one: Under<"structures">,
   names: NameMark[],
 ): readonly LimitMark[] {
+  const { row, topM, limitM } = one;
   if (topM === null) return [];
   const { frame, ink } = look;
   const [a, y] = placed(frame, step, row.offsetM - row.lengthM / 2, topM);
-  const [b, foot] = placed(frame, step, row.offsetM + row.lengthM / 2, topM - row.heightM);
+  const [b, foot] = placed(frame, step, row.offsetM + row.lengthM / 2, structureFootM(one, topM));
   const [left, right] = [Math.min(a, b), Math.max(a, b)];
   pen.strokeStyle = ink.ink;
   pen.lineWidth = 1;
@@ -124,7 +126,7 @@ function drawStructure(
   pen.fillRect(left, y, right - left, foot - y);
   pen.strokeRect(left, y, right - left, foot - y);
   pen.setLineDash([]);
-  names.push({ text: row.name, x: (left + right) / 2, groundY: foot });
+  names.push({ text: row.name, x: (left + right) / 2, groundY: elevationY(frame, topM - row.heightM) });
   return limitM === null ? [] : [{ left, right, surfaceY: y, limitY: elevationY(frame, topM + limitM) }];
 }
 

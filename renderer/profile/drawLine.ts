@@ -47,7 +47,6 @@ export function drawOtherWires(pen: Pen, { frame, ink }: ProfileLook, { steps, i
 }
 
 /**
-/**
  * Our line: the band between its highest and its lowest case of clearance, each case by its dash, strung as the full line. The further
  * cases of strength, against which no clearance is held, are dashes alone. Where spans are narrow the band tells the cases.
  */

@@ -1,7 +1,7 @@
 import type { Plant } from "../../core/plant/plant.ts";
 import { nearestPole, type Profile, poleTopM, stepAt } from "../../core/plant/profile.ts";
 import { placeOnProfile } from "../../core/plant/profilePlace.ts";
-import { elevationOn, profileCases } from "../../core/plant/profileSpan.ts";
+import { elevationOn, profileCases, structureFootM } from "../../core/plant/profileSpan.ts";
 import { type RefKey, refKey, splitRef } from "../app/ref.ts";
 import { hungPoint } from "./drawHungThings.ts";
 import { placed } from "./drawLine.ts";
@@ -23,7 +23,7 @@ export function attachmentUnder({ profile, frame }: ProfileSight, xPx: number, y
   return near && near.awayPx <= attachmentReachPx ? near.id : null;
 }
 
-/** The row under a pixel that can be chosen: what hangs, poles, what lies below, the span; null on empty paper. */
+/** The row under a pixel that can be chosen: what hangs, poles, what it crosses, the span, buildings and signs; null on empty paper. */
 export function rowUnder(sight: ProfileSight, xPx: number, yPx: number): RefKey | null {
   const { profile, frame } = sight;
   const step = stepAt(profile, stationAt(frame, xPx));
@@ -42,7 +42,15 @@ export function rowUnder(sight: ProfileSight, xPx: number, yPx: number): RefKey 
     const isAcross = Math.abs(x - xPx) <= (row.widthM / 2) * frame.pxPerM + 3;
     if (isAcross && yPx > y - reachPx && yPx < y + 26) return refKey("crossing", row.id);
   }
-  return isOnLine(sight, step, xPx, yPx) ? refKey("span", step.span.spanId) : null;
+  if (isOnLine(sight, step, xPx, yPx)) return refKey("span", step.span.spanId);
+  const structure = step.span.structures.find((one) => {
+    const { row, topM } = one;
+    if (topM === null) return false;
+    const [x, topY] = placed(frame, step, row.offsetM, topM);
+    const halfPx = Math.max(3, (row.lengthM / 2) * frame.pxPerM);
+    return Math.abs(x - xPx) <= halfPx && yPx >= topY && yPx <= elevationY(frame, structureFootM(one, topM));
+  });
+  return structure ? refKey("structure", structure.row.id) : null;
 }
 
 function isOnLine({ frame }: ProfileSight, step: Profile["steps"][number], xPx: number, yPx: number): boolean {

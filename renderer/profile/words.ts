@@ -42,7 +42,7 @@ export const dimensionWords = {
   beside: (distance: string) => `${distance} beside`,
   limit: (limit: string, isUnverified: boolean) => `limit ${limit}${isUnverified ? ", unverified" : ""}`,
   noLimit: "no limit in the clearance set",
-  passesOver: "the line passes over it",
+  passes: (way: "over" | "under") => `the line passes ${way} it`,
   short: (by: string) => `◆ ${by} short`,
 } as const;
 

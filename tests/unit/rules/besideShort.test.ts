@@ -32,8 +32,8 @@ describe("a building beside the line", () => {
     expect(standAt(0.5, 0.3)?.kind).toBe("over");
   });
 
-  it("lacks nothing where the line passes low enough under it", () => {
-    expect(standAt(0.5, 9, 8)?.kind).toBe("over");
+  it("lacks nothing where it is too near but the line passes low enough under it", () => {
+    expect(standAt(0.5, 12, 9.5)?.kind).toBe("under");
     expect(standAt(0.5, 9, 6)?.kind).toBe("short");
   });
 });
