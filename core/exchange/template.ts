@@ -61,6 +61,7 @@ const templateSchema = z.strictObject({
     clearanceLimit: z.array(limitRead),
     strengthSet: z.array(tables.strengthSet),
     strengthLimit: z.array(tables.strengthLimit),
+    loadFactor: z.array(tables.loadFactor).default([]),
     loadingDistrict: z.array(tables.loadingDistrict),
     extremeWind: z.array(tables.extremeWind).default([]),
     extremeIce: z.array(tables.extremeIce).default([]),

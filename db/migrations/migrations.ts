@@ -10,6 +10,7 @@ import * as layout from "./0008-layout.ts";
 import * as dropPassing from "./0009-dropPassing.ts";
 import * as reservedPorts from "./0010-reservedPorts.ts";
 import * as lightPowers from "./0011-lightPowers.ts";
+import * as loadFactors from "./0012-loadFactors.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -27,4 +28,5 @@ export const migrations: readonly Migration[] = [
   dropPassing,
   reservedPorts,
   lightPowers,
+  loadFactors,
 ];

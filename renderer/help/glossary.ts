@@ -37,6 +37,10 @@ export const glossary: readonly Term[] = [
   g("Feed", "An output at the hub that lights one fiber of the route."),
   g("Fiber", "A hair of glass that carries light; known by the colour of its tube and its own colour."),
   g("Finding", "What a rule has to say about one place of the route: an error, a warning or a note."),
+  g(
+    "Grade of construction",
+    "How strong the NESC wants a line built, B more than C: it sets the load factors. Chosen for the route as its strength set.",
+  ),
   g("Ground point", "A place under a span where somebody measured how high the ground lies."),
   g("Guy", "A wire from the pole to an anchor in the ground that holds the pole against a pull."),
   g("Hub", "The place from which the fibers of a route get their light."),
@@ -46,6 +50,7 @@ export const glossary: readonly Term[] = [
   g("Lead", "How far an anchor stands from its pole, level."),
   g("Leg", "One output of a splitter."),
   g("Living unit", "One home or shop that can be served; a house with two flats is two."),
+  g("Load factor", "What a load is multiplied with before it is held against a strength."),
   g("Loading district", "Wind, ice and cold under which a strand is checked, by region."),
   g("Loss budget", "The sum of everything that takes light on the way, against what the optics allow."),
   g("Make-ready", "Work on a pole before we may attach: moving other wires, a taller pole."),
