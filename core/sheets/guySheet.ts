@@ -146,7 +146,7 @@ function footNotes(plant: Plant): readonly Mark[] {
   const lines = [
     `Pulls in the governing case of ${weatherNames(plant)}; guys of one pole share them by equilibrium, guys side by side evenly. The pole is taken as hinged at the ground.`,
     `Load factors in the pulls, by ${factorWords(plant)}.`,
-    `The company lets the strand turn by ${degreeText(plant.settings().unguyedAngleRad)} at a pole without a guy. Direction on the route's grid, clockwise. Locate buried plant before digging for an anchor.`,
+    `The company lets the strand turn by ${degreeText(plant.settings().unguyedAngleRad)} at a pole without a guy. Direction on the route's grid, clockwise. Locate buried plant before digging for an anchor. Where traffic passes, an anchor guy has a guard 8 ft (2.4 m) long: GO 95 (Original) 86.9, read, historical.`,
   ];
   return lines.map((text, index) =>
     words(text, [drawingBox.left, drawingBox.bottom + 7.2 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),

@@ -23,6 +23,7 @@ export const glossary: readonly Term[] = [
   ),
   g("Climbing space", "Room kept free on the pole for a person who climbs it."),
   g("Closure", "A sealed case in which cables or fibers are spliced."),
+  g("Coating class", "How much zinc a strand carries: A is usual inland, B or C near the sea, by habit of the trade."),
   g("Coil", "Sheath stored in loops under the strand."),
   g("Crossing", "What passes under a span: road, drive, rail, water, path."),
   g("Dead end", "A pole where a strand ends and pulls to one side only."),

@@ -5,6 +5,7 @@ import {
   nPerMPerPoundPerFoot,
   pascalsPerPsi,
 } from "../../core/units/constants.ts";
+import { degFFromDegC } from "../../core/units/temperature.ts";
 import { catalogueFigure, catalogueIds, settingsFigure } from "./catalogueFigure.ts";
 import { expectPrinted, type Source, sourceTitle } from "./source.ts";
 
@@ -133,6 +134,25 @@ describe(sourceTitle(californiaStrength), () => {
   });
 });
 
+const wornOut: Source = {
+  document:
+    "California PUC General Order 95, Rule 44.2: in service not below 2/3 of the installed factor in grades A and B, 1/2 in C and F, never below 1",
+  edition: "Original: read, historical; the factor 2.0 of Rule 44 from memory",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(wornOut), () => {
+  it.each([
+    ["go95-worn-ab-strand-loaded", "1.333"],
+    ["go95-worn-ab-guy-loaded", "1.333"],
+    ["go95-worn-cf-strand-loaded", "1.000"],
+    ["go95-worn-cf-guy-loaded", "1.000"],
+  ])("%s leaves a factor of %s", (id, factor) => {
+    expectPrinted(1 / catalogueFigure("strengthLimit", id, "limitFrac"), factor);
+  });
+});
+
 const pulling: Source = {
   document: "7 CFR 1755.200: fiber cable pulled in with 600 lbf for most cable; the maker's figure governs",
   edition: "",
@@ -143,6 +163,19 @@ const pulling: Source = {
 describe(sourceTitle(pulling), () => {
   it.each(catalogueIds("cableType"))("%s stands at 600 lbf until its maker's sheet is entered", (id) => {
     expectPrinted(catalogueFigure("cableType", id, "pullN") / newtonsPerPoundForce, "600");
+  });
+});
+
+const stringing: Source = {
+  document: "California PUC General Order 95, Rule 43.1-C: normal erection temperature 60 degF",
+  edition: "text before the 2014 revision: read, historical",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(stringing), () => {
+  it("a new route is strung at 60 degF", () => {
+    expectPrinted(degFFromDegC(settingsFigure("stringingDegC")), "60.0");
   });
 });
 
