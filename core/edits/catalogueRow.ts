@@ -34,8 +34,9 @@ export function catalogueRow(
   );
 }
 
-/** What a row of the catalogue is called: its name, or what a limit protects. */
+/** What a row of the catalogue is called: its name, or what a limit protects, or the load a factor is for. */
 export function catalogueTag(row: Row<CatalogueName>): string {
   if ("surface" in row) return row.surface;
-  return "part" in row ? row.part : row.name;
+  if ("part" in row) return row.part;
+  return "load" in row ? row.load : row.name;
 }

@@ -28,6 +28,9 @@ const standardsRead = standards.extend({
   extremeIceId: standards.shape.extremeIceId.default(null),
   workerLoadN: standards.shape.workerLoadN.default(0),
 });
+/** 600 lbf, the figure for most cable: 7 CFR 1755.200, read. */
+const pulledInN = 2668.9329691563;
+const cableRead = tables.cableType.extend({ pullN: tables.cableType.shape.pullN.default(pulledInN) });
 const limitRead = tables.clearanceLimit
   .extend({
     coversV: tables.clearanceLimit.shape.coversV.optional(),
@@ -51,7 +54,7 @@ const templateSchema = z.strictObject({
   standardBases: z.array(tables.settingBasis),
   catalogues: z.strictObject({
     strandType: z.array(tables.strandType),
-    cableType: z.array(tables.cableType),
+    cableType: z.array(cableRead),
     splitterType: z.array(tables.splitterType),
     terminalModel: z.array(tables.terminalModel),
     dropType: z.array(tables.dropType),
@@ -61,6 +64,7 @@ const templateSchema = z.strictObject({
     clearanceLimit: z.array(limitRead),
     strengthSet: z.array(tables.strengthSet),
     strengthLimit: z.array(tables.strengthLimit),
+    loadFactor: z.array(tables.loadFactor).default([]),
     loadingDistrict: z.array(tables.loadingDistrict),
     extremeWind: z.array(tables.extremeWind).default([]),
     extremeIce: z.array(tables.extremeIce).default([]),

@@ -1,8 +1,10 @@
-import { blowOutM } from "../plant/blowOut.ts";
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { structureSurfaces } from "../plant/structureClearance.ts";
+import { type Sweep, structureSweeps } from "../plant/structureSweep.ts";
+import { caseWords } from "../rules/caseWords.ts";
+import { isUnder } from "../rules/withinLimit.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Explanation } from "./explanation.ts";
@@ -11,10 +13,13 @@ import { clearanceLimitTold } from "./limitWords.ts";
 
 /** Level distance of the line, at rest, from a building or sign beside it. */
 export function explainBeside(plant: Plant, structureId: string, units: UnitSystem): Explanation {
-  const { spanId, name, kind, besideM, offsetM } = plant.rowOf("structure", structureId);
+  const { spanId, name, kind, besideM } = plant.rowOf("structure", structureId);
   const limit = clearanceLimitFor(plant, structureSurfaces(kind).beside);
-  const swingM = blowOutM(plant, spanId, offsetM);
-  const { name: district } = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
+  const sweeps = structureSweeps(plant, structureId);
+  const swingWords = ({ condition, swingM, isOver }: Sweep): string => {
+    const reach = isOver === true ? ", over the top of it" : isUnder(besideM, swingM) ? " and strikes it" : "";
+    return `Wind: the strand swings out by ${formatLength(swingM, units, "height")} there ${caseWords(plant, condition)}${reach}.`;
+  };
   return {
     kind: "known",
     title: `Distance beside ${name || "a structure"}, span ${spanName(plant, spanId)}`,
@@ -27,9 +32,10 @@ export function explainBeside(plant: Plant, structureId: string, units: UnitSyst
     limit: clearanceLimitTold(limit, units, "Least distance of the clearance set"),
     source: "measured beside the line",
     assumed: [
-      swingM === null
-        ? "Wind that blows the line towards it is not counted."
-        : `Wind is not counted: under the load of ${district} the strand swings out by ${formatLength(swingM, units, "height")} there, and the limit is held against the line at rest.`,
+      "The limit is held against the line at rest: none of the documents at hand tells what must remain in wind.",
+      ...(sweeps.length === 0
+        ? ["How far wind swings the strand towards it nobody can tell."]
+        : sweeps.map(swingWords)),
       ...(limit ? [] : ["The clearance set has no limit beside it."]),
     ],
   };

@@ -1,4 +1,5 @@
-import { extremeRow, type WindyCase, windFactors } from "../plant/extremeWeather.ts";
+import type { WindyCase } from "../model/catalogueRows.ts";
+import { extremeRow, windFactors } from "../plant/extremeWeather.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { type WindyLoad, windyLoad } from "../plant/windyLoad.ts";

@@ -69,7 +69,7 @@ export function explainSag(
       ...(hasLoads
         ? [
             derivedInput(
-              ["M", `moment of ${hungThings(part)} at midspan`],
+              ["M", `moment of ${hungThings(plant, part, units)} at midspan`],
               [sagM * horizontalN - (loadNPerM * sag.lengthM ** 2) / 8, "N·m"],
               units,
               ["span", spanId],

@@ -49,7 +49,7 @@ function formulaOf(
 ): TensionFormula | null {
   const slips = facts.sag.atPoles === "slipping";
   if (part === "stringing") return slips ? rowStringing(plant, spanId, facts) : spanStringing(facts);
-  return slips ? rowChanged(plant, spanId, { part, hung }, facts) : spanChanged(spanId, { part, hung }, facts);
+  return slips ? rowChanged(plant, spanId, { part, hung }, facts) : spanChanged(plant, spanId, { part, hung }, facts);
 }
 
 function spanStringing({ sag, span, slope, weight, stringingSag }: TensionFacts): TensionFormula {
@@ -66,6 +66,7 @@ function spanStringing({ sag, span, slope, weight, stringingSag }: TensionFacts)
 }
 
 function spanChanged(
+  plant: Plant,
   spanId: string,
   { part, hung }: CaseHung,
   { sag, span, units, weight, state }: TensionFacts,
@@ -85,7 +86,7 @@ function spanChanged(
         ? []
         : [plainInput(["k", "span over the distance along the slope"], slopeFrac, "", ["span", spanId])]),
       derivedInput(
-        ["E", `what ${hungThings(part)} add to the mean square of the shear`],
+        ["E", `what ${hungThings(plant, part, units)} add to the mean square of the shear`],
         [pointLoadShearN2(sag.lengthM, hung), "N²"],
         units,
         ["span", spanId],

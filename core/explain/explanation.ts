@@ -1,5 +1,4 @@
-import type { ClearanceCase, StrengthCase } from "../model/catalogueRows.ts";
-import type { WindyCase } from "../plant/extremeWeather.ts";
+import type { ClearanceCase, StrengthCase, WindyCase } from "../model/catalogueRows.ts";
 import type { Basis, Subject } from "../rules/rule.ts";
 
 /** A figure by name: which one, of which row. What a button beside it carries. */

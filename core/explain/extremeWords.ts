@@ -11,13 +11,14 @@ export function extremeWords(plant: Plant, spanId: string, part: StrengthCase, u
   const condition = extremeCases.find((one) => one === part);
   const row = condition && extremeRow(plant, condition);
   if (!condition || !row) return [];
+  const basis = catalogueBasis(row);
   const { fromPoleId, toPoleId } = plant.rowOf("span", spanId);
   const height = (poleId: string): string => {
     const { tag, aboveGroundM } = plant.rowOf("pole", poleId);
     return `${tag} ${aboveGroundM === null ? "an unknown height" : formatLength(aboveGroundM, units, "span")}`;
   };
   return [
-    `Asked for only where a part of a pole or of its line stands more than ${formatLength(row.aboveM, units, "span")} above ground (${basisWords(catalogueBasis(row))}). Above ground stand: ${height(fromPoleId)}, ${height(toPoleId)}. The route is checked under it because its settings name it.`,
+    `Asked for only where a part of a pole or of its line stands more than ${formatLength(row.aboveM, units, "span")} above ground (${basisWords({ ...basis, clause: basis.clause.split(":")[0] ?? "", edition: "" })}). Above ground stand: ${height(fromPoleId)}, ${height(toPoleId)}. The route is checked under it because its settings name it.`,
     ...standInWords(plant, spanId, condition, units),
   ];
 }

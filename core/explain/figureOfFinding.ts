@@ -38,6 +38,8 @@ export function figureOfFinding(
       const part = leastSpare(plant, surface, dropClearance(plant, id, dropCrossingId));
       return part && { figure: "dropClearance", id, dropCrossingId, part };
     }
+    case "structure-swept":
+      return { figure: "structureBeside", id };
     case "guy-overloaded":
       return { figure: "guyTension", id };
     case "strand-tension":

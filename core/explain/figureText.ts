@@ -1,5 +1,4 @@
-import { clearanceCases, strengthCases } from "../model/catalogueRows.ts";
-import { windyCases } from "../plant/extremeWeather.ts";
+import { clearanceCases, strengthCases, windyCases } from "../model/catalogueRows.ts";
 import type { FigureRef } from "./explanation.ts";
 
 /** A figure by name as one text: `clearance:crossing-3:iced`, `dropRun:drop-7`, `heightBound:pole-4:atLeast:road`. */

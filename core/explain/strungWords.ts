@@ -1,6 +1,7 @@
 import type { StrengthCase } from "../model/catalogueRows.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { SpanSag } from "../plant/spanSag.ts";
+import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 
@@ -22,8 +23,9 @@ export function strungWords(plant: Plant, spanId: string, sag: KnownSag, units: 
 }
 
 /** What hangs at single places of a span in a case. */
-export function hungThings(part: StrengthCase): string {
-  return part === "worker" ? "the worker, terminals and coils" : "terminals and coils";
+export function hungThings(plant: Plant, part: StrengthCase, units: UnitSystem): string {
+  if (part !== "worker") return "terminals and coils";
+  return `the worker of ${formatForce(plant.settings().workerLoadN, units)}, terminals and coils`;
 }
 
 /** What hangs in a span in a case, and how it is counted. */

@@ -1,6 +1,6 @@
 import { farPoleId } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import { strungSpans } from "../plant/poleGuys.ts";
+import { strungSpans } from "../plant/poleLoad.ts";
 import type { HungState } from "../plant/spanSag.ts";
 
 /** A span of ours as one of its poles sees it. */

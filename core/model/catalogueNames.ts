@@ -12,6 +12,7 @@ export const catalogueNames = [
   "clearanceLimit",
   "strengthSet",
   "strengthLimit",
+  "loadFactor",
   "loadingDistrict",
   "extremeWind",
   "extremeIce",

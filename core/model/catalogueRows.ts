@@ -41,6 +41,9 @@ export const clearanceCases = ["stringing", "hot", "iced"] as const;
 /** Cases a route is checked under only where its settings ask for it: extreme wind, extreme ice with wind, a worker on the strand. */
 export const furtherCases = ["extremeWind", "extremeIce", "worker"] as const;
 
+/** Cases whose wind blows the line out: the district's load and the extreme ones. */
+export const windyCases = ["loaded", "extremeWind", "extremeIce"] as const;
+
 /** Cases a strength is checked under: those of clearance, the district's full load of ice and wind, and the further ones. */
 export const strengthCases = [...clearanceCases, "loaded", ...furtherCases] as const;
 
@@ -82,6 +85,8 @@ const cableType = z.strictObject({
   fiberExcessFrac: fraction,
   costPerM: amount,
   ...basisFields,
+  /** Largest tension it may be pulled in with. */
+  pullN: positive,
 });
 
 /** Splitter inside a terminal, its legs alike; an unequal tap lets the rest of the light go on along the fiber. */
@@ -225,6 +230,19 @@ const strengthLimit = z.strictObject({
   ...basisFields,
 });
 
+/** What a load is multiplied with before it is held against a strength, by the grade of construction that the set stands for. */
+const loadFactor = z.strictObject({
+  id,
+  strengthSetId: reference,
+  /** vertical: weight and ice; wind: level, across the line; windAtCrossing: the same beside a crossing of road, rail or sailing water;
+   * tension: of the strand where it turns; deadEnd: where it ends. */
+  load: z.enum(["vertical", "wind", "windAtCrossing", "tension", "deadEnd"]),
+  /** The case it holds in; 1 in those without a row. */
+  condition: z.enum(windyCases),
+  factor: positive,
+  ...basisFields,
+});
+
 /** Wind and ice the strand must bear, and the two conditions its clearances are checked under. */
 const loadingDistrict = z.strictObject({
   id,
@@ -346,6 +364,7 @@ export const catalogueTables = {
   clearanceLimit,
   strengthSet,
   strengthLimit,
+  loadFactor,
   loadingDistrict,
   extremeWind,
   extremeIce,
@@ -357,6 +376,7 @@ export const catalogueTables = {
 export type LineSurface = (typeof lineSurfaces)[number];
 export type DropSurface = (typeof dropSurfaces)[number];
 export type ClearanceCase = (typeof clearanceCases)[number];
+export type WindyCase = (typeof windyCases)[number];
 export type FurtherCase = (typeof furtherCases)[number];
 export type StrengthCase = (typeof strengthCases)[number];
 export type ClearanceSurface = z.infer<typeof clearanceSurface>;

@@ -25,6 +25,7 @@ export const references = {
   clearanceLimit: { clearanceSetId: "clearanceSet" },
   strengthSet: {},
   strengthLimit: { strengthSetId: "strengthSet" },
+  loadFactor: { strengthSetId: "strengthSet" },
   loadingDistrict: {},
   extremeWind: {},
   extremeIce: {},

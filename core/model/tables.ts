@@ -30,6 +30,7 @@ export type ClearanceSet = Row<"clearanceSet">;
 export type ClearanceLimit = Row<"clearanceLimit">;
 export type StrengthSet = Row<"strengthSet">;
 export type StrengthLimit = Row<"strengthLimit">;
+export type LoadFactor = Row<"loadFactor">;
 export type LoadingDistrict = Row<"loadingDistrict">;
 export type ExtremeWind = Row<"extremeWind">;
 export type ExtremeIce = Row<"extremeIce">;
@@ -68,6 +69,7 @@ export const tableNames = [
   "clearanceLimit",
   "strengthSet",
   "strengthLimit",
+  "loadFactor",
   "loadingDistrict",
   "extremeWind",
   "extremeIce",

@@ -1,29 +1,30 @@
-import { lineLoad } from "../strand/lineLoad.ts";
+import type { WindyCase } from "../model/catalogueRows.ts";
 import type { Plant } from "./plant.ts";
-import { spanBundle } from "./spanLoad.ts";
 import { spanSag } from "./spanSag.ts";
-import { weather } from "./spanStates.ts";
 import { tensionInN } from "./strandRow.ts";
+import { stateIn } from "./strength.ts";
+import { windyLoad } from "./windyLoad.ts";
 
 /**
- * How far the strand swings out level at a place under the wind and ice of the district, m; null where its sag is unknown. Told beside
- * a structure, and held against nothing: the limits beside one are for the line at rest.
+ * How far the strand swings out level at a place in a case with wind, m; null where its sag is unknown or the route is not checked
+ * under the case.
  *
  * The constant of a district is for tension only and not in it. Terminals and coils hang in it by their weights; wind on them is not
  * counted.
  *
  * @param offsetM from the span's first pole, m
  * @source level equilibrium, p x (L - x) / 2H, the wind pressing on the length along the slope; the angle of handbooks, atan(wind /
- *   vertical), is the same thing
+ *   vertical), is the same thing. Its error is that of the parabola: loadedSagM
  */
-export function blowOutM(plant: Plant, spanId: string, offsetM: number): number | null {
-  const bundle = spanBundle(plant, spanId);
+export function blowOutM(plant: Plant, spanId: string, offsetM: number, condition: WindyCase): number | null {
   const sag = spanSag(plant, spanId);
-  const horizontalN = tensionInN(plant, spanId, "blown");
-  if (sag.kind === "unknown" || bundle === null || horizontalN === null) return null;
-  const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
-  const { windNPerM } = lineLoad(weather(bundle, district));
+  const load = windyLoad(plant, spanId, condition);
+  const horizontalN =
+    condition === "loaded"
+      ? tensionInN(plant, spanId, "blown")
+      : (stateIn(plant, spanId, condition)?.horizontalN ?? null);
+  if (sag.kind === "unknown" || load === null || horizontalN === null) return null;
   const atM = Math.min(Math.max(offsetM, 0), sag.lengthM);
   const alongFrac = Math.hypot(sag.lengthM, sag.riseM) / sag.lengthM;
-  return (windNPerM * alongFrac * atM * (sag.lengthM - atM)) / (2 * horizontalN);
+  return (load.windNPerM * alongFrac * atM * (sag.lengthM - atM)) / (2 * horizontalN);
 }

@@ -8,11 +8,6 @@ import { strandAtPole } from "./strandHeight.ts";
 /** Cases of weather beyond the district's load. */
 export const extremeCases = ["extremeWind", "extremeIce"] as const;
 
-/** Cases whose wind blows the line out: those, and the district's load. */
-export const windyCases = ["loaded", ...extremeCases] as const;
-
-export type WindyCase = (typeof windyCases)[number];
-
 export type ExtremeCase = (typeof extremeCases)[number];
 
 /** The row of such a case that the route is checked under; undefined where it is not. */

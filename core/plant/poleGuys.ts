@@ -1,8 +1,9 @@
+import type { WindyCase } from "../model/catalogueRows.ts";
 import { guyLoad } from "../strand/guyLoad.ts";
-import { outwardRad, spansAtPole } from "./geometry.ts";
+import { outwardRad } from "./geometry.ts";
 import { againstRad, guyShares, type Pull } from "./guyShares.ts";
-import { defineQuery, type Plant } from "./plant.ts";
-import { spanSag } from "./spanSag.ts";
+import { defineQuery, type Plant, type Query } from "./plant.ts";
+import { endsHere, polePull, strungSpans } from "./poleLoad.ts";
 import { strandAtPole } from "./strandHeight.ts";
 
 /** A guy that stands further than this from straight against a pull does not hold it, rad. */
@@ -25,10 +26,9 @@ export const turnAtPole = defineQuery("turn-at-pole", (plant, poleId): TurnAtPol
   const pull = sum(strung.map((spanId) => pullOf(plant, poleId, spanId, 1)));
   const size = Math.hypot(pull.eastN, pull.northN);
   if (!(size > 1e-9)) return null;
-  const sections = strung.map((spanId) => plant.rowOf("span", spanId).strandSectionId);
   const guyRad = Math.atan2(-pull.northN, -pull.eastN);
   return {
-    isDeadEnd: sections.some((one) => sections.filter((other) => other === one).length === 1),
+    isDeadEnd: endsHere(plant, strung),
     turnRad: 2 * Math.asin(Math.min(1, size / 2)),
     guyRad,
     isHeld: isHeld(
@@ -38,39 +38,36 @@ export const turnAtPole = defineQuery("turn-at-pole", (plant, poleId): TurnAtPol
   };
 });
 
-/** What the guys of a pole hold under the district's full load, N level, by guy; null where a tension is unknown. */
-const guyLoads = defineQuery("guy-loads", (plant, poleId): ReadonlyMap<string, number> | null => {
-  const pulls: Pull[] = [];
-  for (const spanId of strungSpans(plant, poleId)) {
-    const sag = spanSag(plant, spanId);
-    if (sag.kind === "unknown") return null;
-    pulls.push(pullOf(plant, poleId, spanId, sag.tension.horizontalN));
-  }
+/** What the guys of a pole hold of the level pull in a case, with its load factors, N, by guy; null where a tension is unknown. */
+const guyLoads: Readonly<Record<WindyCase, Query<ReadonlyMap<string, number> | null>>> = {
+  loaded: defineQuery("guy-loads-loaded", (plant, poleId) => loadsOf(plant, poleId, "loaded")),
+  extremeWind: defineQuery("guy-loads-extreme-wind", (plant, poleId) => loadsOf(plant, poleId, "extremeWind")),
+  extremeIce: defineQuery("guy-loads-extreme-ice", (plant, poleId) => loadsOf(plant, poleId, "extremeIce")),
+};
+
+function loadsOf(plant: Plant, poleId: string, condition: WindyCase): ReadonlyMap<string, number> | null {
+  const pull = polePull(plant, poleId, condition);
+  if (!pull) return null;
   const guys = guysAt(plant, poleId);
   const shares = guyShares(
-    sum(pulls),
+    pull.factored,
     guys.map((guy) => guy.directionRad),
   );
   return new Map(guys.map((guy, at) => [guy.id, shares[at] ?? 0]));
-});
-
-/** Level pull that a guy holds under the district's full load, N; null where a tension of the strand is unknown. */
-export function guyPullN(plant: Plant, guyId: string): number | null {
-  return guyLoads(plant, plant.rowOf("guy", guyId).poleId)?.get(guyId) ?? null;
 }
 
-/** Tension along a guy under the district's full load, N; null where a tension of the strand is unknown. */
-export const guyTensionN = defineQuery("guy-tension", (plant, guyId): number | null => {
+/** Level pull that a guy holds in a case, with its load factors, N; null where a tension of the strand is unknown. */
+export function guyPullN(plant: Plant, guyId: string, condition: WindyCase): number | null {
+  return guyLoads[condition](plant, plant.rowOf("guy", guyId).poleId)?.get(guyId) ?? null;
+}
+
+/** Tension along a guy in a case, with the load factors, N; null where a tension of the strand is unknown. */
+export function guyTensionN(plant: Plant, guyId: string, condition: WindyCase): number | null {
   const { poleId, heightM, leadM } = plant.rowOf("guy", guyId);
-  const pullN = guyPullN(plant, guyId);
+  const pullN = guyPullN(plant, guyId, condition);
   if (pullN === null) return null;
   const pulls = [{ pullN, heightM: strandAtPole(plant, poleId).heightM }];
   return guyLoad({ pulls, guyHeightM: heightM, leadM }).guyN;
-});
-
-/** Spans at a pole that carry strand of ours. */
-export function strungSpans(plant: Plant, poleId: string): readonly string[] {
-  return spansAtPole(plant, poleId).filter((spanId) => plant.rowOf("span", spanId).strandSectionId !== null);
 }
 
 function guysAt(plant: Plant, poleId: string) {

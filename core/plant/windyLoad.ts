@@ -1,6 +1,7 @@
+import type { WindyCase } from "../model/catalogueRows.ts";
 import { type LineLoad, type LineLoadCase, lineLoad } from "../strand/lineLoad.ts";
 import { pascalsAtOneMetrePerSecond } from "../strand/windPressure.ts";
-import { extremeLoadCase, type WindyCase } from "./extremeWeather.ts";
+import { extremeLoadCase } from "./extremeWeather.ts";
 import type { Plant } from "./plant.ts";
 import { spanBundle } from "./spanLoad.ts";
 import { weather } from "./spanStates.ts";

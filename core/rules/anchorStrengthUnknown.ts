@@ -11,7 +11,8 @@ export const anchorStrengthUnknown: Rule = {
   each: "guy",
   *check(plant, id) {
     const { poleId, anchorN } = plant.rowOf("guy", id);
-    if (anchorN !== null || guyTensionN(plant, id) === 0 || !strengthLimitFor(plant, "anchor", "loaded")) return;
+    if (anchorN !== null || guyTensionN(plant, id, "loaded") === 0 || !strengthLimitFor(plant, "anchor", "loaded"))
+      return;
     yield {
       subjects: [
         { table: "guy", id },

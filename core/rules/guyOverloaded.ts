@@ -1,5 +1,5 @@
-import { weakestOfGuy } from "../plant/guyStrength.ts";
-import { guyTensionN } from "../plant/poleGuys.ts";
+import { governingOfGuy } from "../plant/guyStrength.ts";
+import { strungSpans } from "../plant/poleLoad.ts";
 import { caseWords } from "./caseWords.ts";
 import { leaningWords, weatherOf } from "./leaningWords.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
@@ -9,14 +9,13 @@ export const guyOverloaded: Rule = {
   id: "guy-overloaded",
   title: "Guys and anchors hold what the strand pulls, within their part of the breaking strength",
   compares:
-    "The pull along a guy under the district's load, against the part of the breaking strength of its strand, and of what its anchor holds, that the strength set allows.",
+    "The pull along a guy with the load factors of the strength set, under the district's load and what extreme weather the settings ask for, against the part of the breaking strength of its strand, and of what its anchor holds, that the set allows.",
   severity: "error",
   basis: { ...routeItself, document: "strength set of the settings" },
   each: "guy",
   *check(plant, id) {
     const { poleId, strandTypeId } = plant.rowOf("guy", id);
-    const measured = guyTensionN(plant, id);
-    const weakest = weakestOfGuy(plant, id);
+    const { condition, tensionN: measured, weakest } = governingOfGuy(plant, id);
     if (measured === null || !weakest || !isOver(measured, weakest.mostN)) return;
     const strand = plant.rowOf("strandType", strandTypeId);
     yield {
@@ -24,7 +23,7 @@ export const guyOverloaded: Rule = {
         { table: "guy", id },
         { table: "pole", id: poleId },
       ],
-      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, "loaded")}${leaningWords([...weatherOf(plant, [], ["loaded"]), strand])}.`,
+      message: `At pole ${plant.rowOf("pole", poleId).tag} the ${weakest.words} is pulled too hard ${caseWords(plant, condition)}${leaningWords([...weatherOf(plant, strungSpans(plant, poleId), [condition]), strand])}.`,
       measured,
       limit: weakest.mostN,
       unit: "N",

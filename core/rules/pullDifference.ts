@@ -1,7 +1,7 @@
 import type { StrandType } from "../model/tables.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
-import { strungSpans } from "../plant/poleGuys.ts";
+import { strungSpans } from "../plant/poleLoad.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { chosenCases, stateIn, strengthLimitFor } from "../plant/strength.ts";
 import { caseWords } from "./caseWords.ts";

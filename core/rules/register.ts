@@ -63,6 +63,7 @@ import { strandTension } from "./strandTension.ts";
 import { streetLightSeparation } from "./streetLightSeparation.ts";
 import { strengthSetIncomplete } from "./strengthSetIncomplete.ts";
 import { structureClearance } from "./structureClearance.ts";
+import { structureSwept } from "./structureSwept.ts";
 import { structureWithoutLimit } from "./structureWithoutLimit.ts";
 import { supplySeparationAtPole } from "./supplySeparationAtPole.ts";
 import { supplySeparationInSpan } from "./supplySeparationInSpan.ts";
@@ -147,6 +148,7 @@ export const ruleRegister: readonly Rule[] = [
   strengthSetIncomplete,
   streetLightSeparation,
   structureClearance,
+  structureSwept,
   structureWithoutLimit,
   supplySeparationAtPole,
   supplySeparationInSpan,

@@ -1,4 +1,4 @@
-import { strungSpans } from "../plant/poleGuys.ts";
+import { strungSpans } from "../plant/poleLoad.ts";
 import { type Rule, routeItself } from "./rule.ts";
 
 /** Rows do not tell which of several strands on a pole a span hangs on: each is taken to hang on the lowest. */

@@ -8,6 +8,10 @@ const needed = [
   { part: "strand", condition: "worker", words: "strand with a worker on it" },
   { part: "guy", condition: "loaded", words: "guys under the district's load" },
   { part: "anchor", condition: "loaded", words: "anchors under the district's load" },
+  { part: "guy", condition: "extremeWind", words: "guys in extreme wind" },
+  { part: "anchor", condition: "extremeWind", words: "anchors in extreme wind" },
+  { part: "guy", condition: "extremeIce", words: "guys under extreme ice" },
+  { part: "anchor", condition: "extremeIce", words: "anchors under extreme ice" },
   { part: "pullDifference", condition: "stringing", words: "the difference of pull between spans" },
 ] as const;
 

@@ -11,7 +11,7 @@ import { clearanceHit } from "./clearanceHit.ts";
 import { catalogueBasis, type Hit, type Rule, routeItself } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
 
-/** Beside a structure the line is taken as hanging straight down: wind that blows it towards the structure is not in it. */
+/** Beside a structure the line is taken as hanging straight down, as the limits are: what wind does is told by structureSwept. */
 export const structureClearance: Rule = {
   id: "structure-clearance",
   title: "The line passes buildings and signs high enough over them, far enough beside them, or low enough under them",

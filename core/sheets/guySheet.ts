@@ -1,6 +1,9 @@
 import type { Guy, StrengthLimit } from "../model/tables.ts";
+import { extremeCases, extremeRow } from "../plant/extremeWeather.ts";
+import { governingOfGuy } from "../plant/guyStrength.ts";
+import { loadFactorFor } from "../plant/loadFactors.ts";
 import type { Plant } from "../plant/plant.ts";
-import { guyTensionN, turnAtPole } from "../plant/poleGuys.ts";
+import { turnAtPole } from "../plant/poleGuys.ts";
 import { strengthLimitFor } from "../plant/strength.ts";
 import { catalogueBasis, isUnverified } from "../rules/rule.ts";
 import { isOver } from "../rules/withinLimit.ts";
@@ -13,8 +16,9 @@ import { drawingBox } from "./paper.ts";
 import { forceFigure, forceUnit } from "./quantityText.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
+import { caseWords } from "./tradeWords.ts";
 
-const footMm = 12;
+const footMm = 16;
 
 /** Every guy with its pull and the part of its strength, then the poles that want one and have none. */
 export function guyDrafts(plant: Plant, poleIds: readonly string[]): readonly Draft[] {
@@ -38,10 +42,11 @@ function columnsOf(plant: Plant): readonly Column[] {
   const force = forceUnit(plant.settings().unitSystem);
   return [
     { heading: "Pole", share: 22 },
-    { heading: "Guy strand", share: 62 },
+    { heading: "Guy strand", share: 56 },
     { heading: "Direction", unit: "° from north", share: 24, align: "right" },
     { heading: "Height", share: 22, align: "right" },
     { heading: "Lead", share: 22, align: "right" },
+    { heading: "Governing case", share: 26 },
     { heading: "Level pull", unit: force, share: 22, align: "right" },
     { heading: "Guy tension", unit: force, share: 24, align: "right" },
     { heading: "Breaking", unit: force, share: 22, align: "right" },
@@ -57,7 +62,7 @@ function guyRow(plant: Plant, guyId: string): TableRow {
   const system = plant.settings().unitSystem;
   const guy = plant.rowOf("guy", guyId);
   const strand = plant.rowOf("strandType", guy.strandTypeId);
-  const guyN = guyTensionN(plant, guyId);
+  const { condition, tensionN: guyN } = governingOfGuy(plant, guyId);
   const force = (valueN: number | null) => (valueN === null ? "unknown" : forceFigure(valueN, system));
   return {
     cells: [
@@ -66,12 +71,13 @@ function guyRow(plant: Plant, guyId: string): TableRow {
       azimuthText(guy.directionRad),
       formatLength(guy.heightM, system, "height"),
       formatLength(guy.leadM, system, "height"),
+      caseWords[condition],
       force(guyN === null ? null : levelN(guy, guyN)),
       force(guyN),
       force(strand.breakingN),
-      ...partCells(guyN, strand.breakingN, strengthLimitFor(plant, "guy", "loaded")),
+      ...partCells(guyN, strand.breakingN, strengthLimitFor(plant, "guy", condition)),
       force(guy.anchorN),
-      ...partCells(guyN, guy.anchorN, strengthLimitFor(plant, "anchor", "loaded")),
+      ...partCells(guyN, guy.anchorN, strengthLimitFor(plant, "anchor", condition)),
     ],
   };
 }
@@ -113,18 +119,36 @@ function wantingRow(plant: Plant, poleId: string): readonly TableRow[] {
   return [{ note: `${tag}: ${what}; a guy is wanted towards ${azimuthText(turn.guyRad)}° from north.` }];
 }
 
+/** The district and the extreme weather the route is checked under, each marked where nobody has read it. */
+function weatherNames(plant: Plant): string {
+  const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
+  const rows = [district, ...extremeCases.flatMap((one) => extremeRow(plant, one) ?? [])];
+  return rows.map((row) => `${row.name}${isUnverified(catalogueBasis(row)) ? ", unverified" : ""}`).join(" and ");
+}
+
+/** The strength set with its factors: "NESC grade B, unverified: dead end 1.65, turn 1.65, wind 2.50". */
+function factorWords(plant: Plant): string {
+  const set = plant.rowOf("strengthSet", plant.settings().strengthSetId);
+  const named = { deadEnd: "dead end", tension: "turn", wind: "wind", windAtCrossing: "wind at crossings" } as const;
+  const factors = (["deadEnd", "tension", "wind", "windAtCrossing"] as const).flatMap((load) => {
+    const { factor, row } = loadFactorFor(plant, load, "loaded");
+    return row ? [`${named[load]} ${fixedText(factor, 2)}`] : [];
+  });
+  const mark = isUnverified(catalogueBasis(set)) ? ", unverified" : "";
+  return `${set.name}${mark}: ${factors.length === 0 ? "none" : `loaded ${factors.join(", ")}, else 1`}`;
+}
+
 function degreeText(angleRad: number): string {
   return `${fixedText((angleRad * 180) / Math.PI, 1)}°`;
 }
 
 function footNotes(plant: Plant): readonly Mark[] {
-  const district = plant.rowOf("loadingDistrict", plant.settings().loadingDistrictId);
-  const mark = isUnverified(catalogueBasis(district)) ? ", unverified" : "";
   const lines = [
-    `Pulls under the full load of ${district.name}${mark}; guys of one pole share it by equilibrium, guys side by side evenly. The pole is taken as hinged at the ground.`,
-    `The company lets the strand turn by ${degreeText(plant.settings().unguyedAngleRad)} at a pole without a guy. Direction on the route's grid, clockwise. Locate buried plant before digging for an anchor.`,
+    `Pulls in the governing case of ${weatherNames(plant)}; guys of one pole share them by equilibrium, guys side by side evenly. The pole is taken as hinged at the ground.`,
+    `Load factors in the pulls, by ${factorWords(plant)}.`,
+    `The company lets the strand turn by ${degreeText(plant.settings().unguyedAngleRad)} at a pole without a guy. Direction on the route's grid, clockwise. Locate buried plant before digging for an anchor. Where traffic passes, an anchor guy has a guard 8 ft (2.4 m) long: GO 95 (Original) 86.9, read, historical.`,
   ];
   return lines.map((text, index) =>
-    words(text, [drawingBox.left, drawingBox.bottom + 3.6 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
+    words(text, [drawingBox.left, drawingBox.bottom + 7.2 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
   );
 }

@@ -1,10 +1,14 @@
 import { type MakeReady, makeReady } from "../jointpole/makeReady.ts";
 import type { Attachment } from "../model/tables.ts";
 import { clearanceSetIds } from "../plant/clearance.ts";
+import { loadFactorFor } from "../plant/loadFactors.ts";
 import type { Plant } from "../plant/plant.ts";
+import { lineOnPole } from "../plant/poleLoad.ts";
 import { carriesStrand } from "../plant/separation.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { catalogueBasis, isUnverified } from "../rules/rule.ts";
+import { fixedText } from "../units/fixedText.ts";
+import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Draft } from "./book.ts";
 import type { Mark } from "./displayList.ts";
@@ -46,6 +50,7 @@ function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
     pole.owner === "" ? "owner unknown" : pole.owner,
     ...(pole.poleClass === "" ? [] : [`class ${pole.poleClass}`]),
     pole.aboveGroundM === null ? "height unknown" : `${formatLength(pole.aboveGroundM, system, "span")} above ground`,
+    ...lineWords(plant, poleId),
   ];
   const others = plant
     .where("attachment", "poleId", poleId)
@@ -59,6 +64,15 @@ function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
     ...rows.sort((a, b) => b.heightM - a.heightM).map(({ cells }) => ({ cells })),
     ...(ready.kind === "none" || ready.kind === "unknown" ? [{ note: `◆ ${ready.why}` }] : []),
   ];
+}
+
+/** What our line adds to the load of a pole, with the load factors of the strength set. */
+function lineWords(plant: Plant, poleId: string): readonly string[] {
+  const line = lineOnPole(plant, poleId, "loaded");
+  const { unitSystem } = plant.settings();
+  return line
+    ? [`our line loaded: ${formatForce(line.downN, unitSystem)} down, ${formatForce(line.acrossN, unitSystem)} of wind`]
+    : [];
 }
 
 function otherCells(plant: Plant, { id, owner, kind, heightM }: Attachment, ready: MakeReady): readonly string[] {
@@ -101,9 +115,25 @@ function footNotes(plant: Plant): readonly Mark[] {
   const mark = doubtful === 0 ? "" : ` (${doubtful} of its ${limits.length} limits from memory, unverified)`;
   const lines = [
     `Heights above the ground at the pole. Moves by the limits of ${set.name}${mark}: fewest first, then the least distance; the poles beside stay as they are.`,
-    "◆ what must be decided or moved before our strand is attached. Each owner confirms heights and moves in the field.",
+    `Our line loaded: ${weatherWords(plant)}. ◆ what must be decided or moved first. Each owner confirms heights and moves in the field.`,
   ];
   return lines.map((text, index) =>
     words(text, [drawingBox.left, drawingBox.bottom + 3.6 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
   );
+}
+
+/** Weather and factors of what our line adds: "NESC heavy on half of each span, load factors of NESC grade B, unverified: weight 1.50". */
+function weatherWords(plant: Plant): string {
+  const { loadingDistrictId, strengthSetId } = plant.settings();
+  const [district, set] = [
+    plant.rowOf("loadingDistrict", loadingDistrictId),
+    plant.rowOf("strengthSet", strengthSetId),
+  ];
+  const mark = [district, set].some((row) => isUnverified(catalogueBasis(row))) ? ", unverified" : "";
+  const loads = { vertical: "weight", wind: "wind", windAtCrossing: "wind at crossings" } as const;
+  const factors = (["vertical", "wind", "windAtCrossing"] as const).flatMap((load) => {
+    const { factor, row } = loadFactorFor(plant, load, "loaded");
+    return row ? [`${loads[load]} ${fixedText(factor, 2)}`] : [];
+  });
+  return `${district.name} on half of each span, load factors of ${set.name}${mark}: ${factors.length === 0 ? "none" : factors.join(", ")}`;
 }

@@ -35,7 +35,7 @@ function columnsOf(plant: Plant): readonly Column[] {
     { heading: "Strung tension", unit: force, share: 24, align: "right" },
     { heading: "Loaded tension", unit: force, share: 24, align: "right" },
     { heading: "Governing case", share: 26 },
-    { heading: "Of allowed", unit: "%", share: 17, align: "right" },
+    { heading: "Of allowed", unit: "%", share: 21, align: "right" },
     { heading: "Least to spare over", share: 52 },
     { heading: "Clearance", share: 21, align: "right" },
     { heading: "Case", share: 15 },

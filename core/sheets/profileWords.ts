@@ -91,7 +91,7 @@ export function caseNotes(plant: Plant): Readonly<Record<ProfileCase | "source",
   const degrees = (valueC: number) => formatTemperature(valueC, system);
   const extreme = (condition: ExtremeCase) => {
     const row = extremeRow(plant, condition);
-    return row ? `${row.name}, blown out, ${degrees(row.temperatureDegC)}` : "";
+    return row ? `${row.name}, ${degrees(row.temperatureDegC)}` : "";
   };
   const weathers = [district, ...extremeCases.flatMap((one) => extremeRow(plant, one) ?? [])];
   const told = weathers.map((row) => `${row.name}${isUnverified(catalogueBasis(row)) ? ", unverified" : ""}`);
@@ -102,7 +102,7 @@ export function caseNotes(plant: Plant): Readonly<Record<ProfileCase | "source",
     iced: `${formatLength(district.iceM, system, "thickness")} of ice at ${degrees(district.icedDegC)}`,
     extremeWind: extreme("extremeWind"),
     extremeIce: extreme("extremeIce"),
-    worker: `worker of ${formatForce(plant.settings().workerLoadN, system)} at midspan`,
+    worker: `worker ${formatForce(plant.settings().workerLoadN, system)}`,
     source: `Cases: ${told.join("; ")}.`,
   };
 }

@@ -1,6 +1,8 @@
 import { type CableStep, cablePath, sheathLength, sheathToM } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
+import { catalogueBasis } from "../rules/rule.ts";
 import { isOver } from "../rules/withinLimit.ts";
+import { formatForce } from "../units/formatForce.ts";
 import type { Draft } from "./book.ts";
 import { cablesInOrder } from "./cableOrder.ts";
 import type { Mark } from "./displayList.ts";
@@ -8,6 +10,7 @@ import { smallMm, words } from "./marks.ts";
 import { drawingBox } from "./paper.ts";
 import { lengthFigure, lengthUnit, stationText } from "./quantityText.ts";
 import { byText } from "./sorting.ts";
+import { markWords } from "./sourceWords.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
@@ -66,8 +69,10 @@ function headingOf(plant: Plant, cableId: string): string {
   const rest = isOver(totalM, reelLengthM)
     ? `◆ ${length(totalM - reelLengthM)} longer than its reel`
     : `${length(reelLengthM - totalM)} left on a reel of ${length(reelLengthM)}`;
+  const type = plant.rowOf("cableType", cableTypeId);
+  const pull = `pull it in with ${formatForce(type.pullN, system)} at most, ${markWords[catalogueBasis(type).mark]}`;
   const sheath = `sheath ${length(totalM)}, ${length(coilsM)} of it in coils`;
-  return `${name}: ${plant.rowOf("cableType", cableTypeId).name}; ${sheath}; ${rest}`;
+  return `${name}: ${type.name}; ${sheath}; ${rest}; ${pull}`;
 }
 
 function poleCells(
@@ -101,6 +106,6 @@ function stepCells(plant: Plant, cableId: string, step: CableStep): readonly str
 
 function footNote(): Mark {
   const text =
-    "Sheath here: from the feed end along the spans, with the coils passed on the way. Write the mark read off the sheath beside it.";
+    "Sheath here: from the feed end along the spans, with the coils passed on the way. Write the mark read off the sheath beside it. The cable maker's figure of pulling tension governs.";
   return words(text, [drawingBox.left, drawingBox.bottom], { heightMm: smallMm, grey: 0.2 });
 }

@@ -11,6 +11,7 @@ import * as dropPassing from "./0009-dropPassing.ts";
 import * as reservedPorts from "./0010-reservedPorts.ts";
 import * as lightPowers from "./0011-lightPowers.ts";
 import * as homeDriveway from "./0012-homeDriveway.ts";
+import * as loadFactors from "./0013-loadFactors.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -29,4 +30,5 @@ export const migrations: readonly Migration[] = [
   reservedPorts,
   lightPowers,
   homeDriveway,
+  loadFactors,
 ];

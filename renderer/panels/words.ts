@@ -30,9 +30,9 @@ export const conditionWords = {
   stringing: "Stringing",
   hot: "Hot",
   iced: "Iced",
-  loaded: "Loaded, blown out",
-  extremeWind: "Extreme wind, blown out",
-  extremeIce: "Extreme ice, blown out",
+  loaded: "Loaded",
+  extremeWind: "Extreme wind",
+  extremeIce: "Extreme ice",
   worker: "Worker at midspan",
 } as const;
 

@@ -104,7 +104,8 @@ function choiceWords(column: string, value: string): string {
 /** What a row is called in a list. */
 export function nameOf(row: object): string {
   const system: unknown = Reflect.get(row, "system");
-  const name: unknown = Reflect.get(row, "name") ?? Reflect.get(row, "surface") ?? Reflect.get(row, "part");
+  const name: unknown =
+    Reflect.get(row, "name") ?? Reflect.get(row, "surface") ?? Reflect.get(row, "part") ?? Reflect.get(row, "load");
   const condition: unknown = Reflect.get(row, "condition");
   return [system, name, condition === "any" ? null : condition]
     .filter((one) => typeof one === "string")

@@ -1,5 +1,6 @@
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
+import { governingOfGuy } from "../../core/plant/guyStrength.ts";
 import { stateIn } from "../../core/plant/strength.ts";
 import { newtonsPerPoundForce } from "../../core/units/constants.ts";
 import { kindOf } from "../../renderer/tables/kinds.ts";
@@ -67,7 +68,7 @@ test("extreme wind over what its limit allows is chosen with the mouse: findings
   const room = await settings(page);
   const sections = room.getByRole("navigation", { name: "Sections" });
   await sections.getByRole("button", { name: "Strength limits", exact: true }).click();
-  await room.getByRole("button", { name: /strand extreme wind/ }).click();
+  await room.getByRole("button", { name: /^NESC grade B: strand extreme wind/ }).click();
   const limit = room.getByLabel("Part of the breaking strength", { exact: true });
   await limit.fill("20 %");
   await limit.press("Enter");
@@ -101,4 +102,21 @@ test("the profile draws the further cases the route is checked under, and its ke
   await expect
     .poll(() => key.getByRole("listitem").allTextContents())
     .toEqual(["Cold", "Strung", "Hot", "Iced", "Extreme ice", "Worker at midspan"]);
+});
+
+test("the grade of construction is chosen for the route: the guys' pull with load factors follows it", async () => {
+  const { page, session } = opened();
+  await page.keyboard.press("Control+g");
+  await page.getByRole("tab", { name: "Guys", exact: true }).click();
+  const column = (await headings(page)).indexOf("Pull with load factors (lbf)");
+  const cell = page.locator(`[data-cell="0 ${column}"]`);
+  const pullInB = Number(await cell.textContent());
+  const room = await settings(page);
+  await room.getByLabel("Strength set", { exact: true }).selectOption({ label: "NESC grade C" });
+  await expect.poll(() => session.plant.settings().strengthSetId).toBe("strength-nesc-c");
+  await backToDiagram(room);
+  const [guyId = ""] = session.route().guy.keys();
+  const pulledN = governingOfGuy(session.plant, guyId).tensionN ?? Number.NaN;
+  await expect.poll(async () => Number(await cell.textContent())).toBeCloseTo(pulledN / newtonsPerPoundForce, -1);
+  expect(Number(await cell.textContent()) / pullInB).toBeCloseTo(1.3 / 1.65, 2);
 });

@@ -5,7 +5,8 @@ import {
   nPerMPerPoundPerFoot,
   pascalsPerPsi,
 } from "../../core/units/constants.ts";
-import { catalogueFigure, settingsFigure } from "./catalogueFigure.ts";
+import { degFFromDegC } from "../../core/units/temperature.ts";
+import { catalogueFigure, catalogueIds, settingsFigure } from "./catalogueFigure.ts";
 import { expectPrinted, type Source, sourceTitle } from "./source.ts";
 
 const messengers: Source = {
@@ -83,19 +84,39 @@ describe(sourceTitle(strandTable), () => {
 
 const limit: Source = {
   document:
-    "NESC Rule 261K2: messenger under the district load to 60 % of its rated breaking strength; T261-1, T253-1: guys",
+    "NESC Rule 261K2: messenger under the district load to 60 % of its rated breaking strength; T261-1: guys and anchors; T253-1: load factors",
   edition: "2017/2023 numbering",
   mark: "memory",
   tolerance: "half the last digit",
 };
 
 describe(sourceTitle(limit), () => {
-  it("a guy of grade B may be pulled to 0.90 of its strength over the load factor 1.65", () => {
-    expectPrinted(catalogueFigure("strengthLimit", "nesc-guy-loaded", "limitFrac") * 1.65, "0.90");
-  });
+  it.each(["nesc-guy-loaded", "nesc-anchor-loaded", "nesc-c-guy-loaded", "nesc-c-anchor-loaded"])(
+    "%s: grade B or C, the strength factor is 0.90",
+    (id) => {
+      expectPrinted(catalogueFigure("strengthLimit", id, "limitFrac"), "0.90");
+    },
+  );
 
-  it("the strand may be pulled to 0.60 of its strength", () => {
-    expectPrinted(catalogueFigure("strengthLimit", "nesc-strand-loaded", "limitFrac"), "0.60");
+  it.each(["nesc-strand-loaded", "nesc-c-strand-loaded"])(
+    "%s: the strand may be pulled to 0.60 of its strength",
+    (id) => {
+      expectPrinted(catalogueFigure("strengthLimit", id, "limitFrac"), "0.60");
+    },
+  );
+
+  it.each([
+    ["grade B", "nesc-vertical-loaded", "1.50"],
+    ["grade B", "nesc-wind-loaded", "2.50"],
+    ["grade B", "nesc-tension-loaded", "1.65"],
+    ["grade B", "nesc-deadEnd-loaded", "1.65"],
+    ["grade C", "nesc-c-vertical-loaded", "1.90"],
+    ["grade C", "nesc-c-wind-loaded", "1.75"],
+    ["grade C", "nesc-c-windAtCrossing-loaded", "2.20"],
+    ["grade C", "nesc-c-tension-loaded", "1.30"],
+    ["grade C", "nesc-c-deadEnd-loaded", "1.30"],
+  ])("%s under Rule 250B: %s is %s", (_grade, id, factor) => {
+    expectPrinted(catalogueFigure("loadFactor", id, "factor"), factor);
   });
 });
 
@@ -110,6 +131,51 @@ const californiaStrength: Source = {
 describe(sourceTitle(californiaStrength), () => {
   it.each(["go95-strand-loaded", "go95-guy-loaded"])("%s is one over the factor 2.0", (id) => {
     expectPrinted(1 / catalogueFigure("strengthLimit", id, "limitFrac"), "2.0");
+  });
+});
+
+const wornOut: Source = {
+  document:
+    "California PUC General Order 95, Rule 44.2: in service not below 2/3 of the installed factor in grades A and B, 1/2 in C and F, never below 1",
+  edition: "Original: read, historical; the factor 2.0 of Rule 44 from memory",
+  mark: "memory",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(wornOut), () => {
+  it.each([
+    ["go95-worn-ab-strand-loaded", "1.333"],
+    ["go95-worn-ab-guy-loaded", "1.333"],
+    ["go95-worn-cf-strand-loaded", "1.000"],
+    ["go95-worn-cf-guy-loaded", "1.000"],
+  ])("%s leaves a factor of %s", (id, factor) => {
+    expectPrinted(1 / catalogueFigure("strengthLimit", id, "limitFrac"), factor);
+  });
+});
+
+const pulling: Source = {
+  document: "7 CFR 1755.200: fiber cable pulled in with 600 lbf for most cable; the maker's figure governs",
+  edition: "",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(pulling), () => {
+  it.each(catalogueIds("cableType"))("%s stands at 600 lbf until its maker's sheet is entered", (id) => {
+    expectPrinted(catalogueFigure("cableType", id, "pullN") / newtonsPerPoundForce, "600");
+  });
+});
+
+const stringing: Source = {
+  document: "California PUC General Order 95, Rule 43.1-C: normal erection temperature 60 degF",
+  edition: "text before the 2014 revision: read, historical",
+  mark: "seen",
+  tolerance: "half the last digit",
+};
+
+describe(sourceTitle(stringing), () => {
+  it("a new route is strung at 60 degF", () => {
+    expectPrinted(degFFromDegC(settingsFigure("stringingDegC")), "60.0");
   });
 });
 

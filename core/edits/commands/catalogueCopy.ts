@@ -8,7 +8,7 @@ import { copiedLimits } from "../setLimits.ts";
 import { addRow } from "../tableRow.ts";
 
 const input = z.strictObject({
-  table: catalogueNameSchema.exclude(["clearanceLimit", "strengthLimit"]),
+  table: catalogueNameSchema.exclude(["clearanceLimit", "strengthLimit", "loadFactor"]),
   id,
   newId: id,
   name: label,

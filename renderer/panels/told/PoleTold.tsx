@@ -1,10 +1,15 @@
+import { windyCases } from "../../../core/model/catalogueRows.ts";
 import { farPoleId, spansAtPole } from "../../../core/plant/geometry.ts";
+import { lineOnPole } from "../../../core/plant/poleLoad.ts";
 import { poleSeparation } from "../../../core/plant/separation.ts";
+import { catalogueBasis, isUnverified } from "../../../core/rules/rule.ts";
+import { fixedText } from "../../../core/units/fixedText.ts";
+import { formatForce } from "../../../core/units/formatForce.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { refKey } from "../../app/ref.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { RefButton } from "../RefButton.tsx";
-import { attachmentWords } from "../words.ts";
+import { attachmentWords, conditionWords } from "../words.ts";
 import { RangeTold } from "./RangeTold.tsx";
 import type { Told } from "./told.ts";
 import { poleWords as words } from "./words.ts";
@@ -52,6 +57,7 @@ export function PoleTold({ plant, id, units }: Told) {
         </table>
       )}
       <RangeTold plant={plant} id={id} units={units} />
+      <LineLoad plant={plant} id={id} units={units} />
       <h3>{words.spans}</h3>
       <ul className="lines">
         {spans.map((span) => (
@@ -63,6 +69,44 @@ export function PoleTold({ plant, id, units }: Told) {
           </li>
         ))}
       </ul>
+    </>
+  );
+}
+
+/** What our line adds to the load of the pole in each case with wind, for whoever answers for the pole. */
+function LineLoad({ plant, id, units }: Told) {
+  const set = plant.rowOf("strengthSet", plant.settings().strengthSetId);
+  const cases = windyCases.flatMap((condition) => {
+    const line = lineOnPole(plant, id, condition);
+    return line ? [{ condition, line }] : [];
+  });
+  if (cases.length === 0) return null;
+  const force = (valueN: number, factor: number) => `${formatForce(valueN, units)} (× ${fixedText(factor, 2)})`;
+  return (
+    <>
+      <h3>{words.lineLoad(set.name, isUnverified(catalogueBasis(set)))}</h3>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.inCase}</th>
+            <th scope="col" className="figure">
+              {words.down}
+            </th>
+            <th scope="col" className="figure">
+              {words.across}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {cases.map(({ condition, line }) => (
+            <tr key={condition}>
+              <td>{conditionWords[condition]}</td>
+              <td className="figure">{force(line.downN, line.vertical.factor)}</td>
+              <td className="figure">{force(line.acrossN, line.wind.factor)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
     </>
   );
 }

@@ -1,5 +1,5 @@
+import { windyCases } from "../../../core/model/catalogueRows.ts";
 import { cablesInSpan } from "../../../core/plant/cablePath.ts";
-import { windyCases } from "../../../core/plant/extremeWeather.ts";
 import { spanSeparations } from "../../../core/plant/separation.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";
 import { chosenCases, governingCase, stateIn } from "../../../core/plant/strength.ts";

@@ -73,7 +73,7 @@ export const spanWords = {
   crossings: "Crossings",
   hungFrom: (tag: string): string => `Hung from ${tag} on`,
   noSag: (why: string): string => `Sag: ${why}`,
-  sagAtMidspan: "Sag at midspan",
+  sagAtMidspan: "Sag at midspan, in wind in the plane it is blown into",
   condition: "Condition",
   at: "At",
   tension: "Tension",
@@ -115,7 +115,8 @@ export const hungWords = {
 /** A guy. */
 export const guyWords = {
   pole: "Pole",
-  pull: "Pull, loaded",
+  governs: "Governing case",
+  pull: "Pull, with load factors",
   guy: "Of the guy",
   anchor: "Of the anchor",
   allowed: { guy: "Allowed for the guy", anchor: "Allowed for the anchor" },
@@ -164,4 +165,9 @@ export const poleWords = {
   aboveOurs: "Above ours",
   spans: "Spans",
   spanTo: (tag: string): string => `to ${tag}`,
+  lineLoad: (set: string, isUnverified: boolean): string =>
+    `Our line on the pole, with the load factors of ${set}${isUnverified ? ", unverified" : ""}`,
+  inCase: "Case",
+  down: "Weight",
+  across: "Wind across",
 };

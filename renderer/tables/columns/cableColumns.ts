@@ -2,7 +2,7 @@ import { sheathLength, terminalsAlong } from "../../../core/plant/cablePath.ts";
 import { usesOfCable } from "../../../core/plant/fiberView.ts";
 import { byCommand, computed, explained, figures, reference, told, words } from "./builders.ts";
 import type { Column } from "./column.ts";
-import { plainMeasure, runMeasure } from "./measures.ts";
+import { forceMeasure, plainMeasure, runMeasure } from "./measures.ts";
 
 const table = "cable";
 const counted = plainMeasure("", 0);
@@ -37,4 +37,11 @@ export const cableColumns: readonly Column[] = [
     (_, id) => ({ figure: "sheath", id }),
   ),
   figures({ table, column: "reelLengthM" }, "Reel", runMeasure),
+  computed(
+    "pull",
+    "Pull in with at most",
+    forceMeasure,
+    (plant, id) => plant.rowOf("cableType", plant.rowOf(table, id).cableTypeId).pullN,
+    160,
+  ),
 ];

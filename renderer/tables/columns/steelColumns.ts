@@ -97,9 +97,11 @@ function inCase(
   value: Column["value"],
   figure: "supportTension" | "tensionShare",
 ): Column {
-  const [measure, widthPx] = figure === "supportTension" ? [forceMeasure, 150] : [percent, 160];
+  const isFurther = furtherCases.some((one) => one === part);
+  const measure = figure === "supportTension" ? forceMeasure : percent;
+  const widthPx = isFurther ? 215 : 160;
   const column = explained(computed(key, heading, measure, value, widthPx), (_, id) => ({ figure, id, part }));
-  if (!furtherCases.some((one) => one === part)) return column;
+  if (!isFurther) return column;
   return { ...column, isAsked: (settings) => isChosen(settings, part) };
 }
 

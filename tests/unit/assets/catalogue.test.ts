@@ -135,6 +135,7 @@ const spotChecks = [
   ["strandType", "strand-6m", "diameterM", 0.0079375, "5/16 in"],
   ["strandType", "strand-25m", "modulusPa", 24e6 * 6894.757, "24e6 psi [practice]"],
   ["strandType", "strand-25m", "expansionPerC", 11.52e-6, "6.4e-6 per degF [memory]"],
+  ["strengthLimit", "nesc-strand-stringing", "limitFrac", 0.25, "owners cap stringing at 10 to 25 % [practice]"],
   ["cableType", "cable-72", "diameterM", 0.010922, "0.43 in (10.9 mm) [practice]"],
   ["cableType", "cable-144", "weightNPerM", 0.14 * 14.593903, "140 lb/1000 ft [practice]"],
   ["splitterType", "splitter-1x8", "maxLossDb", 10.5, "1x8 planar, 10.1 typical, 10.5 at most [practice]"],

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { applyChange } from "../../../core/edits/change.ts";
 import { findCommand } from "../../../core/edits/register.ts";
 import type { Route } from "../../../core/model/route.ts";
-import { smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 
 function run(route: Route, command: string, input: object): Route {
   const asked = findCommand(command)?.ask(route, input);
@@ -71,6 +71,28 @@ test("a copy of a clearance set brings its limits along, and goes with them", ()
   const removed = run(copied, "catalogue.remove", { table: "clearanceSet", id: "ours" });
   expect([...removed.clearanceLimit.keys()]).toEqual([...route.clearanceLimit.keys()]);
 });
+
+test("a copy of a strength set brings its limits and load factors along, and they go with it", () => {
+  const factor = {
+    ...basisOfTest,
+    id: "factor-wind",
+    strengthSetId: "strength-test",
+    load: "wind",
+    factor: 2.5,
+  } as const;
+  const route = withRows(smallRoute(), "loadFactor", [{ ...factor, condition: "loaded" }]);
+  const set = { table: "strengthSet", id: "strength-test", newId: "ours", name: "Ours" };
+  const copied = run(route, "catalogue.copy", set);
+  const ofOurs = (rows: ReadonlyMap<string, { readonly strengthSetId: string }>) =>
+    [...rows.values()].filter((row) => row.strengthSetId === "ours");
+  expect(ofOurs(copied.strengthLimit)).toHaveLength(route.strengthLimit.size);
+  expect(ofOurs(copied.loadFactor)).toMatchObject([{ load: "wind", factor: 2.5 }]);
+  const removed = run(copied, "catalogue.remove", { table: "strengthSet", id: "ours" });
+  expect([...removed.loadFactor.keys()]).toEqual(["factor-wind"]);
+  expect([...removed.strengthLimit.keys()]).toEqual([...route.strengthLimit.keys()]);
+});
+
+const basisOfTest = { basisDocument: "test", basisClause: "", basisEdition: "", basisMark: "practice" } as const;
 
 test("a figure the catalogue cannot hold is refused by its column", () => {
   const route = smallRoute();

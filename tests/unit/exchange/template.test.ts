@@ -3,6 +3,7 @@ import { applyChange, invert } from "../../../core/edits/change.ts";
 import { planTemplate, writeTemplate } from "../../../core/exchange/template.ts";
 import { settingsOf } from "../../../core/model/route.ts";
 import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
+import { extremeRoute } from "../../fixtures/route/extremeRoute.ts";
 
 test("a template brings standards and catalogues into another route, not its name or its units", () => {
   const ours = changed(smallRoute(), "settings", "settings", {
@@ -32,6 +33,22 @@ test("a template written before strand could slip, limits told their voltage and
     .replace(/,\s*"baseSetId": null/g, "");
   expect(older).not.toMatch(/strandAtPoles|coversV|moreMPerV|edge|baseSetId/);
   expect(planTemplate(smallRoute(), older)).toMatchObject({ ok: true, value: { rows: [] } });
+});
+
+test("a template written before extreme weather, load factors and pulling tension asks for none of them", () => {
+  const { standards, catalogues, ...rest } = JSON.parse(writeTemplate(smallRoute()));
+  const { extremeWindId: _wind, extremeIceId: _ice, workerLoadN: _worker, ...olderStandards } = standards;
+  const { extremeWind: _winds, extremeIce: _ices, windFactor: _factors, loadFactor: _loads, ...olderRows } = catalogues;
+  const cableType = olderRows.cableType.map(({ pullN: _pull, ...row }: Record<string, unknown>) => row);
+  const older = { ...rest, standards: olderStandards, catalogues: { ...olderRows, cableType } };
+  expect(planTemplate(smallRoute(), JSON.stringify(older))).toMatchObject({ ok: true, value: { rows: [] } });
+});
+
+test("a template brings extreme weather and load factors along, and the choice of them", () => {
+  const planned = planTemplate(smallRoute(), writeTemplate(extremeRoute()));
+  if (!planned.ok) throw new Error(planned.fault.what);
+  const tables = new Set(planned.value.rows.map(({ table }) => table));
+  expect([...tables].sort()).toEqual(["extremeIce", "extremeWind", "settings", "strengthLimit", "windFactor"]);
 });
 
 test("a file that is no template, or holds a bad figure, is refused and named", () => {

@@ -169,12 +169,16 @@ describe("an explanation", () => {
 });
 
 describe("an explanation of a clearance or a guy", () => {
-  it("tells beside a structure how far the wind swings the strand, which is held against nothing", () => {
-    const swingM = blowOutM(openPlant(route), "span-1", 22);
+  it("tells beside a structure how far each wind swings the strand, and why the limit is not held against that", () => {
+    const swingM = blowOutM(openPlant(route), "span-1", 22.5, "extremeIce");
     const beside = told({ figure: "structureBeside", id: "structure-1" });
     expect(beside.result.value).toBe(0.5);
     expect(beside.limit?.value).toBe(route.clearanceLimit.get("limit-buildingBeside")?.limitM);
-    expect(beside.assumed[0]).toContain(`swings out by ${formatLength(swingM ?? 0, "us", "height")} there`);
+    expect(beside.assumed[0]).toContain("none of the documents at hand tells what must remain in wind");
+    expect(beside.assumed.join(" ")).toContain(
+      `swings out by ${formatLength(swingM ?? 0, "us", "height")} there under the load of Ice 20`,
+    );
+    expect(beside.assumed.filter((one) => one.startsWith("Wind: "))).toHaveLength(3);
   });
 
   it("holds a guy against the weaker of its strand and its anchor, and says where the anchor is unknown", () => {

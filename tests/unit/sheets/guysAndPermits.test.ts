@@ -52,7 +52,7 @@ const built = withRows(
 describe("guys on the drawings", () => {
   it("stand in the schedule with their tension and the part of their strength", () => {
     const plant = openPlant(guyed);
-    const guyN = guyTensionN(plant, "guy-1") ?? 0;
+    const guyN = guyTensionN(plant, "guy-1", "loaded") ?? 0;
     expect(guyN).toBeGreaterThan(0);
     const texts = textsOf(guyed, "guy");
     expect(texts).toContain("Guys and anchors: 1");
