@@ -1,4 +1,4 @@
-import type { WindyCase } from "../model/catalogueRows.ts";
+import type { LineSurface, WindyCase } from "../model/catalogueRows.ts";
 import type { LoadFactor } from "../model/tables.ts";
 import type { Plant } from "./plant.ts";
 
@@ -15,7 +15,18 @@ export function loadFactorFor(plant: Plant, load: LoadFactor["load"], condition:
   return { factor: row?.factor ?? 1, row };
 }
 
-const crossedInGrade: ReadonlySet<string> = new Set(["road", "highLoadRoad", "rail", "sailingWater"]);
+const crossedInGrade: ReadonlySet<LineSurface> = new Set([
+  "road",
+  "highLoadRoad",
+  "limitedAccessRoad",
+  "stateHighway",
+  "rail",
+  "trolley",
+  "sailingWater20",
+  "sailingWater200",
+  "sailingWater2000",
+  "sailingWater",
+]);
 
 /**
  * The factor of wind on spans: that at crossings where the set has one and a span passes over a road, a railroad or sailing water.
