@@ -109,7 +109,7 @@ const entries: readonly Entry[] = [
       ]),
     ],
   },
-  { text: "Terminal: filled port used, struck reserved, hollow spare", draw: terminal },
+  { text: "Terminal: port used, reserved (struck), spare", draw: terminal },
   { text: "Terminal from the pole's centre line", draw: ([x, y]) => dimension([x - 4, y - 3.4], [x + 4, y - 3.4], 4) },
   { text: "Cable coil, with its length", draw: coilSymbol },
   { text: "Splice closure", draw: closureSymbol },

@@ -40,8 +40,8 @@ function columnsOf(plant: Plant): readonly Column[] {
     { heading: "Clearance", share: 21, align: "right" },
     { heading: "Case", share: 15 },
     { heading: "Limit", share: 21, align: "right" },
-    { heading: "Short by", share: 17, align: "right" },
-    { heading: "Source of the limit", share: 82 },
+    { heading: "Short by", share: 22, align: "right" },
+    { heading: "Source of the limit", share: 77 },
   ];
 }
 
