@@ -1,3 +1,4 @@
+import { climbingSpace } from "../plant/climbingSpace.ts";
 import type { Plant } from "../plant/plant.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
@@ -90,10 +91,10 @@ function standoffMarks({ facts, poleX, strandY }: Scene, atX: number): readonly 
   ];
 }
 
-function climbingMarks({ facts, poleX, groundY, strandY }: Scene): readonly Mark[] {
-  const { climbingSpaceM, unitSystem } = facts.settings;
-  if (climbingSpaceM === 0) return [];
-  const x = poleX + climbingSpaceM * mmPerM;
+function climbingMarks({ plant, facts, poleX, groundY, strandY }: Scene): readonly Mark[] {
+  const { spaceM } = climbingSpace(plant, facts.place.poleId);
+  if (spaceM === 0) return [];
+  const x = poleX + spaceM * mmPerM;
   const bottom = (groundY + strandY) / 2 - 3;
   return [
     stroke(
@@ -109,7 +110,7 @@ function climbingMarks({ facts, poleX, groundY, strandY }: Scene): readonly Mark
       [poleX, bottom + 1.5],
       [x, bottom + 1.5],
     ]),
-    words(`climbing space ${formatLength(climbingSpaceM, unitSystem, "offset")}`, [(poleX + x) / 2, bottom + 2.6], {
+    words(`climbing space ${formatLength(spaceM, facts.settings.unitSystem, "offset")}`, [(poleX + x) / 2, bottom + 2.6], {
       face: "narrow",
       heightMm: smallMm,
       align: "middle",

@@ -84,7 +84,7 @@ test("a guy goes from the pole one clicks to where its anchor stands, and the pa
   expect(eastM + guy.leadM * Math.cos(guy.directionRad)).toBeCloseTo(ground.eastM, 2);
   expect(northM + guy.leadM * Math.sin(guy.directionRad)).toBeCloseTo(ground.northM, 2);
   expect(guy.anchorN).toBeCloseTo(35585.8, 0);
-  await sideOf(page).getByText("Pull, loaded").waitFor();
+  await sideOf(page).getByText("Pull, with load factors").waitFor();
   await page.keyboard.press("Escape");
   await undoesInOneStep(opened(), before, /^Undo add guy/);
 });
