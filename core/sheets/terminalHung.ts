@@ -110,11 +110,15 @@ function climbingMarks({ plant, facts, poleX, groundY, strandY }: Scene): readon
       [poleX, bottom + 1.5],
       [x, bottom + 1.5],
     ]),
-    words(`climbing space ${formatLength(spaceM, facts.settings.unitSystem, "offset")}`, [(poleX + x) / 2, bottom + 2.6], {
-      face: "narrow",
-      heightMm: smallMm,
-      align: "middle",
-    }),
+    words(
+      `climbing space ${formatLength(spaceM, facts.settings.unitSystem, "offset")}`,
+      [(poleX + x) / 2, bottom + 2.6],
+      {
+        face: "narrow",
+        heightMm: smallMm,
+        align: "middle",
+      },
+    ),
     area(
       "dimensions",
       null,
