@@ -1,4 +1,4 @@
-import type { DropSurface, LineSurface } from "../model/catalogueRows.ts";
+import type { DropSurface, LineSurface } from "../model/clearanceRows.ts";
 import type { Attachment, LivingUnit } from "../model/tables.ts";
 import { metresPerUsSurveyFoot } from "../units/constants.ts";
 import { parseLengthM } from "../units/parseLength.ts";

@@ -1,4 +1,4 @@
-import type { StrengthCase } from "../model/catalogueRows.ts";
+import type { StrengthCase } from "../model/loadRows.ts";
 
 /** The cases in a title. */
 export const caseTitles: Readonly<Record<StrengthCase, string>> = {

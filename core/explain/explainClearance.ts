@@ -1,4 +1,4 @@
-import type { ClearanceCase } from "../model/catalogueRows.ts";
+import type { ClearanceCase } from "../model/clearanceRows.ts";
 import { crossingClearance, groundClearance } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";

@@ -1,4 +1,4 @@
-import type { ClearanceCase } from "../model/catalogueRows.ts";
+import type { ClearanceCase } from "../model/clearanceRows.ts";
 import { clearanceLimitFor, easedBy } from "../plant/clearance.ts";
 import { dropClearance, dropPassage, dropSurface } from "../plant/dropClearance.ts";
 import type { Plant } from "../plant/plant.ts";

@@ -1,4 +1,4 @@
-import type { WindyCase } from "../model/catalogueRows.ts";
+import type { WindyCase } from "../model/loadRows.ts";
 import { extremeRow, windFactors } from "../plant/extremeWeather.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";

@@ -1,4 +1,4 @@
-import type { StrengthCase } from "../model/catalogueRows.ts";
+import type { StrengthCase } from "../model/loadRows.ts";
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
 import { spanSag } from "../plant/spanSag.ts";

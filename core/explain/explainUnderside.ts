@@ -1,4 +1,4 @@
-import type { ClearanceCase } from "../model/catalogueRows.ts";
+import type { ClearanceCase } from "../model/clearanceRows.ts";
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { groundAtM, groundLine } from "../plant/groundLine.ts";
 import { lineHeight } from "../plant/lineHeight.ts";

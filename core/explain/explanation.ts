@@ -1,4 +1,5 @@
-import type { ClearanceCase, StrengthCase, WindyCase } from "../model/catalogueRows.ts";
+import type { ClearanceCase } from "../model/clearanceRows.ts";
+import type { StrengthCase, WindyCase } from "../model/loadRows.ts";
 import type { Basis, Subject } from "../rules/rule.ts";
 
 /** A figure by name: which one, of which row. What a button beside it carries. */

@@ -1,4 +1,4 @@
-import type { StrengthCase } from "../model/catalogueRows.ts";
+import type { StrengthCase } from "../model/loadRows.ts";
 import { type ExtremeCase, extremeCases, extremeRow, type FoundFactor, windFactors } from "../plant/extremeWeather.ts";
 import type { Plant } from "../plant/plant.ts";
 import { catalogueBasis } from "../rules/rule.ts";

@@ -1,4 +1,4 @@
-import type { ClearanceCase, ClearanceSurface } from "../model/catalogueRows.ts";
+import type { ClearanceCase, ClearanceSurface } from "../model/clearanceRows.ts";
 import {
   type BindingCase,
   bindingCases,

@@ -1,4 +1,5 @@
-import { clearanceCases, strengthCases, windyCases } from "../model/catalogueRows.ts";
+import { clearanceCases } from "../model/clearanceRows.ts";
+import { strengthCases, windyCases } from "../model/loadRows.ts";
 import type { FigureRef } from "./explanation.ts";
 
 /** A figure by name as one text: `clearance:crossing-3:iced`, `dropRun:drop-7`, `heightBound:pole-4:atLeast:road`. */

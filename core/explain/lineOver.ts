@@ -1,4 +1,4 @@
-import type { ClearanceCase, ClearanceSurface } from "../model/catalogueRows.ts";
+import type { ClearanceCase, ClearanceSurface } from "../model/clearanceRows.ts";
 import { type Clearance, clearanceLimitFor } from "../plant/clearance.ts";
 import { spanEnds } from "../plant/geometry.ts";
 import { groundAtM, groundLine } from "../plant/groundLine.ts";

@@ -1,4 +1,4 @@
-import type { StrengthCase } from "../model/catalogueRows.ts";
+import type { StrengthCase } from "../model/loadRows.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { SpanSag } from "../plant/spanSag.ts";
 import { formatForce } from "../units/formatForce.ts";

@@ -1,4 +1,4 @@
-import type { StrengthCase } from "../model/catalogueRows.ts";
+import type { StrengthCase } from "../model/loadRows.ts";
 import type { TableName } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 

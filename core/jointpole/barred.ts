@@ -1,4 +1,4 @@
-import type { ClearanceCase } from "../model/catalogueRows.ts";
+import type { ClearanceCase } from "../model/clearanceRows.ts";
 import type { ClearanceLimit, TableName } from "../model/tables.ts";
 import { noiseM } from "./leastPerShare.ts";
 

@@ -1,4 +1,4 @@
-import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/clearanceRows.ts";
 import {
   clearanceLimitFor,
   crossingPassage,

@@ -1,5 +1,5 @@
 import { marginToMaxDb } from "../fiber/lossBudget.ts";
-import { strengthCases } from "../model/catalogueRows.ts";
+import { strengthCases } from "../model/loadRows.ts";
 import { passingCost } from "../plant/dropPassing.ts";
 import { dropRunM } from "../plant/dropView.ts";
 import type { LayoutFigures } from "../plant/layoutCompare.ts";

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { lineSurfaces, strandAtPoles } from "./catalogueRows.ts";
+import { strandAtPoles } from "./catalogueRows.ts";
+import { lineSurfaces } from "./clearanceRows.ts";
 import {
   amount,
   count,

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { deadLength, lineSurfaces, strandAtPoles } from "./catalogueRows.ts";
+import { deadLength, strandAtPoles } from "./catalogueRows.ts";
+import { lineSurfaces } from "./clearanceRows.ts";
 import { amount, basisFields, count, figure, fraction, id, label, positive, reference, words } from "./fields.ts";
 
 /** The one row of settings: the company's own standards for this route. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { dropSurfaces } from "./catalogueRows.ts";
+import { dropSurfaces } from "./clearanceRows.ts";
 import { amount, count, figure, id, label, ordinal, positionFields, positive, reference, words } from "./fields.ts";
 
 /** A terminal hanging under the strand. */

@@ -1,4 +1,4 @@
-import type { WindyCase } from "../model/catalogueRows.ts";
+import type { WindyCase } from "../model/loadRows.ts";
 import type { Plant } from "./plant.ts";
 import { spanSag } from "./spanSag.ts";
 import { tensionInN } from "./strandRow.ts";

@@ -1,4 +1,4 @@
-import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/clearanceRows.ts";
 import type { ClearanceLimit } from "../model/tables.ts";
 import { type GroundLine, groundAtM, groundLine } from "./groundLine.ts";
 import { type Least, leastAlong } from "./leastAlong.ts";

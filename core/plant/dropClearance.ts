@@ -1,4 +1,4 @@
-import { type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import { type ClearanceSurface, clearanceCases } from "../model/clearanceRows.ts";
 import {
   type Clearance,
   clearanceLimitFor,

@@ -1,4 +1,4 @@
-import type { DropSurface } from "../model/catalogueRows.ts";
+import type { DropSurface } from "../model/clearanceRows.ts";
 import type { DropPassing, LivingUnit } from "../model/tables.ts";
 import { type Point, planeDistanceM, pointOnSpan, segmentsCross, spanEnds } from "./geometry.ts";
 import { defineQuery, defineSteadyQuery, type Plant } from "./plant.ts";

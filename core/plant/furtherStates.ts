@@ -1,4 +1,4 @@
-import type { FurtherCase, StrengthCase } from "../model/catalogueRows.ts";
+import type { FurtherCase, StrengthCase } from "../model/loadRows.ts";
 import { lineLoad } from "../strand/lineLoad.ts";
 import { type ExtremeCase, extremeLoadCase, extremeRow } from "./extremeWeather.ts";
 import { defineQuery, type Plant } from "./plant.ts";

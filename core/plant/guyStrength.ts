@@ -1,4 +1,4 @@
-import { type WindyCase, windyCases } from "../model/catalogueRows.ts";
+import { type WindyCase, windyCases } from "../model/loadRows.ts";
 import type { StrengthLimit } from "../model/tables.ts";
 import { defineQuery, type Plant } from "./plant.ts";
 import { guyTensionN } from "./poleGuys.ts";

@@ -1,4 +1,4 @@
-import type { ClearanceCase } from "../model/catalogueRows.ts";
+import type { ClearanceCase } from "../model/clearanceRows.ts";
 import { groundAtM, groundLine } from "./groundLine.ts";
 import { defineQuery } from "./plant.ts";
 import { type HungState, spanSag, strandSagM } from "./spanSag.ts";

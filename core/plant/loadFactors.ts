@@ -1,4 +1,5 @@
-import type { LineSurface, WindyCase } from "../model/catalogueRows.ts";
+import type { LineSurface } from "../model/clearanceRows.ts";
+import type { WindyCase } from "../model/loadRows.ts";
 import type { LoadFactor } from "../model/tables.ts";
 import type { Plant } from "./plant.ts";
 

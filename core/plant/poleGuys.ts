@@ -1,4 +1,4 @@
-import type { WindyCase } from "../model/catalogueRows.ts";
+import type { WindyCase } from "../model/loadRows.ts";
 import { guyLoad } from "../strand/guyLoad.ts";
 import { outwardRad } from "./geometry.ts";
 import { againstRad, guyShares, type Pull } from "./guyShares.ts";

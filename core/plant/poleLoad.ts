@@ -1,4 +1,4 @@
-import type { WindyCase } from "../model/catalogueRows.ts";
+import type { WindyCase } from "../model/loadRows.ts";
 import { outwardRad, spansAtPole } from "./geometry.ts";
 import type { Pull } from "./guyShares.ts";
 import { type FactorOfLoad, loadFactorFor, windFactorFor } from "./loadFactors.ts";

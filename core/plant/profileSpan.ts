@@ -1,10 +1,5 @@
-import {
-  type ClearanceCase,
-  type ClearanceSurface,
-  clearanceCases,
-  type FurtherCase,
-  furtherCases,
-} from "../model/catalogueRows.ts";
+import { type ClearanceCase, type ClearanceSurface, clearanceCases } from "../model/clearanceRows.ts";
+import { type FurtherCase, furtherCases } from "../model/loadRows.ts";
 import type { Attachment, Crossing, Structure } from "../model/tables.ts";
 import { clearanceLimitFor } from "./clearance.ts";
 import { groundAtM, groundLine } from "./groundLine.ts";

@@ -1,4 +1,4 @@
-import type { ClearanceCase, ClearanceSurface } from "../model/catalogueRows.ts";
+import type { ClearanceCase, ClearanceSurface } from "../model/clearanceRows.ts";
 import type { ClearanceLimit } from "../model/tables.ts";
 import { bindingCases, type Clearance, crossingClearance, groundClearance } from "./clearance.ts";
 import { defineQuery } from "./plant.ts";

@@ -1,4 +1,4 @@
-import { type StrengthCase, strengthCases } from "../model/catalogueRows.ts";
+import { type StrengthCase, strengthCases } from "../model/loadRows.ts";
 import type { Settings, StrengthLimit } from "../model/tables.ts";
 import { inExtremeWind, underExtremeIce, withWorker } from "./furtherStates.ts";
 import type { Plant } from "./plant.ts";

@@ -1,4 +1,4 @@
-import type { ClearanceSurface } from "../model/catalogueRows.ts";
+import type { ClearanceSurface } from "../model/clearanceRows.ts";
 import type { ClearanceLimit, Structure } from "../model/tables.ts";
 import {
   type BindingCase,

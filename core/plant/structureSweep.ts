@@ -1,4 +1,4 @@
-import { type WindyCase, windyCases } from "../model/catalogueRows.ts";
+import { type WindyCase, windyCases } from "../model/loadRows.ts";
 import { blowOutM } from "./blowOut.ts";
 import { lineHeight } from "./lineHeight.ts";
 import type { Plant } from "./plant.ts";

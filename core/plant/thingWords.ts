@@ -1,4 +1,4 @@
-import type { DropSurface } from "../model/catalogueRows.ts";
+import type { DropSurface } from "../model/clearanceRows.ts";
 import type { Attachment } from "../model/tables.ts";
 
 const kindWordsOf: Readonly<Record<Attachment["kind"], string>> = {

@@ -1,4 +1,4 @@
-import type { WindyCase } from "../model/catalogueRows.ts";
+import type { WindyCase } from "../model/loadRows.ts";
 import { type LineLoad, type LineLoadCase, lineLoad } from "../strand/lineLoad.ts";
 import { pascalsAtOneMetrePerSecond } from "../strand/windPressure.ts";
 import { extremeLoadCase } from "./extremeWeather.ts";

@@ -1,4 +1,4 @@
-import { type ClearanceSurface, clearanceCases } from "../model/catalogueRows.ts";
+import { type ClearanceSurface, clearanceCases } from "../model/clearanceRows.ts";
 import { bindingCases, type Clearance } from "../plant/clearance.ts";
 import type { Plant } from "../plant/plant.ts";
 import { caseWords } from "./caseWords.ts";

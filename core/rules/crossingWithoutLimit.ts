@@ -1,4 +1,4 @@
-import { clearanceCases } from "../model/catalogueRows.ts";
+import { clearanceCases } from "../model/clearanceRows.ts";
 import { clearanceLimitFor } from "../plant/clearance.ts";
 import { spanName } from "../plant/names.ts";
 import { surfaceWords } from "../plant/thingWords.ts";

@@ -1,4 +1,4 @@
-import { furtherCases } from "../model/catalogueRows.ts";
+import { furtherCases } from "../model/loadRows.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { ProfileWay } from "../plant/profile.ts";
 import type { Book, Draft, Drawn } from "./book.ts";

@@ -1,5 +1,5 @@
 import { Maximize, X } from "lucide-react";
-import { furtherCases } from "../../core/model/catalogueRows.ts";
+import { furtherCases } from "../../core/model/loadRows.ts";
 import type { Profile } from "../../core/plant/profile.ts";
 import { profileCases } from "../../core/plant/profileSpan.ts";
 import { actionOf, perform } from "../app/actions.ts";

@@ -1,4 +1,4 @@
-import { furtherCases } from "../../core/model/catalogueRows.ts";
+import { furtherCases } from "../../core/model/loadRows.ts";
 import { type ProfileStep, stepStationM } from "../../core/plant/profile.ts";
 import { type ProfileCase, type ProfileWire, profileCases } from "../../core/plant/profileSpan.ts";
 import type { Pen } from "../canvas/paint.ts";

@@ -7,7 +7,7 @@ import { readGeojson } from "../../core/exchange/readGeojson.ts";
 import { addressKey } from "../../core/exchange/unitAddress.ts";
 import { writeCsv } from "../../core/exchange/writeCsv.ts";
 import { writeGeojson } from "../../core/exchange/writeGeojson.ts";
-import { dropSurfaces, lineSurfaces } from "../../core/model/catalogueRows.ts";
+import { dropSurfaces, lineSurfaces } from "../../core/model/clearanceRows.ts";
 import type { Route } from "../../core/model/route.ts";
 import { type LivingUnit, type Pole, tables } from "../../core/model/tables.ts";
 import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";

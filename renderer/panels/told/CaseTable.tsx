@@ -1,5 +1,5 @@
 import type { FigureRef } from "../../../core/explain/explanation.ts";
-import { type ClearanceCase, clearanceCases } from "../../../core/model/catalogueRows.ts";
+import { type ClearanceCase, clearanceCases } from "../../../core/model/clearanceRows.ts";
 import type { Clearance } from "../../../core/plant/clearance.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import type { UnitSystem } from "../../../core/units/unitSystem.ts";

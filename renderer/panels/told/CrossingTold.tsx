@@ -1,5 +1,5 @@
 import { basisWords } from "../../../core/explain/basisWords.ts";
-import type { ClearanceCase } from "../../../core/model/catalogueRows.ts";
+import type { ClearanceCase } from "../../../core/model/clearanceRows.ts";
 import type { ClearanceLimit } from "../../../core/model/tables.ts";
 import { clearanceLimitFor, crossingClearance } from "../../../core/plant/clearance.ts";
 import { spanName } from "../../../core/plant/names.ts";

@@ -1,4 +1,4 @@
-import { windyCases } from "../../../core/model/catalogueRows.ts";
+import { windyCases } from "../../../core/model/loadRows.ts";
 import { farPoleId, spansAtPole } from "../../../core/plant/geometry.ts";
 import { lineOnPole } from "../../../core/plant/poleLoad.ts";
 import { poleSeparation } from "../../../core/plant/separation.ts";

@@ -1,4 +1,4 @@
-import { windyCases } from "../../../core/model/catalogueRows.ts";
+import { windyCases } from "../../../core/model/loadRows.ts";
 import { cablesInSpan } from "../../../core/plant/cablePath.ts";
 import { spanSeparations } from "../../../core/plant/separation.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";

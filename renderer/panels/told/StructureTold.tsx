@@ -1,5 +1,5 @@
 import { basisWords } from "../../../core/explain/basisWords.ts";
-import type { ClearanceCase, ClearanceSurface } from "../../../core/model/catalogueRows.ts";
+import type { ClearanceCase, ClearanceSurface } from "../../../core/model/clearanceRows.ts";
 import { clearanceLimitFor } from "../../../core/plant/clearance.ts";
 import { spanName } from "../../../core/plant/names.ts";
 import { structureClearance, structureSurfaces, undersideClearance } from "../../../core/plant/structureClearance.ts";

@@ -1,10 +1,5 @@
-import {
-  type ClearanceCase,
-  clearanceCases,
-  furtherCases,
-  type StrengthCase,
-  strengthCases,
-} from "../../../core/model/catalogueRows.ts";
+import { type ClearanceCase, clearanceCases } from "../../../core/model/clearanceRows.ts";
+import { furtherCases, type StrengthCase, strengthCases } from "../../../core/model/loadRows.ts";
 import { spanName } from "../../../core/plant/names.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { spanClearance } from "../../../core/plant/spanClearance.ts";

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { explain } from "../../../core/explain/explain.ts";
 import type { FigureRef } from "../../../core/explain/explanation.ts";
 import { figureOfText, figureText } from "../../../core/explain/figureText.ts";
-import { clearanceCases } from "../../../core/model/catalogueRows.ts";
+import { clearanceCases } from "../../../core/model/clearanceRows.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { outsidePaper, overlaps } from "../../../core/sheets/overlaps.ts";
 import { composeWorksheets } from "../../../core/sheets/worksheets.ts";
