@@ -49,7 +49,7 @@ export function actionOf(id: string): Action {
 
 /** Runs an action, or says why it cannot; one asked for while an edit is being answered sees what that edit made. */
 export async function perform(session: Session, wanted: Action): Promise<void> {
-  while (session.view.getState().isBusy) await untilAnswered(session);
+  while (!wanted.isAtOnce && session.view.getState().isBusy) await untilAnswered(session);
   const reason = wanted.blocked(session);
   if (reason !== null) return tell(session, reason);
   const { blocked, run, isRepeatable } = wanted;

@@ -26,6 +26,36 @@ test("an address typed with a slip is first, and Enter chooses and shows it", as
   expect(await visibleIds(page)).toContain(unit.id);
 });
 
+test("what is typed behind its key while an edit is being answered is sought, and asks nothing of the diagram", async () => {
+  const { page, session } = opened();
+  const [terminal] = session.route().terminal.values();
+  const [unit] = [...session.route().livingUnit.values()].slice(-1);
+  if (!terminal || !unit) throw new Error("the demo route has no terminal or no living unit");
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type(`Terminal ${terminal.name}`);
+  await page.keyboard.press("Enter");
+  await expect.poll(() => selection(page)).toEqual([terminal.id]);
+  await page.locator("[data-diagram]").focus();
+
+  let answer = (): void => {};
+  const mayAnswer = new Promise<void>((resolve) => {
+    answer = resolve;
+  });
+  await page.route("**/call/edit.run", async (route) => {
+    await mayAnswer;
+    await route.continue();
+  });
+  await page.keyboard.press("i");
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type(unit.address);
+  expect(await field().inputValue()).toBe(unit.address);
+  answer();
+  await expect.poll(() => session.route().terminal.get(terminal.id)?.pinned).toBe(true);
+  await page.keyboard.press("Enter");
+  await expect.poll(() => selection(page)).toEqual([unit.id]);
+  expect(session.history().undo).toMatch(/^Pin terminal/);
+});
+
 test("what was last gone to comes first when the finder is opened again", async () => {
   const { page, session } = opened();
   const [terminal] = [...session.route().terminal.values()].slice(-1);

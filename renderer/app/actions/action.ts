@@ -20,6 +20,8 @@ export type Action = {
   readonly topic: string;
   /** True where its key works in fields too. */
   readonly isEverywhere?: boolean;
+  /** True where it does not wait for an edit to be answered: what is typed right behind its key belongs to it, not to the diagram. */
+  readonly isAtOnce?: boolean;
   /** Whether the bar shows the name beside the icon. */
   readonly isWritten: boolean;
   /** True where it can be done again to what is chosen then. */
