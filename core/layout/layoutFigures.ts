@@ -1,11 +1,10 @@
-import { marginToMaxDb } from "../fiber/lossBudget.ts";
 import { strengthCases } from "../model/loadRows.ts";
 import { passingCost } from "../plant/dropPassing.ts";
 import { dropRunM } from "../plant/dropView.ts";
 import type { LayoutFigures } from "../plant/layoutCompare.ts";
 import { standingRecord } from "../plant/layoutStanding.ts";
+import { lightMargin } from "../plant/lightMargin.ts";
 import type { Plant } from "../plant/plant.ts";
-import { lossWithMarginDb, portLight } from "../plant/portLight.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { stateIn } from "../plant/strength.ts";
 import { portCounts, terminalHang } from "../plant/terminalView.ts";
@@ -60,10 +59,8 @@ function worstStrandFrac(plant: Plant): number | null {
 
 function leastLightDb(plant: Plant): number | null {
   const left = [...plant.route().drop.keys()].flatMap((id) => {
-    const light = portLight(plant, id);
-    if (light.kind === "unknown") return [];
-    const { maxLossDb } = plant.rowOf("opticalClass", light.opticalClassId);
-    return [marginToMaxDb(lossWithMarginDb(plant, light), maxLossDb)];
+    const margin = lightMargin(plant, id);
+    return margin.kind === "known" ? [margin.worstDb] : [];
   });
   return left.length === 0 ? null : least(left);
 }

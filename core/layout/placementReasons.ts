@@ -1,9 +1,8 @@
 import type { LivingUnit, UnservedUnit } from "../model/tables.ts";
 import { cablesInSpan } from "../plant/cablePath.ts";
-import { forbiddenOver } from "../plant/dropPassing.ts";
+import { forbiddenOver, passedWords } from "../plant/dropPassing.ts";
 import { farPoleId, type Point, planeDistanceM, spansAtPole } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import { surfaceWords } from "../plant/thingWords.ts";
 import type { RefusedPoint } from "./hangingPoints.ts";
 import type { NearIndex } from "./nearIndex.ts";
 import type { Site } from "./sites.ts";
@@ -70,8 +69,7 @@ export function whyUnserved(
     const barred = within.sites.map((site) => forbiddenOver(plant, site, unit));
     const [first] = barred;
     if (first && !barred.includes(null)) {
-      const what = first.name === "" ? surfaceWords(first.surface) : `${first.name} (${surfaceWords(first.surface)})`;
-      const reason = `Every drop within reach would pass over what no drop may: ${what}.`;
+      const reason = `Every drop within reach would pass over what no drop may: ${passedWords(first)}.`;
       return { livingUnitId, kind: "crossing", reason };
     }
     const reason = `Every terminal that could hang within drop reach is full: ${within.full}.`;

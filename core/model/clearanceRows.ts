@@ -4,8 +4,8 @@ import { amount, basisFields, id, label, positive, reference } from "./fields.ts
 /**
  * What the line may pass over: what a crossing is, and what open ground counts as. Sailing water and the launching areas beside it go by
  * acres: under 20, to 200, to 2000, and more where no figure stands. A driveway may be a parking lot or an alley, a homeDriveway is of a
- * dwelling. Along a street or road the line hangs within the right of way and
- * not over the travelled way; at a roadside no vehicle is likely to pass under.
+ * dwelling. Along a street or road the line hangs within the right of way and not over the travelled way; at a roadside no vehicle is
+ * likely to pass under.
  */
 export const lineSurfaces = [
   "road",

@@ -2,6 +2,7 @@ import type { DropSurface } from "../model/clearanceRows.ts";
 import type { DropPassing, LivingUnit } from "../model/tables.ts";
 import { type Point, planeDistanceM, pointOnSpan, segmentsCross, spanEnds } from "./geometry.ts";
 import { defineQuery, defineSteadyQuery, type Plant } from "./plant.ts";
+import { surfaceWords } from "./thingWords.ts";
 
 /** Something a drop passes over, under a row of the catalogue that says whether it may. */
 export type Passed = {
@@ -75,6 +76,11 @@ export function passedOver(plant: Plant, from: Point, unit: LivingUnit): readonl
 /** What is passed that must not be; null where a drop may go this way. */
 export function forbiddenOver(plant: Plant, from: Point, unit: LivingUnit): Passed | null {
   return passedOver(plant, from, unit).find(({ rule }) => rule.passing === "forbidden") ?? null;
+}
+
+/** What is passed in a sentence: "Mill Road (road)", or "road" where it has no name. */
+export function passedWords({ name, surface }: Passed): string {
+  return name === "" ? surfaceWords(surface) : `${name} (${surfaceWords(surface)})`;
 }
 
 /** Price of a drop from a place to a living unit beside its cable: what it passes over. */

@@ -1,4 +1,4 @@
-import { forbiddenOver } from "../plant/dropPassing.ts";
+import { forbiddenOver, passedWords } from "../plant/dropPassing.ts";
 import { terminalHang } from "../plant/terminalView.ts";
 import { nearestSparePort } from "./portFix.ts";
 import { catalogueBasis, type Rule, routeItself } from "./rule.ts";
@@ -16,8 +16,7 @@ export const dropOverForbidden: Rule = {
     const unit = plant.rowOf("livingUnit", livingUnitId);
     const passed = forbiddenOver(plant, terminalHang(plant, terminalId), unit);
     if (!passed) return;
-    const word = passed.surface.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-    const what = passed.name === "" ? `the ${word}` : `${passed.name} (${word})`;
+    const what = `${passed.name === "" ? "the " : ""}${passedWords(passed)}`;
     const other = nearestSparePort(plant, unit);
     yield {
       subjects: [
