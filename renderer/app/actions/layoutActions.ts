@@ -1,4 +1,4 @@
-import { ChartGantt, Scale } from "lucide-react";
+import { ChartGantt, Columns2 } from "lucide-react";
 import { whatIfWords } from "../../layout/whatIfWords.ts";
 import { layoutWords } from "../../layout/words.ts";
 import { type Action, action, beyondDiagram } from "./action.ts";
@@ -21,7 +21,7 @@ export const layoutActions: readonly Action[] = [
   action("whatIf", {
     name: (s) => (s.view.getState().isWhatIfOpen ? whatIfWords.hide : whatIfWords.show),
     keys: ["W"],
-    icon: Scale,
+    icon: Columns2,
     blocked: beyondDiagram,
     run: (s) => s.view.setState((state) => ({ isWhatIfOpen: !state.isWhatIfOpen })),
   }),
