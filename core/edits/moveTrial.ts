@@ -2,10 +2,10 @@ import { routeWith } from "../layout/rowSet.ts";
 import type { Route } from "../model/route.ts";
 import type { RowChange } from "../model/rowChange.ts";
 import type { Drop } from "../model/tables.ts";
-import { planeDistanceM } from "../plant/geometry.ts";
+import { runToM } from "../plant/dropView.ts";
 import { lightMargin } from "../plant/lightMargin.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
-import { portCounts, terminalHang } from "../plant/terminalView.ts";
+import { portCounts } from "../plant/terminalView.ts";
 import { invert } from "./change.ts";
 import { movedDrops } from "./commands/dropsMove.ts";
 
@@ -59,7 +59,7 @@ export function openMoveTrials(route: Route, dropIds: readonly string[]): (termi
     const { name } = plant.rowOf("terminal", terminalId);
     if (coming.length === 0) return refused(`Terminal ${name} serves them already.`);
     const { dropReachM } = plant.settings();
-    const runsM = coming.map((one) => runTo(plant, one, terminalId));
+    const runsM = coming.map((one) => runToM(plant, one.livingUnitId, terminalId));
     const beyond = coming[runsM.findIndex((one) => one > dropReachM)];
     if (beyond) {
       const { address } = plant.rowOf("livingUnit", beyond.livingUnitId);
@@ -67,7 +67,7 @@ export function openMoveTrials(route: Route, dropIds: readonly string[]): (termi
     }
     const asked = movedDrops(plant, dropIds, terminalId);
     if (!asked.ok) return refused(asked.fault.what);
-    const changesM = coming.map((one, index) => (runsM[index] ?? 0) - runTo(plant, one, one.terminalId));
+    const changesM = coming.map((one, index) => (runsM[index] ?? 0) - runToM(plant, one.livingUnitId, one.terminalId));
     const prices = coming.map((one) => plant.rowOf("dropType", one.dropTypeId).costPerM);
     const ids = [...new Set([terminalId, ...coming.map((one) => one.terminalId)])];
     const before = new Map(ids.map((id) => [id, portCounts(plant, id).used]));
@@ -100,10 +100,6 @@ function tried<T>(plant: Plant, route: Route, rows: readonly RowChange[], look: 
   } finally {
     plant.advance(route, invert({ label: "", author: "", atIso: "", rows }).rows);
   }
-}
-
-function runTo(plant: Plant, { livingUnitId }: Drop, terminalId: string): number {
-  return planeDistanceM(terminalHang(plant, terminalId), plant.rowOf("livingUnit", livingUnitId));
 }
 
 /** The least margins over drops; null where one has no light. */

@@ -1,5 +1,4 @@
 import type { LivingUnit } from "../model/tables.ts";
-import { cablePath } from "../plant/cablePath.ts";
 import { forbiddenOver, passingCost } from "../plant/dropPassing.ts";
 import { planeDistanceM } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
@@ -108,11 +107,9 @@ function hungNow(plant: Plant, present: PresentLayout): Hung[] {
   return plant.all("terminal").flatMap((id): Hung[] => {
     const { cableId, spanId, offsetM, terminalModelId, reason } = plant.rowOf("terminal", id);
     if (!present.cableIds.includes(cableId)) return [];
-    const { poleId, eastM, northM } = terminalPlace(plant, id);
-    const step = cablePath(plant, cableId).steps.find((one) => one.spanId === spanId);
-    const stationM = step ? step.startM + (step.reversed ? step.lengthM - offsetM : offsetM) : 0;
+    const { poleId, eastM, northM, stationM } = terminalPlace(plant, id);
     const terminalId = present.stays(id) ? id : null;
-    const site = { eastM, northM, cableId, spanId, poleId, offsetM, stationM, terminalId, loads: [] };
+    const site = { eastM, northM, cableId, spanId, poleId, offsetM, stationM: stationM ?? 0, terminalId, loads: [] };
     return [{ site, terminalModelId, unitIds: unitsAt.get(id) ?? [], reason }];
   });
 }

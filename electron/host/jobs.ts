@@ -4,6 +4,7 @@ import { routeWith } from "../../core/layout/rowSet.ts";
 import { type Layout, runLayout } from "../../core/layout/runLayout.ts";
 import { ok, type Result } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
+import type { LimitedWatch } from "../../core/placement/limitedWatch.ts";
 import type { LayoutFigures } from "../../core/plant/layoutCompare.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import type { Finding } from "../../core/rules/finding.ts";
@@ -64,18 +65,11 @@ type Job<N extends JobName> = (
 
 const jobs: { readonly [N in JobName]: Job<N> } = {
   async layout({ route, limits }, onProgress, { isStopped }) {
-    onProgress({ doneCount: 0, totalCount: 1, words: "placing terminals" });
-    const searched = runLayout(route, { search: placementWatch(limits, isStopped, onProgress) });
-    // A line is strung with cables that carry what the quick layout asks: a cheaper one that asks more fibers is no gain.
-    const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
-    return lacksFibers ? runLayout(route) : searched;
+    return searchedLayout(route, {}, placementWatch(limits, isStopped, onProgress), onProgress);
   },
   async trial({ route, other, modelIds, limits }, onProgress, { isStopped }) {
-    onProgress({ doneCount: 0, totalCount: 1, words: "placing terminals" });
     const models = modelIds === null ? {} : { modelIds };
-    const searched = runLayout(other, { search: placementWatch(limits, isStopped, onProgress), ...models });
-    const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
-    const laid = lacksFibers ? runLayout(other, models) : searched;
+    const laid = searchedLayout(other, models, placementWatch(limits, isStopped, onProgress), onProgress);
     if (!laid.ok) return laid;
     return ok({
       present: layoutFigures(openPlant(route)),
@@ -109,6 +103,20 @@ function partOf(set: DrawingSet, numbers: readonly string[]): DrawingSet {
     .filter((one) => numbers.includes(one.number))
     .map((one) => ({ ...one, links: one.links.filter((link) => numbers.includes(link.to)) }));
   return { ...set, sheets };
+}
+
+/** The cheapest layout found under a watch. */
+function searchedLayout(
+  route: Route,
+  models: { readonly modelIds?: readonly string[] },
+  search: LimitedWatch,
+  onProgress: (progress: Progress) => void,
+): Result<Layout> {
+  onProgress({ doneCount: 0, totalCount: 1, words: "placing terminals" });
+  const searched = runLayout(route, { search, ...models });
+  // A line is strung with cables that carry what the quick layout asks: a cheaper one that asks more fibers is no gain.
+  const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
+  return lacksFibers ? runLayout(route, models) : searched;
 }
 
 /** Does a job in this thread. */

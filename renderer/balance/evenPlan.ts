@@ -1,7 +1,7 @@
 import { evenDrops } from "../../core/layout/evenDrops.ts";
-import { planeDistanceM } from "../../core/plant/geometry.ts";
+import { runToM } from "../../core/plant/dropView.ts";
 import type { Plant } from "../../core/plant/plant.ts";
-import { portCounts, terminalHang } from "../../core/plant/terminalView.ts";
+import { portCounts } from "../../core/plant/terminalView.ts";
 
 /** What evening out would come to. */
 export type EvenPlan = {
@@ -25,12 +25,9 @@ export function evenPlan(plant: Plant, terminalIds: readonly string[], extraDrop
   let runChangeM = 0;
   for (const one of moved) {
     const before = plant.rowOf("drop", one.id);
-    const unit = plant.rowOf("livingUnit", one.livingUnitId);
     add(before.terminalId, -1);
     add(one.terminalId, 1);
-    runChangeM +=
-      planeDistanceM(terminalHang(plant, one.terminalId), unit) -
-      planeDistanceM(terminalHang(plant, before.terminalId), unit);
+    runChangeM += runToM(plant, one.livingUnitId, one.terminalId) - runToM(plant, one.livingUnitId, before.terminalId);
   }
   const fillOf = (count: (id: string, used: number) => number): readonly [number, number] => {
     const fills = terminalIds.map((id) => {

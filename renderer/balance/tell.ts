@@ -1,9 +1,8 @@
 import type { FillChange, LeastLight, MoveTrial } from "../../core/edits/moveTrial.ts";
 import { terminalBalance } from "../../core/plant/balance.ts";
-import { dropRunM } from "../../core/plant/dropView.ts";
-import { planeDistanceM } from "../../core/plant/geometry.ts";
+import { dropRunM, runToM } from "../../core/plant/dropView.ts";
 import type { Plant } from "../../core/plant/plant.ts";
-import { portCounts, terminalHang } from "../../core/plant/terminalView.ts";
+import { portCounts } from "../../core/plant/terminalView.ts";
 import { formatLength } from "../../core/units/formatLength.ts";
 import { formatLossDb } from "../../core/units/formatLossDb.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
@@ -91,8 +90,7 @@ export function awayWords(
 ): { readonly isBarred: boolean; readonly told: string } {
   const coming = dropIds.map((id) => plant.rowOf("drop", id)).filter((one) => one.terminalId !== terminalId);
   if (coming.length === 0) return { isBarred: true, told: words.isThere };
-  const hang = terminalHang(plant, terminalId);
-  const runM = Math.max(...coming.map((one) => planeDistanceM(hang, plant.rowOf("livingUnit", one.livingUnitId))));
+  const runM = Math.max(...coming.map((one) => runToM(plant, one.livingUnitId, terminalId)));
   const length = formatLength(runM, units, "drop");
   if (runM > plant.settings().dropReachM) return { isBarred: true, told: words.tooFar(length) };
   const { spare } = portCounts(plant, terminalId);
