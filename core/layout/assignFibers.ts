@@ -15,6 +15,8 @@ export type FiberNeed = {
   /** From the cable's feed end, m. */
   readonly stationM: number;
   readonly splitterCount: number;
+  /** Terminals of one chain share a fiber; null where each splitter asks for its own. */
+  readonly chain: string | null;
 };
 
 /** A fiber given: cut at a terminal for its splitter, or spliced through to a lateral's fiber. */
@@ -54,10 +56,13 @@ type Opening = {
   readonly fiberCount: number;
   readonly give: (fibers: readonly number[]) => readonly GivenFiber[];
   readonly keys: readonly string[];
+  /** Those that go without where this many fibers lack. */
+  readonly without: (lackingCount: number) => readonly string[];
 };
 
 /**
- * Fibers for terminals and laterals: per cable from the far end, so that no fiber is cut upstream of where it is used.
+ * Fibers for terminals, chains of taps and laterals: per cable from the far end, so that no fiber is cut upstream of where it is used. A
+ * chain takes its fiber out where its last terminal hangs.
  *
  * @param cableIds  cables to work on, from the hub outwards
  * @param fixed     uses that stay, of any cable
@@ -76,7 +81,15 @@ export function assignFibers(
   const keysOf = new Map<string, readonly string[]>();
   const short: ShortCable[] = [];
   for (const cableId of cableIds.toReversed()) {
-    const own = (needsOf.get(cableId) ?? []).map(terminalOpening);
+    const needed = needsOf.get(cableId) ?? [];
+    const chains = groupBy(
+      needed.filter((one) => one.chain !== null),
+      (one) => one.chain ?? "",
+    );
+    const own = [
+      ...needed.filter((one) => one.chain === null).map(terminalOpening),
+      ...[...chains.values()].map(chainOpening),
+    ];
     const laterals = lateralsOf(plant, cableId)
       .filter((id) => working.has(id))
       .map((id) => lateralOpening(plant, id, givenOf.get(id) ?? [], fixedOf.get(id) ?? [], keysOf.get(id) ?? []))
@@ -111,7 +124,7 @@ function giveAlong(plant: Plant, cableId: string, openings: readonly Opening[], 
   for (const opening of openings) {
     const fibers = taker.take(opening.fiberCount);
     if (fibers) given.push(...opening.give(fibers));
-    else keys.push(...opening.keys.slice(taker.leftCount() - opening.fiberCount));
+    else keys.push(...opening.without(opening.fiberCount - taker.leftCount()));
   }
   return { given, keys };
 }
@@ -121,6 +134,7 @@ function terminalOpening(need: FiberNeed): Opening {
     stationM: need.stationM,
     fiberCount: need.splitterCount,
     keys: [need.key],
+    without: () => [need.key],
     give: (fibers) =>
       fibers.map((fiber, index) => ({
         to: "terminal",
@@ -129,6 +143,21 @@ function terminalOpening(need: FiberNeed): Opening {
         key: need.key,
         position: index + 1,
       })),
+  };
+}
+
+/** One fiber for terminals one behind the other; where it lacks, all of them go without. */
+function chainOpening(chain: readonly FiberNeed[]): Opening {
+  const keys = chain.map((one) => one.key);
+  return {
+    stationM: Math.max(...chain.map((one) => one.stationM)),
+    fiberCount: 1,
+    keys,
+    without: () => keys,
+    give: (fibers) =>
+      fibers.flatMap((fiber) =>
+        chain.map(({ cableId, key }) => ({ to: "terminal" as const, cableId, fiber, key, position: 1 })),
+      ),
   };
 }
 
@@ -142,11 +171,12 @@ function lateralOpening(
 ): Opening {
   const closure = plant.rowOf("closure", plant.rowOf("cable", lateralCableId).fromClosureId ?? "");
   const lit = fixed.filter((one) => one.purpose === "terminal" || one.purpose === "lateral");
-  const lateralFibers = [...given, ...lit].map((one) => one.fiber).sort((a, b) => a - b);
+  const lateralFibers = [...new Set([...given, ...lit].map((one) => one.fiber))].sort((a, b) => a - b);
   return {
     stationM: stationM(plant, closure.cableId, closure.spanId, closure.offsetM) ?? 0,
     fiberCount: lateralFibers.length,
     keys,
+    without: (lackingCount) => keys.slice(-lackingCount),
     give: (fibers) =>
       fibers.flatMap((fiber, index): GivenFiber[] => {
         const lateralFiber = lateralFibers[index];

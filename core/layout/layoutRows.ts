@@ -87,10 +87,11 @@ export function fiberUseRowsOf(
   terminals: readonly TerminalRows[],
   given: readonly GivenFiber[],
 ): FiberUse[] {
-  const fixedIds = new Set(present.fixedUses.map((one) => one.id));
+  const ids = new Set(present.fixedUses.map((one) => one.id));
   return given.map((one): FiberUse => {
     const { cableId, fiber } = one;
-    const id = freeId(`fiber-${cableId}-${fiber}`, fixedIds);
+    const id = freeId(`fiber-${cableId}-${fiber}`, ids);
+    ids.add(id);
     const none = { terminalId: null, splitterId: null, closureId: null, lateralCableId: null, lateralFiber: null };
     if (one.to === "lateral") {
       const { closureId, lateralCableId, lateralFiber } = one;

@@ -2,13 +2,13 @@ import type { Plant } from "../plant/plant.ts";
 import { splittersOf } from "../plant/terminalView.ts";
 import { assignFibers, type FiberNeed, type FiberPlan, type ShortCable } from "./assignFibers.ts";
 import { smallestCableFor } from "./cableFit.ts";
+import type { FedTerminal } from "./chainTaps.ts";
 import type { Unserved } from "./placementReasons.ts";
-import type { PlacedTerminal } from "./placeTerminals.ts";
 import type { PresentLayout } from "./presentLayout.ts";
 
 /** The terminals that can be lit, their fibers, and the units that lost their terminal because a cable is too small. */
 export type LitTerminals = {
-  readonly placed: readonly PlacedTerminal[];
+  readonly placed: readonly FedTerminal[];
   readonly plan: FiberPlan;
   /** Fibers asked of each cable, opening by opening from the far end, before any terminal was given up. */
   readonly asked: FiberPlan["openings"];
@@ -20,7 +20,7 @@ export type LitTerminals = {
  *
  * The plan calls a terminal by its position among the placed ones given back.
  */
-export function lightTerminals(plant: Plant, present: PresentLayout, placed: readonly PlacedTerminal[]): LitTerminals {
+export function lightTerminals(plant: Plant, present: PresentLayout, placed: readonly FedTerminal[]): LitTerminals {
   const lit = new Set(present.fixedUses.flatMap((one) => one.terminalId ?? []));
   const whole = planFor(plant, present, placed, lit);
   const unserved: Unserved[] = [];
@@ -40,22 +40,22 @@ export function lightTerminals(plant: Plant, present: PresentLayout, placed: rea
 function planFor(
   plant: Plant,
   present: PresentLayout,
-  placed: readonly PlacedTerminal[],
+  placed: readonly FedTerminal[],
   lit: ReadonlySet<string>,
 ): FiberPlan {
-  const needs = placed.flatMap(({ site, terminalModelId }, position): FiberNeed[] => {
+  const needs = placed.flatMap(({ site, terminalModelId, chain }, position): FiberNeed[] => {
     if (site.terminalId !== null && lit.has(site.terminalId)) return [];
     const splitterCount =
       site.terminalId === null
         ? plant.rowOf("terminalModel", terminalModelId).splitterCount
         : splittersOf(plant, site.terminalId).length;
-    return [{ key: String(position), cableId: site.cableId, stationM: site.stationM, splitterCount }];
+    return [{ key: String(position), cableId: site.cableId, stationM: site.stationM, splitterCount, chain }];
   });
   return assignFibers(plant, present.fiberCableIds, needs, present.fixedUses);
 }
 
-function lostTo(plan: FiberPlan, placed: readonly PlacedTerminal[]): ReadonlyMap<PlacedTerminal, ShortCable> {
-  const lost = new Map<PlacedTerminal, ShortCable>();
+function lostTo(plan: FiberPlan, placed: readonly FedTerminal[]): ReadonlyMap<FedTerminal, ShortCable> {
+  const lost = new Map<FedTerminal, ShortCable>();
   for (const short of plan.short) {
     for (const key of short.keys) {
       const terminal = placed[Number(key)];

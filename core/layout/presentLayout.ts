@@ -1,5 +1,6 @@
 import type { Drop, FiberUse, LivingUnit, Slack, Splitter, Terminal } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
+import { isTapChain } from "../plant/taps.ts";
 import { splittersOf } from "../plant/terminalView.ts";
 import { parentCableId } from "./cableOrder.ts";
 import type { Stays } from "./hangingPoints.ts";
@@ -95,13 +96,17 @@ function fixedUsesOf(
       : !asked.has(plant.rowOf("terminal", use.terminalId).cableId);
   };
   const fixed = uses.filter(isHeld);
-  const claimed = new Set(fixed.map((one) => `${one.cableId} ${one.fiber}`));
+  const claimed = new Map<string, FiberUse[]>();
+  const claimedAt = (one: FiberUse) => claimed.get(`${one.cableId} ${one.fiber}`) ?? [];
+  const claim = (one: FiberUse) => claimed.set(`${one.cableId} ${one.fiber}`, [...claimedAt(one), one]);
+  fixed.forEach(claim);
   for (const terminalId of plant.all("terminal")) {
     const { cableId } = plant.rowOf("terminal", terminalId);
     if (!asked.has(cableId) || !stays(terminalId)) continue;
     const own = plant.where("fiberUse", "terminalId", terminalId).map((id) => plant.rowOf("fiberUse", id));
-    if (!lightsAll(plant, terminalId, own) || own.some((one) => claimed.has(`${one.cableId} ${one.fiber}`))) continue;
-    for (const one of own) claimed.add(`${one.cableId} ${one.fiber}`);
+    const isFree = own.every((one) => claimedAt(one).length === 0 || isTapChain(plant, [...claimedAt(one), one]));
+    if (!lightsAll(plant, terminalId, own) || !isFree) continue;
+    own.forEach(claim);
     fixed.push(...own);
   }
   return fixed;

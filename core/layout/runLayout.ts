@@ -7,7 +7,9 @@ import { passingCost } from "../plant/dropPassing.ts";
 import { planeDistanceM } from "../plant/geometry.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { cablesFromHub } from "./cableOrder.ts";
+import { chainable, chainTaps } from "./chainTaps.ts";
 import { feedRowsOf } from "./feedRows.ts";
+import { hubLight } from "./hubLight.ts";
 import { recordRowsOf } from "./layoutRecord.ts";
 import { dropRowsOf, fiberUseRowsOf, type TerminalRows, terminalRowsOf } from "./layoutRows.ts";
 import { type LitTerminals, lightTerminals } from "./lightTerminals.ts";
@@ -72,8 +74,9 @@ export function runLayout(
   const unknown = options.cableIds?.find((id) => !all.includes(id));
   if (unknown !== undefined) return noSuchCable(plant, unknown);
   if (all.length === 0) return noCable();
-  const { sparePortCount } = plant.settings();
-  const models = [...route.terminalModel.values()].filter((one) => options.modelIds?.includes(one.id) ?? true);
+  const { sparePortCount, deadLength } = plant.settings();
+  const offered = [...route.terminalModel.values()].filter((one) => options.modelIds?.includes(one.id) ?? true);
+  const models = deadLength === "chained" ? chainable(plant, offered) : offered;
   if (!models.some((one) => one.portCount > sparePortCount)) return noModel(sparePortCount);
 
   const present = presentLayout(
@@ -82,19 +85,23 @@ export function runLayout(
     options.cableIds ? all.filter((id) => options.cableIds?.includes(id)) : all,
   );
   const search = options.search ?? null;
-  const { placed, unserved, costBound, isProven } = place(plant, present, { search, models, mix: options.mix ?? null });
-  const lit = lightTerminals(plant, present, placed);
+  const { placed, unserved, ...found } = place(plant, present, { search, models, mix: options.mix ?? null });
+  const hub = deadLength === "chained" ? hubLight(plant) : null;
+  const fed = hub ? chainTaps(plant, present, placed, models, hub) : placed.map((one) => ({ ...one, chain: null }));
+  const lit = lightTerminals(plant, present, fed);
   const terminals = terminalRowsOf(plant, present, lit.placed);
   const laid = rowsOf(plant, present, terminals, lit);
   const left = [...unserved, ...lit.unserved].sort((a, b) => compareNatural(a.livingUnitId, b.livingUnitId));
   const cost = costOf(plant, lit.placed);
+  // A tap may cost more than the model its place was chosen for: the bound is that of the cheaper one.
+  const isProven = found.isProven && costOf(plant, fed) <= costOf(plant, placed);
   const summary: LayoutSummary = {
     ...countPorts(plant, present, terminals),
     fiberUseCount: lit.plan.given.length + present.fixedUses.length,
     addedFeedCount: laid.addedFeedCount,
     unservedCount: left.length,
     cost,
-    costBound: lit.unserved.length > 0 ? null : isProven ? cost : Math.min(cost, costBound),
+    costBound: lit.unserved.length > 0 ? null : isProven ? cost : Math.min(cost, found.costBound),
     ended: isProven ? "proven" : search ? (search.endedBy() ?? "rested") : "moment",
   };
   const record = options.cableIds || options.mix ? null : { ...summary, stepCount: search?.stepCount() ?? 0 };

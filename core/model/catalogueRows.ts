@@ -24,8 +24,8 @@ const strandType = z.strictObject({
   ...basisFields,
 });
 
-/** What becomes of the fiber beyond a cut. left: it stays dark; reused: a tap may send light on along it. */
-export const deadLength = z.enum(["left", "reused"]);
+/** What becomes of the fiber beyond a cut. left: it stays dark; reused: a tap may send light on along it; chained: the layout hangs taps one behind the other on one fiber. */
+export const deadLength = z.enum(["left", "reused", "chained"]);
 
 /** Loose-tube fiber cable. */
 const cableType = z.strictObject({

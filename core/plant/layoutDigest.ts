@@ -36,6 +36,14 @@ const columns: Columns = {
   drop: ["terminalId", "livingUnitId", "dropTypeId", "pinned"],
 };
 
+/** What decides besides where taps are chained: how far the light goes. */
+const ofChains: Columns = {
+  terminalModel: ["id", "splitterTypeId"],
+  splitterType: ["id", "legCount", "maxLossDb", "throughLossDb"],
+  opticalClass: ["id", "maxLossDb", "maxSplitCount", "upDbPerKm", "downDbPerKm"],
+  feed: ["id", "opticalClassId", "hubSplitCount", "upstreamLossDb"],
+};
+
 /**
  * A short text that is another one, but for rare chance, once anything has changed that a layout's cost and bound depend on.
  *
@@ -53,7 +61,8 @@ export function layoutDigest(route: Route): string {
   };
   const settings = settingsOf(route);
   add(JSON.stringify(standards.map((column) => settings[column])));
-  for (const [table, names] of Object.entries(columns)) {
+  const read = [...Object.entries(columns), ...(settings.deadLength === "chained" ? Object.entries(ofChains) : [])];
+  for (const [table, names] of read) {
     const rows = [...route[table as TableName].values()]; // a key of Columns is a table
     add(table);
     for (const text of rows.map((row) => JSON.stringify(names.map((name) => Reflect.get(row, name)))).sort()) add(text);

@@ -14,7 +14,7 @@ export const deadLengthReused: Rule = {
   each: "fiberUse",
   *check(plant, id) {
     const use = plant.rowOf("fiberUse", id);
-    if (use.terminalId === null || plant.settings().deadLength === "reused") return;
+    if (use.terminalId === null || plant.settings().deadLength !== "left") return;
     const tap = takingsBefore(plant, use, rivalUses(plant, use)).find((one) => throughLossDb(plant, one) !== null);
     if (!tap?.terminalId) return;
     const [terminal, before] = [use.terminalId, tap.terminalId].map((one) => plant.rowOf("terminal", one).name);

@@ -12,6 +12,7 @@ import * as reservedPorts from "./0010-reservedPorts.ts";
 import * as lightPowers from "./0011-lightPowers.ts";
 import * as homeDriveway from "./0012-homeDriveway.ts";
 import * as loadFactors from "./0013-loadFactors.ts";
+import * as chainedTaps from "./0014-chainedTaps.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -31,4 +32,5 @@ export const migrations: readonly Migration[] = [
   lightPowers,
   homeDriveway,
   loadFactors,
+  chainedTaps,
 ];

@@ -127,7 +127,10 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   otherWireSagFrac: ["Sag of others' wires", "Assumed over span length where nobody measured it."],
   spliceLossDb: ["Splice loss", "One fusion splice."],
   connectionLossDb: ["Connection loss", "One mated pair of connectors."],
-  deadLength: ["Fiber beyond a cut", "Left: it stays dark. Reused: a tap may send light on along it."],
+  deadLength: [
+    "Fiber beyond a cut",
+    "Left: it stays dark. Reused: a tap may send light on along it. Chained: the layout hangs taps one behind the other on one fiber, of sizes taps are made in.",
+  ],
   marginDb: ["Margin", "Light kept in hand for repairs and age."],
   minSpanM: ["Shortest span", "A shorter one is told as a finding."],
   maxSpanM: ["Longest span", "A longer one is told as a finding."],

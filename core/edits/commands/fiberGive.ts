@@ -63,7 +63,7 @@ function isFree(route: Route, given: Input): Result<null> {
   const holders = onCable.map((one) => plant.rowOf("fiberUse", one)).filter((one) => one.fiber === given.fiber);
   const [holder] = holders;
   const asked = { ...given, purpose: "terminal" as const, closureId: null };
-  const goesOn = plant.settings().deadLength === "reused" && isTapChain(plant, [...holders, asked]);
+  const goesOn = plant.settings().deadLength !== "left" && isTapChain(plant, [...holders, asked]);
   if (holder && !goesOn) {
     const where =
       holder.terminalId === null ? `held: ${holder.purpose}` : `at terminal ${terminalTag(route, holder.terminalId)}`;

@@ -101,6 +101,9 @@ test("each terminal model's splitters have just its ports as legs, in even ranks
     [4, 1, "tap-10-1x4"],
     [4, 1, "tap-20-1x4"],
     [4, 1, "tap-30-1x4"],
+    [8, 1, "tap-10-1x8"],
+    [8, 1, "tap-20-1x8"],
+    [8, 1, "tap-30-1x8"],
   ]);
 });
 
@@ -117,11 +120,13 @@ test("each file of the folder is a catalogue table, or the settings and their ba
 });
 
 test("a tap loses to its terminal and to the fiber beyond what its share says, its own loss and the splitter behind it", () => {
-  const most = figureOf("splitterType", "splitter-1x4", "maxLossDb");
-  for (const percent of [10, 20, 30]) {
-    const tap = (column: string) => figureOf("splitterType", `tap-${percent}-1x4`, column);
-    expect(tap("maxLossDb")).toBeCloseTo(tapLossDb(percent / 100, 0.5) + most, 1);
-    expect(tap("throughLossDb")).toBeCloseTo(tapLossDb(1 - percent / 100, 0.5), 1);
+  for (const legCount of [4, 8]) {
+    const most = figureOf("splitterType", `splitter-1x${legCount}`, "maxLossDb");
+    for (const percent of [10, 20, 30]) {
+      const tap = (column: string) => figureOf("splitterType", `tap-${percent}-1x${legCount}`, column);
+      expect(tap("maxLossDb")).toBeCloseTo(tapLossDb(percent / 100, 0.5) + most, 1);
+      expect(tap("throughLossDb")).toBeCloseTo(tapLossDb(1 - percent / 100, 0.5), 1);
+    }
   }
 });
 
