@@ -23,6 +23,7 @@ import { stringingTopic } from "./stringingTopic.ts";
 import { tapChainTopic } from "./tapChainTopic.ts";
 import { tensionChangeTopic } from "./tensionChangeTopic.ts";
 import type { CalcAround, Topic } from "./topic.ts";
+import { traceTopic } from "./traceTopic.ts";
 import { windTopic } from "./windTopic.ts";
 
 /** The register: every topic there is, by id. */
@@ -49,6 +50,7 @@ export const topics: readonly Topic[] = [
   stringingTopic,
   tapChainTopic,
   tensionChangeTopic,
+  traceTopic,
   windTopic,
 ];
 

@@ -174,6 +174,14 @@ test("a formula runs by itself: the thirteenth fiber of a cable with tubes of tw
   });
   expect(await run(["calc", "colour"], "{")).toMatchObject({ ok: false, fault: { code: "not-json" } });
   expect(await run(["calc", "colour"], '{"fiber": 0, "fibersPerTube": 12}')).toMatchObject({ ok: false });
+  const traces = join(import.meta.dirname, "../fixtures/traces");
+  const trace = await run(["calc", "trace", join(traces, "trace-1.sor")]);
+  expect(trace).toMatchObject({
+    ok: true,
+    value: { json: { version: "2.00", wavelengthNm: 1310, totalLossDb: 6.39 } },
+  });
+  const missing = await run(["calc", "trace", join(traces, "gone.sor")]);
+  expect(missing).toMatchObject({ ok: false, fault: { where: join(traces, "gone.sor") } });
   expect(await run(["calc", "--list"])).toMatchObject({
     ok: true,
     value: { json: expect.arrayContaining([expect.objectContaining({ id: "sag" })]) },
