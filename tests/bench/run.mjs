@@ -5,7 +5,7 @@ import { installWhatIsMissing, projectFolder } from "../../electron/launch/insta
 installWhatIsMissing();
 const { build } = await import("esbuild");
 /** Benches with a name of their own, each with the files it runs in other processes or threads; all else is the one bench. */
-const named = { window: [], placement: [], published: [], growth: [], peers: ["peerSolver"] };
+const named = { window: [], placement: [], published: [], growth: [], peers: ["peerSolver"], city: ["cityWorker"] };
 const name = Object.keys(named).find((one) => one === process.argv[2]) ?? "bench";
 const outdir = join(projectFolder, ".build", "bench");
 await build({
