@@ -4,13 +4,15 @@ import { installWhatIsMissing, projectFolder } from "../../electron/launch/insta
 
 installWhatIsMissing();
 const { build } = await import("esbuild");
-// `window` measures in a browser, `placement` on streets, `published FOLDER` on the sets in a folder; all else is the one bench
-const name = ["window", "placement", "published"].find((one) => one === process.argv[2]) ?? "bench";
-const outfile = join(projectFolder, ".build", "bench", `${name}.mjs`);
+/** Benches with a name of their own, each with the files it runs in other processes or threads; all else is the one bench. */
+const named = { window: [], placement: [], published: [], growth: [], peers: ["peerSolver"], city: ["cityWorker"] };
+const name = Object.keys(named).find((one) => one === process.argv[2]) ?? "bench";
+const outdir = join(projectFolder, ".build", "bench");
 await build({
   absWorkingDir: projectFolder,
-  entryPoints: [`tests/bench/${name}.ts`],
-  outfile,
+  entryPoints: [name, ...(named[name] ?? [])].map((one) => `tests/bench/${one}.ts`),
+  outdir,
+  outExtension: { ".js": ".mjs" },
   bundle: true,
   platform: "node",
   target: "node20",
@@ -18,4 +20,4 @@ await build({
   packages: "external",
   logLevel: "warning",
 });
-await import(pathToFileURL(outfile).href);
+await import(pathToFileURL(join(outdir, `${name}.mjs`)).href);

@@ -1,57 +1,60 @@
 import loadHighs from "highs";
 import type { Problem } from "../../core/placement/problem.ts";
-import { unitsOf } from "../fixtures/placement/problemOf.ts";
+import { placementModel } from "./placementModel.ts";
+
+const none = Number.POSITIVE_INFINITY;
+
+/** What HiGHS came to within its limit. */
+export type HighsAnswer = {
+  readonly version: string;
+  readonly status: "optimal" | "infeasible" | "limit";
+  /** Of the cheapest layout found; infinite where there is none. */
+  readonly cost: number;
+  /** Proven: no layout costs less. */
+  readonly bound: number;
+};
 
 /**
- * Cost of the cheapest layout, proven by HiGHS 1.15.3 on the usual formulation:
- * x(j,i) unit j on point i, y(i,m) model m at point i, with the rows x <= sum of y.
+ * HiGHS on the usual formulation (`placementModel.ts`), to a proof or to its time limit.
+ *
+ * @param limitS  s of the clock; null for none
+ * @param start   a layout it is given as its first; null for none
+ * @throws when it ends in any other way, or does not take the start
+ */
+export async function solveByHighs(
+  problem: Problem,
+  limitS: number | null,
+  start: Int32Array | null,
+): Promise<HighsAnswer> {
+  const highs = await loadHighs();
+  const { data, columnsOf } = placementModel(problem);
+  return highs.withModel(data, (model): HighsAnswer => {
+    // An absolute gap below a cent: the costs compared are whole tenths.
+    model.options.set({ mip_rel_gap: 0, mip_abs_gap: 1e-3, output_flag: false });
+    if (limitS !== null) model.options.set("time_limit", limitS);
+    if (start && model.setSolution({ colValue: columnsOf(start) }).status !== 0)
+      throw new Error("HiGHS does not take the start");
+    const { modelStatus } = model.run();
+    const { optimal, infeasible, timeLimit } = highs.constants.modelStatus;
+    const version = highs.version.string;
+    if (modelStatus === infeasible) return { version, status: "infeasible", cost: none, bound: none };
+    if (modelStatus !== optimal && modelStatus !== timeLimit) throw new Error(`HiGHS ended with ${modelStatus}`);
+    const hasLayout = model.info.get("primal_solution_status") === highs.constants.solutionStatus.feasible;
+    return {
+      version,
+      status: modelStatus === optimal ? "optimal" : "limit",
+      cost: hasLayout ? model.getObjectiveValue() : none,
+      bound: Number(model.info.get("mip_dual_bound")),
+    };
+  });
+}
+
+/**
+ * Cost of the cheapest layout, proven by HiGHS 1.15.3.
  *
  * @returns null where it proves that there is none
  */
 export async function costByHighs(problem: Problem): Promise<number | null> {
-  const highs = await loadHighs();
-  // An absolute gap below a cent: the costs compared are whole tenths.
-  const solved = highs.solve(modelText(problem), { mip_rel_gap: 0, mip_abs_gap: 1e-3, output_flag: false });
-  if (solved.Status === "Infeasible") return null;
-  if (solved.Status !== "Optimal") throw new Error(`HiGHS ended with ${solved.Status}`);
-  return solved.ObjectiveValue;
-}
-
-/** The model in CPLEX LP format. */
-function modelText(problem: Problem): string {
-  const units = unitsOf(problem);
-  const modules = problem.points.flatMap((one, point) =>
-    one.modules.map((module, size) => ({ ...module, point, name: `y${point}_${size}` })),
-  );
-  const arcs = units.flatMap(({ demand, arcs: own }, unit) =>
-    own.map(({ point, cost }) => ({ unit, point, cost, demand, name: `x${unit}_${point}` })),
-  );
-  const rows: string[] = units.map(
-    (_, unit) => `${sum(arcs.filter((one) => one.unit === unit).map((one) => one.name))} = 1`,
-  );
-  problem.points.forEach((_, point) => {
-    const here = arcs.filter((one) => one.point === point);
-    const own = modules.filter((one) => one.point === point);
-    if (here.length === 0) return;
-    rows.push(`${sum(own.map((one) => one.name))} <= 1`);
-    rows.push(
-      `${sum(here.map((one) => `${one.demand} ${one.name}`))} ${own.map((one) => `- ${one.capacity} ${one.name}`).join(" ")} <= 0`,
-    );
-    for (const one of here) rows.push(`${one.name} ${own.map((module) => `- ${module.name}`).join(" ")} <= 0`);
-  });
-  const used = modules.filter((module) => arcs.some((one) => one.point === module.point));
-  const names = [...arcs, ...used].map((one) => one.name);
-  return [
-    "Minimize",
-    sum([...arcs, ...used].map((one) => `${one.cost} ${one.name}`)),
-    "Subject To",
-    ...rows,
-    "Binary",
-    ...names,
-    "End",
-  ].join("\n");
-}
-
-function sum(terms: readonly string[]): string {
-  return terms.join("\n + ");
+  const { status, cost } = await solveByHighs(problem, null, null);
+  return status === "infeasible" ? null : cost;
 }
