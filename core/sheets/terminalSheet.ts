@@ -51,7 +51,7 @@ function drawTerminalSheet(plant: Plant, terminalId: string): Drawn {
   return {
     marks: [
       ...panelHead(
-        `Terminal ${facts.terminal.name}: ${facts.model.name.toLowerCase()}, at pole ${facts.poleTag} towards ${facts.towardsTag}`,
+        `Terminal ${facts.terminal.name}: ${facts.model.name.toLowerCase()}, at pole ${facts.poleTag} towards ${facts.towardsTag}${facts.terminal.pinned ? ", pinned" : ""}`,
         place,
       ),
       ...terminalElevation(plant, facts, underHead(place)),
