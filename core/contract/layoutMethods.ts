@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { layoutEnding, unservedKind } from "../model/layoutRows.ts";
-import { editReply } from "./shapes.ts";
+import { editReply, rowChangeSchema } from "./shapes.ts";
 
 const routeId = z.string().min(1);
 
@@ -57,6 +57,11 @@ export const layoutMethods = {
   "layout.try": {
     request: z.strictObject({ routeId, jobId: z.string(), variant, timeLimitS: z.number().positive().optional() }),
     reply: z.strictObject({ trialId: z.string(), present: figures, other: figures, ended: layoutEnding, leftOut }),
+  },
+  /** The terminals and drops of the trial that differ from the route it was tried on, to be shown beside them. */
+  "layout.trial": {
+    request: z.strictObject({ routeId, trialId: z.string() }),
+    reply: z.strictObject({ rows: z.array(rowChangeSchema).readonly() }),
   },
   /** Takes the trial, whole or along the poles from each chosen one to the next, as one edit. */
   "layout.take": {

@@ -11,7 +11,7 @@ const tableNameSchema = z.enum(tableNames);
 export const faultSchema = z.strictObject({ code: z.string(), what: z.string(), where: z.string(), mend: z.string() });
 
 /** One row before and after; the tables' own schemas check the rows where an edit is applied. */
-const rowChangeSchema = z.strictObject({
+export const rowChangeSchema = z.strictObject({
   table: tableNameSchema,
   id: z.string(),
   before: flatRow.nullable(),

@@ -2,7 +2,7 @@ import { type BothWays, type PowerRange, powerRange } from "../fiber/lightBudget
 import type { OpticalClass } from "../model/tables.ts";
 import { fiberTrace } from "./fiberTrace.ts";
 import { pathBudget } from "./lightPath.ts";
-import type { Plant } from "./plant.ts";
+import { defineQuery, type Plant } from "./plant.ts";
 import { feedingUseId, portLight, splitterOfPort } from "./portLight.ts";
 
 /** What a meter is expected to show at a port before its drop is plugged in, or why nobody can tell. */
@@ -25,6 +25,11 @@ const connectionsAtPort = 1;
 export function portReading(plant: Plant, terminalId: string, port: number): PortReading {
   const splitterId = splitterOfPort(plant, { terminalId, port });
   if (splitterId === null) return { kind: "unknown", why: "No splitter leg reaches the port." };
+  return legReading(plant, splitterId);
+}
+
+/** The reading at every leg of a splitter: they differ by the drop alone, which is not plugged in yet. */
+const legReading = defineQuery("leg-reading", (plant, splitterId): PortReading => {
   const useId = feedingUseId(plant, splitterId);
   if (useId === null) return { kind: "unknown", why: "No fiber feeds the splitter behind the port." };
   const trace = fiberTrace(plant, useId);
@@ -39,7 +44,7 @@ export function portReading(plant: Plant, terminalId: string, port: number): Por
     most,
     arrives: launch && powerRange(launch, least.downDb, most.downDb),
   };
-}
+});
 
 /** Power that arrives at both ends of a drop's way; null where what the other end launches is not known. */
 export type ArrivingPower = { readonly atUnit: PowerRange | null; readonly atHub: PowerRange | null };

@@ -3,6 +3,7 @@ import { dimension } from "./furniture.ts";
 import { area, stroke, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
+import { closedPoleStroke, nailSymbol } from "./pinSymbols.ts";
 import {
   closureSymbol,
   coilSymbol,
@@ -51,6 +52,16 @@ function terminal([x, y]: PaperPoint): readonly Mark[] {
   return terminalBar(sampleTicks, [x - width / 2, y - height / 2]);
 }
 
+function pinned([x, y]: PaperPoint): readonly Mark[] {
+  const { width } = terminalBarMm(sampleTicks);
+  return [
+    ...terminal([x - 4.5, y]),
+    ...nailSymbol("terminals", [x - 4.5 + width / 2 + 1.4, y - 1.3]),
+    ...houseSymbol([x + 5.5, y - 0.6], 5.4, 1, false),
+    ...nailSymbol("units", [x + 5.5 + 1.8, y + 0.4]),
+  ];
+}
+
 function crossing([x, y]: PaperPoint): readonly Mark[] {
   const outline: readonly PaperPoint[] = [
     [x - 3, y - 3],
@@ -91,6 +102,10 @@ function box(x: number, y: number): readonly PaperPoint[] {
 const entries: readonly Entry[] = [
   { text: "Pole", draw: (at) => poleSymbol(at, 0) },
   { text: "Pole with two other parties on it", draw: (at) => poleSymbol([at[0], at[1] - 0.8], 2) },
+  {
+    text: "Pole closed: no terminal hangs beside it",
+    draw: (at) => [...poleSymbol(at, 0), closedPoleStroke(at)],
+  },
   { text: "Guy with its anchor, and its lead", draw: ([x, y]) => guySymbol([x - 7, y], [x + 6, y]) },
   {
     text: "Strand, with two cables lashed to it",
@@ -130,6 +145,7 @@ const entries: readonly Entry[] = [
       ]),
     ],
   },
+  { text: "Pinned terminal, pinned drop: no layout moves it", draw: pinned },
   { text: "Crossing, with the least clearance found", draw: crossing },
   {
     text: "Building or sign: beside the line, under it",

@@ -8,6 +8,7 @@ import { dimension, outsideArrowMm } from "./furniture.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
 import { stroke } from "./marks.ts";
 import type { OrientedBox } from "./orientedBox.ts";
+import { nailMm, nailSymbol } from "./pinSymbols.ts";
 import { type PaperStep, type PlanDesk, readableRad, shifted } from "./planDesk.ts";
 import { shows } from "./stripStep.ts";
 import {
@@ -58,20 +59,30 @@ function onStep(desk: PlanDesk, { step }: PaperStep, table: "terminal" | "closur
     .map((one) => one.id);
 }
 
+/** Room for the nail beside a pinned terminal, mm. */
+const nailRoomMm = 2 * nailMm.head + 0.9;
+
 function drawTerminal(desk: PlanDesk, step: PaperStep, id: string, book: Book, links: SheetLink[]): void {
   const { plant } = desk;
   const terminal = plant.rowOf("terminal", id);
   const place = terminalPlace(plant, id);
   const ticks = portTicks(plant, id);
   const size = terminalBarMm(ticks);
+  const nailRoom = terminal.pinned ? nailRoomMm : 0;
   const at = toPaper(desk.strip.view, place);
   const pole = toPaper(desk.strip.view, plant.rowOf("pole", place.poleId));
   const awayRad = Math.atan2(at[1] - pole[1], at[0] - pole[0]);
   const away = Math.cos(awayRad - step.turnRad) >= 0 ? 1 : -1;
-  const box = hang(desk, step, at, size, away * (size.width / 2 - 1));
-  if (!box) return;
+  const taken = { ...size, width: size.width + nailRoom };
+  const room = hang(desk, step, at, taken, away * (taken.width / 2 - 1));
+  if (!room) return;
+  const box = { ...room, width: size.width, centre: [room.centre[0] - nailRoom / 2, room.centre[1]] as const };
   const corner: PaperPoint = [box.centre[0] - size.width / 2, box.centre[1] - size.height / 2];
   desk.draw([...hangers(step, at, box), ...terminalBar(ticks, corner)]);
+  if (terminal.pinned)
+    desk.draw(
+      nailSymbol("terminals", [corner[0] + size.width + nailRoom / 2 + 0.2, box.centre[1] - nailMm.height / 2]),
+    );
   facePlan(plant, terminal.terminalModelId).forEach(({ port }, index) => {
     const tick = ticks[index];
     if (tick) desk.ticks.set(tickKey(id, port), tickCentre(ticks, corner, tick));
@@ -84,7 +95,7 @@ function drawTerminal(desk: PlanDesk, step: PaperStep, id: string, book: Book, l
     { text: `${counts.used} of ${counts.total} used`, face: "narrow", heightMm: 2 },
   ];
   const label = labelSizeMm(lines);
-  desk.label(0, lines, box.centre, besideBox(box, label));
+  desk.label(0, lines, box.centre, besideBox(room, label));
   drawStandoff(desk, step, pole, at, formatLength(place.fromPoleM, plant.settings().unitSystem, "offset"));
 }
 

@@ -3,6 +3,7 @@ import { formatLength } from "../units/formatLength.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm, roundCandidates } from "./labels.ts";
 import { stroke } from "./marks.ts";
+import { closedPoleStroke } from "./pinSymbols.ts";
 import { blockSquare, type PlanDesk, readableRad, shifted } from "./planDesk.ts";
 import { poleRingMm, poleSymbol } from "./symbols.ts";
 import { toPaper } from "./view.ts";
@@ -36,7 +37,7 @@ export function drawStrung(desk: PlanDesk, spanId: string, from: PaperPoint, to:
   });
 }
 
-/** Poles with their tags, and a bar for each other party. */
+/** Poles with their tags, a bar for each other party, and a slash where no terminal may hang. */
 export function drawPoles(desk: PlanDesk): void {
   const { plant, strip } = desk;
   const system = plant.settings().unitSystem;
@@ -51,7 +52,8 @@ export function drawPoles(desk: PlanDesk): void {
         .map((one) => one.owner),
     );
     desk.draw(poleSymbol(at, parties.size));
-    blockSquare(desk.placer, at, 2 * poleRingMm + 0.6);
+    if (!pole.terminalAllowed) desk.draw([closedPoleStroke(at)]);
+    blockSquare(desk.placer, at, 2 * poleRingMm + (pole.terminalAllowed ? 0.6 : 3));
     if (parties.size > 0) blockSquare(desk.placer, [at[0], at[1] + 2.2], 1.8);
     const facts = [
       ...(pole.poleClass === "" ? [] : [`class ${pole.poleClass}`]),

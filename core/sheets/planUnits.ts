@@ -1,7 +1,8 @@
 import type { LivingUnit } from "../model/tables.ts";
 import type { PaperPoint } from "./displayList.ts";
-import { smallMm, stroke, words } from "./marks.ts";
+import { rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
+import { nailMm, nailSymbol } from "./pinSymbols.ts";
 import type { PlanDesk } from "./planDesk.ts";
 import { tickKey } from "./planHung.ts";
 import { houseRoofMm, houseSymbol, houseWallMm } from "./symbols.ts";
@@ -10,7 +11,7 @@ import { toPaper } from "./view.ts";
 /** Units that stand under one roof. */
 type House = { readonly number: string; readonly at: PaperPoint; readonly unitIds: readonly string[] };
 
-/** Houses with their numbers and the drops that reach them. */
+/** Houses with their numbers and the drops that reach them, a nail in the roof where a drop is pinned. */
 export function drawUnits(desk: PlanDesk): void {
   for (const house of housesOf(desk)) {
     const width = Math.max(4.6, textWidthMm(house.number, "narrow", smallMm) + 1.8);
@@ -24,7 +25,21 @@ export function drawUnits(desk: PlanDesk): void {
     const base = centre[1] - height / 2 + 0.55;
     desk.draw([words(house.number, [centre[0], base], { face: "narrow", heightMm: smallMm, align: "middle" })]);
     for (const unitId of house.unitIds) drawDrops(desk, unitId, centre);
+    if (house.unitIds.some((unitId) => isPinned(desk, unitId))) drawNail(desk, centre, width);
   }
+}
+
+function isPinned({ plant }: PlanDesk, unitId: string): boolean {
+  return plant.where("drop", "livingUnitId", unitId).some((id) => plant.rowOf("drop", id).pinned);
+}
+
+/** A nail in the roof of a house with a pinned drop. */
+function drawNail(desk: PlanDesk, [x, y]: PaperPoint, widthMm: number): void {
+  const foot: PaperPoint = [x + widthMm * 0.34, y + houseWallMm - (houseRoofMm + houseWallMm) / 2 + 0.3];
+  desk.draw(nailSymbol("units", foot));
+  desk.placer.block(
+    rectangle("units", null, [foot[0] - nailMm.head, foot[1]], 2 * nailMm.head, nailMm.height).pointsMm,
+  );
 }
 
 function drawDrops(desk: PlanDesk, unitId: string, to: PaperPoint): void {

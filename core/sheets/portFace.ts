@@ -1,16 +1,18 @@
+import type { Drop } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
-import { facePlan } from "../plant/terminalView.ts";
+import { facePlan, type PortView } from "../plant/terminalView.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { shortenText } from "./fitText.ts";
 import { area, rectangle, roundedOutline, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
+import { nailSymbol } from "./pinSymbols.ts";
 import { houseNumber } from "./planUnits.ts";
 import type { TerminalFacts } from "./terminalFacts.ts";
 
 const portMm = 8;
 const pitchMm = 15.5;
 
-/** The terminal's face: every port at its place, filled where used, its corners struck off where reserved, with the house and the splitter leg under it. */
+/** The terminal's face: every port at its place, filled where used, its corners struck off where reserved, a nail where its drop is pinned, with the house and the splitter leg under it. */
 export function portFace(plant: Plant, facts: TerminalFacts, box: PaperBox): readonly Mark[] {
   const plan = facePlan(plant, facts.model.id);
   const along = Math.max(...plan.map((one) => one.along)) + 1;
@@ -26,7 +28,14 @@ export function portFace(plant: Plant, facts: TerminalFacts, box: PaperBox): rea
     const top = corner[1] + height - 2 - rank * rankMm;
     marks.push(...drawPort(plant, facts, port, [x, top], small ? 6 : portMm, small));
   }
-  return marks;
+  const pins = [facts.terminal, ...facts.ports.flatMap((one) => dropsOn(plant, one))].some((one) => one.pinned);
+  return pins ? [...marks, words("Nail: pinned, no layout moves it", [box.left, box.top - 2], pinWords)] : marks;
+}
+
+const pinWords = { heightMm: smallMm, grey: 0.35 } as const;
+
+function dropsOn(plant: Plant, view: PortView | undefined): readonly Drop[] {
+  return (view?.dropIds ?? []).map((id) => plant.rowOf("drop", id));
 }
 
 function drawPort(
@@ -41,9 +50,8 @@ function drawPort(
   const used = (view?.dropIds.length ?? 0) > 0;
   const isReserved = view?.isReserved ?? false;
   const figureMm = small ? 2.6 : 3.2;
-  const houses = (view?.dropIds ?? []).map((id) =>
-    houseNumber(plant.rowOf("livingUnit", plant.rowOf("drop", id).livingUnitId).address),
-  );
+  const drops = dropsOn(plant, view);
+  const houses = drops.map((one) => houseNumber(plant.rowOf("livingUnit", one.livingUnitId).address));
   const house = shortenText(
     houses.length > 0 ? houses.join(" and ") : isReserved ? "reserved" : "spare",
     used ? "narrowBold" : "narrow",
@@ -58,6 +66,7 @@ function drawPort(
   ) => (text === "" ? [] : [words(text, [x, top - side - 3.2 - row * 3.4], { align: "middle", ...lettering })]);
   return [
     rectangle("terminals", "medium", [x - side / 2, top - side], side, side, { fill: used ? 0 : 1 }),
+    ...(drops.some((one) => one.pinned) ? nailSymbol("terminals", [x + side / 2 + 1.6, top - 3.2]) : []),
     ...(isReserved ? cornerStrokes([x - side / 2, top - side], side) : []),
     words(String(port), [x, top - side / 2 - figureMm / 2], {
       face: "narrowBold",

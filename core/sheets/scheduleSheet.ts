@@ -2,11 +2,14 @@ import { colourAt } from "../fiber/colourCode.ts";
 import { dropCutM, dropRunM } from "../plant/dropView.ts";
 import { tubeOf, usesOfTerminal } from "../plant/fiberView.ts";
 import type { Plant } from "../plant/plant.ts";
+import type { PortReading } from "../plant/portReading.ts";
 import { portsOf } from "../plant/terminalView.ts";
+import { fixedText } from "../units/fixedText.ts";
 import type { Draft } from "./book.ts";
 import { lengthFigure, lengthUnit } from "./quantityText.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
+import { readingSources, terminalReadings, waveWords } from "./terminalReadings.ts";
 import { emptyPortWords } from "./tradeWords.ts";
 
 /** Port and drop schedule: every port of every terminal, two columns of rows a sheet. */
@@ -28,10 +31,12 @@ function scheduleColumns(plant: Plant): readonly Column[] {
     { heading: "Tube", share: 10 },
     { heading: "Colour", share: 12 },
     { heading: "Leg", share: 9, align: "right" },
-    { heading: "Living unit", share: 76 },
+    { heading: "Living unit", share: 48 },
     { heading: "Run", unit, share: 14, align: "right" },
     { heading: "Cut", unit, share: 14, align: "right" },
-    { heading: "House tag", share: 26 },
+    { heading: "House tag", share: 18 },
+    { heading: "Light expected", unit: "dBm", share: 23, align: "right" },
+    { heading: "Measured", unit: "dBm", share: 15 },
   ];
 }
 
@@ -42,7 +47,8 @@ function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
   const uses = usesOfTerminal(plant, terminalId).map((id) => plant.rowOf("fiberUse", id));
   const used = ports.filter((one) => one.dropIds.length > 0).length;
   const model = plant.rowOf("terminalModel", terminal.terminalModelId).name;
-  const rows = ports.flatMap((port) => {
+  const readings = terminalReadings(plant, terminalId);
+  const rows = ports.flatMap((port, index) => {
     const use = uses.find((one) => one.splitterId !== null && one.splitterId === port.splitterId);
     const tube = use ? tubeOf(plant, use.cableId, use.fiber) : null;
     const light = [
@@ -51,8 +57,9 @@ function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
       tube ? colourAt(tube.place).abbreviation : "",
       port.leg === null ? "" : String(port.leg),
     ];
+    const expected = readingText(readings[index]?.reading);
     if (port.dropIds.length === 0)
-      return [{ cells: [String(port.port), ...light, emptyPortWords(terminal, port), "", "", ""] }];
+      return [{ cells: [String(port.port), ...light, emptyPortWords(terminal, port), "", "", "", expected] }];
     return port.dropIds.map((dropId) => ({
       cells: [
         String(port.port),
@@ -61,8 +68,17 @@ function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
         lengthFigure(dropRunM(plant, dropId), system),
         lengthFigure(dropCutM(plant, dropId), system),
         `${terminal.name}-${port.port}`,
+        expected,
       ],
     }));
   });
-  return [{ group: `${terminal.name}   ${model}, ${used} of ${ports.length} ports used` }, ...rows];
+  const sources = readingSources(plant, readings).join("; ");
+  const light = sources === "" ? "" : `; light${waveWords(plant, readings)} by ${sources}`;
+  return [{ group: `${terminal.name}   ${model}, ${used} of ${ports.length} ports used${light}` }, ...rows];
+}
+
+/** The light a meter should show at a port before its drop is plugged in, dBm. */
+function readingText(reading: PortReading | undefined): string {
+  if (reading?.kind !== "known" || reading.arrives === null) return "not known";
+  return `${fixedText(reading.arrives.leastDbm, 1)} to ${fixedText(reading.arrives.mostDbm, 1)}`;
 }

@@ -5,6 +5,7 @@ import type { Mark, PaperPoint } from "./displayList.ts";
 import { slant } from "./furniture.ts";
 import { area, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
+import { nailMm, nailSymbol } from "./pinSymbols.ts";
 import { portTicks } from "./planHung.ts";
 import { coilRadiusMm, coilSymbol, terminalBar, terminalBarMm } from "./symbols.ts";
 import type { TerminalFacts } from "./terminalFacts.ts";
@@ -37,8 +38,13 @@ export function hungMarks(scene: Scene): readonly Mark[] {
       [atX + dx, strandY - 5],
     ]),
   );
+  const pin: PaperPoint = [
+    corner[0] + size.width * enlargement + 1.8,
+    strandY - 5 - (size.height * enlargement + nailMm.height) / 2,
+  ];
   return [
     ...hangers,
+    ...(facts.terminal.pinned ? nailSymbol("terminals", pin) : []),
     ...enlarged(terminalBar(ticks, corner), [atX - 0.8, strandY - 5]),
     words(
       facts.terminal.name,

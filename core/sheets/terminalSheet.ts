@@ -9,6 +9,7 @@ import { panelHead, tableUnderHead, underHead } from "./panel.ts";
 import { drawingBox, type PaperBox } from "./paper.ts";
 import { portFace } from "./portFace.ts";
 import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import { readingPanel } from "./readingPanel.ts";
 import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
 import { terminalElevation } from "./terminalElevation.ts";
 import { colourWords, type TerminalFacts, terminalFacts } from "./terminalFacts.ts";
@@ -18,8 +19,7 @@ import { tubePanel } from "./tubePanel.ts";
 
 const left: PaperBox = { ...drawingBox, right: drawingBox.left + 188 };
 const right: PaperBox = { ...drawingBox, left: left.right + 9 };
-const faceMm = 62;
-const stepsMm = 76;
+const faceMm = 58;
 const tubesMm = 62;
 const cautionMm = 17;
 
@@ -38,9 +38,12 @@ export function terminalDraft(plant: Plant, terminalId: string): Draft {
 function drawTerminalSheet(plant: Plant, terminalId: string): Drawn {
   const facts = terminalFacts(plant, terminalId);
   const bottom = drawingBox.bottom;
-  const place = { ...left, bottom: bottom + stepsMm + faceMm };
-  const face = { ...left, top: place.bottom, bottom: bottom + stepsMm };
-  const steps = { ...left, top: face.bottom };
+  const readings = readingPanel(plant, terminalId, left.right - left.left);
+  const light = { ...left, top: bottom + readings.heightMm };
+  const list = stepLines(terminalSteps(facts), left.right - left.left);
+  const steps = { ...left, bottom: light.top, top: light.top + stepsMm(list) };
+  const face = { ...left, bottom: steps.top, top: steps.top + faceMm };
+  const place = { ...left, bottom: face.top + 2 };
   const tubes = { ...right, bottom: right.top - tubesMm };
   const fibers = { ...right, top: tubes.bottom };
   const drawnFibers = fiberTable(facts, fibers);
@@ -48,15 +51,15 @@ function drawTerminalSheet(plant: Plant, terminalId: string): Drawn {
   return {
     marks: [
       ...panelHead(
-        `Terminal ${facts.terminal.name}: ${facts.model.name.toLowerCase()}, at pole ${facts.poleTag} towards ${facts.towardsTag}`,
+        `Terminal ${facts.terminal.name}: ${facts.model.name.toLowerCase()}, at pole ${facts.poleTag} towards ${facts.towardsTag}${facts.terminal.pinned ? ", pinned" : ""}`,
         place,
       ),
       ...terminalElevation(plant, facts, underHead(place)),
       ...panelHead("Port face, as seen from the ground", face),
       ...portFace(plant, facts, underHead(face)),
       ...panelHead("Steps", steps),
-      ...stepList(terminalSteps(facts), underHead(steps)),
-      ...readingBoxes(facts, steps),
+      ...stepList(list, underHead(steps)),
+      ...readings.draw(light),
       ...panelHead(`Cable ${facts.cableName}: which tube to open`, tubes),
       ...tubePanel(facts, underHead(tubes)),
       ...drawnFibers.marks,
@@ -130,17 +133,30 @@ function portRows(plant: Plant, facts: TerminalFacts): readonly TableRow[] {
   });
 }
 
-function stepList(steps: readonly string[], box: PaperBox): readonly Mark[] {
+const stepIndentMm = 8;
+const stepLineMm = 3.85;
+const stepGapMm = 1.2;
+
+/** Steps broken into lines that fit the width. */
+function stepLines(steps: readonly string[], widthMm: number): readonly (readonly string[])[] {
+  return steps.map((step) => wrapText(step, "plain", bodyMm, widthMm - stepIndentMm));
+}
+
+/** Height of the panel of steps, its heading and the white under it included, mm. */
+function stepsMm(steps: readonly (readonly string[])[]): number {
+  return steps.reduce((sum, lines) => sum + lines.length * stepLineMm + stepGapMm, 10);
+}
+
+function stepList(steps: readonly (readonly string[])[], box: PaperBox): readonly Mark[] {
   const marks: Mark[] = [];
-  const indentMm = 8;
   let y = box.top - 2.6;
-  for (const step of steps) {
+  for (const lines of steps) {
     marks.push(rectangle("tables", "thin", [box.left, y - 0.3], 2.6, 2.6));
-    for (const text of wrapText(step, "plain", bodyMm, box.right - box.left - indentMm)) {
-      marks.push(words(text, [box.left + indentMm - 3, y], { layer: "tables" }));
-      y -= 3.85;
+    for (const text of lines) {
+      marks.push(words(text, [box.left + stepIndentMm - 3, y], { layer: "tables" }));
+      y -= stepLineMm;
     }
-    y -= 1.2;
+    y -= stepGapMm;
   }
   return marks;
 }
@@ -153,20 +169,4 @@ function cautionBox(box: PaperBox): readonly Mark[] {
     words("Cautions", [box.left + 4, box.top - 4.8], { face: "plainBold", heightMm: bodyMm }),
     ...lines.map((line, index) => words(line, [box.left + 4, box.top - 9 - index * 3.3], { heightMm: smallMm })),
   ];
-}
-
-const readingMm = 6;
-
-/** A field for each port's measured light, along the foot of the steps. */
-function readingBoxes(facts: TerminalFacts, box: PaperBox): readonly Mark[] {
-  const width = (box.right - box.left) / Math.max(12, facts.ports.length);
-  return facts.ports.flatMap(({ port }, index) => {
-    const x = box.left + index * width;
-    const label = words(`${port}  dBm`, [x, box.bottom + readingMm + 1.2], {
-      face: "narrow",
-      heightMm: smallMm,
-      layer: "tables",
-    });
-    return [label, rectangle("tables", "thin", [x, box.bottom], width - 1.8, readingMm)];
-  });
 }

@@ -27,6 +27,6 @@ export function terminalSteps(facts: TerminalFacts): readonly string[] {
           `Splice the feed side of ${fibers.map((one) => (one.splitter ? `fiber ${one.use.fiber} to splitter ${one.splitter.position}` : `fiber ${one.use.fiber}`)).join(", ")}; park the far side.`,
         ]),
     "Bond the housing to the strand; close and seal it. Coil what remains and tag the coil with its length.",
-    "Connect the drops by the table; cap the others. Measure the light at every port and write it down:",
+    "Measure the light at every port and write it down below. Then connect the drops by the table; cap the others.",
   ];
 }

@@ -11,7 +11,7 @@ import { machineHandlers } from "./machineHandlers.ts";
 import { type Call, type Handlers, serve } from "./serve.ts";
 import type { Session } from "./session.ts";
 import { settingsHandlers } from "./settingsHandlers.ts";
-import { type KeptTrial, takeTrial, tryLayout } from "./tryLayout.ts";
+import { type KeptTrial, shownRows, takeTrial, tryLayout } from "./tryLayout.ts";
 import { wayHandlers } from "./wayHandlers.ts";
 
 /** The service behind the contract, whichever door it is reached through. */
@@ -59,6 +59,16 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
     const session = sessions.get(routeId);
     return session ? work(session) : fail("no-such-route", "That route is not open.", routeId, "Open the file again.");
   };
+  const withTrial = <T>(
+    routeId: string,
+    trialId: string,
+    work: (session: Session, kept: KeptTrial) => Result<T>,
+  ): Promise<Result<T>> =>
+    withRoute(routeId, (session) => {
+      const kept = trials.get(session);
+      if (kept?.trialId === trialId) return work(session, kept);
+      return fail("no-trial", "That trial is no longer kept.", trialId, "Try the layout again.");
+    });
   /** An edit that was carried out is told to every window. */
   const told = (routeId: string, done: Result<EditReply>): Result<EditReply> => {
     if (done.ok) say({ kind: "edited", routeId, edit: done.value });
@@ -144,13 +154,10 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
           return ok(tried.value.reply);
         }),
       ),
+    "layout.trial": ({ routeId, trialId }) =>
+      withTrial(routeId, trialId, (_session, kept) => ok({ rows: shownRows(kept) })),
     "layout.take": ({ routeId, trialId, poleIds }) =>
-      withRoute(routeId, (session) => {
-        const kept = trials.get(session);
-        if (kept?.trialId !== trialId)
-          return fail("no-trial", "That trial is no longer kept.", trialId, "Try the layout again.");
-        return told(routeId, takeTrial(session, kept, poleIds ?? null));
-      }),
+      withTrial(routeId, trialId, (session, kept) => told(routeId, takeTrial(session, kept, poleIds ?? null))),
     "draw.sheets": ({ routeId, jobId }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {

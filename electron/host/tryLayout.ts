@@ -58,6 +58,11 @@ function leftOutOf({ unserved }: Layout): Reply<"layout.try">["leftOut"] {
   return [...byReason.values()].sort((a, b) => b.count - a.count);
 }
 
+/** The terminals and drops a trial has otherwise than the route it was tried on. */
+export function shownRows({ trial }: KeptTrial): readonly RowChange[] {
+  return trial.layout.rows.filter(({ table }) => table === "terminal" || table === "drop");
+}
+
 /** Takes a trial into the route as one edit: whole, with its standards and prices, or its terminals along a run of poles alone. */
 export function takeTrial(session: Session, kept: KeptTrial, poleIds: readonly string[] | null): Result<EditReply> {
   if (poleIds === null) return session.take("Take the other layout", wholeRows(session, kept));

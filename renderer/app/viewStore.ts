@@ -6,6 +6,7 @@ import type { Severity } from "../../core/rules/rule.ts";
 import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
 import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
+import type { ShownTrial } from "../layout/shownTrial.ts";
 import { type ProfileView, plainProfile } from "../profile/profileView.ts";
 import { plainTables, type TablesView } from "../tables/tableHand.ts";
 import type { AddingState } from "../tools/adding/addingState.ts";
@@ -55,6 +56,8 @@ export type ViewState = FileView & {
   readonly isHistoryOpen: boolean;
   readonly isLayoutOpen: boolean;
   readonly isWhatIfOpen: boolean;
+  /** A trial layout beside the present one on the diagram; null while none is shown. */
+  readonly trial: ShownTrial | null;
   /** Seconds a layout may search; null counts steps instead. */
   readonly layoutTimeS: number | null;
   /** Figures whose explanations stay open. */
@@ -120,6 +123,7 @@ export function openViewStore(): ViewStore {
     isHistoryOpen: false,
     isLayoutOpen: false,
     isWhatIfOpen: false,
+    trial: null,
     layoutTimeS: null,
     pinned: [],
     worksheet: null,

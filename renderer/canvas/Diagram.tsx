@@ -5,6 +5,8 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { offerViewHandle } from "../app/viewHandle.ts";
 import { drawLight } from "../balance/drawLight.ts";
+import { drawTrial } from "../layout/drawTrial.ts";
+import { trialMarks } from "../layout/trialMarks.ts";
 import { AddingLayer } from "../tools/adding/AddingLayer.tsx";
 import { AddingRail } from "../tools/adding/AddingRail.tsx";
 import { DiagramMenu } from "../tools/DiagramMenu.tsx";
@@ -27,6 +29,7 @@ import { drawPoles } from "./drawPoles.ts";
 import { drawGroundPoints, drawGuys, drawStructures } from "./drawSite.ts";
 import { drawSpans } from "./drawSpans.ts";
 import { HoverCard } from "./HoverCard.tsx";
+import type { Scene } from "./scene.ts";
 import { StationRuler } from "./straight/StationRuler.tsx";
 import { useLatest } from "./useLatest.ts";
 import { useMeasure } from "./useMeasure.ts";
@@ -64,6 +67,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
   const measure = useView((state) => state.measure);
   const treated = useView((state) => state.kinds);
   const isLightShown = useView(({ balance }) => balance.isOpen && balance.tab === "light");
+  const trial = useTrial(open, picture.scene);
   useStageSize(ground);
   const box = usePointer(ground, picture);
   const drawLabels = useLabelDrawer();
@@ -117,6 +121,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
                 ))}
                 {isLightShown && <Shape {...still} sceneFunc={(pen) => drawLight(pen, picture, open.plant)} />}
                 <Shape {...still} sceneFunc={(pen) => drawLabels(pen, picture)} />
+                {trial && <Shape {...still} sceneFunc={(pen) => drawTrial(pen, picture, trial)} />}
                 <Shape {...still} sceneFunc={(pen) => drawFindings(pen, picture)} />
               </Layer>
               <Layer listening={false}>
@@ -150,6 +155,12 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
       <Hands open={open} picture={picture} />
     </>
   );
+}
+
+/** The trial that is to be seen, ready for drawing, as long as the route is the one it was tried on. */
+function useTrial({ plant, route }: OpenRoute, scene: Scene) {
+  const trial = useView((state) => state.trial);
+  return useMemo(() => (trial?.route === route ? trialMarks(plant, scene, trial) : null), [plant, route, scene, trial]);
 }
 
 function useLabelDrawer() {

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { Reply } from "../../core/contract/contract.ts";
 import type { Variant } from "../../core/edits/variantSteps.ts";
 import type { Route } from "../../core/model/route.ts";
@@ -8,6 +8,7 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { TakeTrial } from "./TakeTrial.tsx";
+import { TrialOnDiagram } from "./TrialOnDiagram.tsx";
 import { VariantForm } from "./VariantForm.tsx";
 import { whatIfWords as words } from "./whatIfWords.ts";
 
@@ -53,6 +54,7 @@ export function WhatIfPanel({ open }: { readonly open: OpenRoute }) {
       {tried && (
         <>
           <Compared tried={tried} open={open} />
+          <TrialOnDiagram open={open} tried={tried} />
           <TakeTrial open={open} tried={tried} onTaken={() => setTried(null)} />
         </>
       )}
@@ -62,9 +64,16 @@ export function WhatIfPanel({ open }: { readonly open: OpenRoute }) {
 
 function Compared({ tried, open }: { readonly tried: Tried; readonly open: OpenRoute }) {
   const lines = compareLayouts(tried.present, tried.other, unitsOf(open));
+  const table = useRef<HTMLTableElement>(null);
+  const { trialId } = tried;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: every trial is brought into view, for it lies under a long form
+  useEffect(() => {
+    table.current?.scrollIntoView({ block: "start" });
+    // oxlint-disable-next-line react-hooks/exhaustive-deps -- every trial is brought into view, for it lies under a long form
+  }, [trialId]);
   return (
     <>
-      <table className="compared" aria-label={words.table}>
+      <table ref={table} className="compared" aria-label={words.table}>
         <thead>
           <tr>
             <th scope="col">{words.figure}</th>

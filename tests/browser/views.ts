@@ -87,6 +87,8 @@ export const views: readonly View[] = [
       await panel.getByLabel("Drop reach").press("Enter");
       await panel.getByRole("button", { name: "Try it" }).click();
       await panel.getByRole("table", { name: "Both layouts" }).waitFor();
+      await panel.getByLabel("Show it on the diagram").check();
+      await panel.getByRole("list", { name: "What the other layout has otherwise" }).waitFor();
     },
   ],
   ["the start", start],

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { openPlant } from "../../core/plant/plant.ts";
 import { terminalPlace } from "../../core/plant/terminalView.ts";
+import { selection } from "./diagram.ts";
 import { chooseTogether } from "./diagramHands.ts";
 import { eachOnDemo } from "./eachOnDemo.ts";
 import type { OpenWindow } from "./openWindow.ts";
@@ -105,4 +106,37 @@ test("a run of poles chosen by mouse takes the other layout there alone, and a t
   await page.getByRole("button", { name: /^Switch to metric/ }).click();
   await panel.getByText("The route was changed since this was tried.").waitFor();
   expect(await panel.getByRole("button", { name: "Take the other layout" }).isDisabled()).toBe(true);
+});
+
+test("a trial is shown on the diagram by keyboard, counted and chosen by its signs, and gone when it is switched off or past", async () => {
+  const { page, session } = opened();
+  const before = session.route();
+  await tryReach(opened(), "200 ft");
+  const panel = panelOf(opened());
+  const canvas = page.locator("[data-diagram] canvas").nth(1);
+  const picture = () => canvas.evaluate((one) => (one instanceof HTMLCanvasElement ? one.toDataURL() : ""));
+  const plain = await picture();
+  const box = panel.getByLabel("Show it on the diagram");
+  await box.focus();
+  await page.keyboard.press("Space");
+  const legend = panel.getByRole("list", { name: "What the other layout has otherwise" });
+  await legend.waitFor();
+  await expect.poll(picture).not.toBe(plain);
+  const count = async (name: string) =>
+    Number.parseInt((await legend.getByRole("button", { name: new RegExp(`^${name}`) }).textContent()) ?? "", 10);
+  const [hung, gone] = [await count("Hang anew"), await count("Go")];
+  const [now, then] = [await cellOf(opened(), "Terminals", 0), await cellOf(opened(), "Terminals", 1)];
+  expect(hung - gone).toBe(Number(then) - Number(now));
+  await box.press("Space");
+  await expect.poll(picture).toBe(plain);
+  expect(await legend.count()).toBe(0);
+  await box.press("Space");
+  await legend.getByRole("button", { name: /^Go/ }).focus();
+  await page.keyboard.press("Enter");
+  await expect.poll(() => selection(page)).toHaveLength(gone);
+  expect((await selection(page)).every((id) => before.terminal.has(id))).toBe(true);
+  expect(session.route()).toBe(before);
+  await page.getByRole("button", { name: /^Switch to metric/ }).click();
+  await panel.getByText("The route was changed since this was tried.").waitFor();
+  await expect.poll(() => legend.count()).toBe(0);
 });

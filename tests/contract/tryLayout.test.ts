@@ -104,6 +104,20 @@ test("whom the cables that hang have no fiber for is told with the reason", asyn
   expect(leftOut.reduce((sum, one) => sum + one.count, 0)).toBe(other.unitCount - other.servedCount);
 });
 
+test("the terminals and drops of a trial can be had to be shown, and make the route that taking it makes", async () => {
+  const before = session.route();
+  const tried = await ask("layout.try", { routeId, jobId: "k", variant: shorter });
+  const { rows } = await ask("layout.trial", { routeId, trialId: tried.trialId });
+  expect(new Set(rows.map((one) => one.table))).toEqual(new Set(["terminal", "drop"]));
+  expect(session.route()).toBe(before);
+  await ask("layout.take", { routeId, trialId: tried.trialId });
+  for (const { table, id, after } of rows) expect(session.route()[table].get(id) ?? null).toEqual(after);
+  expect(await host.call("layout.trial", { routeId, trialId: "another" })).toMatchObject({
+    ok: false,
+    fault: { code: "no-trial" },
+  });
+});
+
 test("a trial of before the latest, and a model nobody knows, are refused in plain words", async () => {
   await ask("layout.try", { routeId, jobId: "f", variant: {} });
   expect(await host.call("layout.take", { routeId, trialId: "a" })).toMatchObject({
