@@ -1,6 +1,7 @@
 import { writeRouteDxf } from "../../../core/dxf/writeRouteDxf.ts";
 import { type CsvList, csvLists, writeCsv } from "../../../core/exchange/writeCsv.ts";
 import { writeGeojson } from "../../../core/exchange/writeGeojson.ts";
+import { writeKml } from "../../../core/exchange/writeKml.ts";
 import { fail, ok, type Result } from "../../../core/model/result.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
 import type { Session } from "../../host/session.ts";
@@ -9,16 +10,16 @@ import { type Outcome, readArguments, type Verb } from "../verb.ts";
 
 const shape = {
   name: "export",
-  usage: `FILE.strand (--geojson OUT | --dxf OUT | --csv OUT --list ${csvLists.join("|")})`,
+  usage: `FILE.strand (--geojson OUT | --kml OUT | --dxf OUT | --csv OUT --list ${csvLists.join("|")})`,
 };
 
-/** Writes the route for another program: as GeoJSON, as DXF, or one of its lists as CSV. */
+/** Writes the route for another program: as GeoJSON, KML or DXF, or one of its lists as CSV. */
 export const exportVerb: Verb = {
   ...shape,
-  help: "Writes the route as GeoJSON, as a DXF drawing in plan at its true size, or one of its lists as CSV.",
+  help: "Writes the route as GeoJSON, as KML, as a DXF drawing in plan at its true size, or one of its lists as CSV.",
   async run(args, desk) {
     const text = { type: "string" } as const;
-    const read = readArguments(shape, args, ["a FILE"], { geojson: text, dxf: text, csv: text, list: text });
+    const read = readArguments(shape, args, ["a FILE"], { geojson: text, kml: text, dxf: text, csv: text, list: text });
     if (!read.ok) return read;
     const { values, positionals } = read.value;
     const asked = formats.filter((one) => values[one] !== undefined);
@@ -35,12 +36,14 @@ export const exportVerb: Verb = {
   },
 };
 
-const formats = ["geojson", "dxf", "csv"] as const;
+const formats = ["geojson", "kml", "dxf", "csv"] as const;
 
 function contentOf(session: Session, format: (typeof formats)[number], list: string): Result<string> {
   switch (format) {
     case "geojson":
       return writeGeojson(session.route());
+    case "kml":
+      return writeKml(session.route());
     case "dxf":
       return writeRouteDxf(session.route());
     case "csv":
