@@ -8,15 +8,16 @@ import { tickKey } from "./planHung.ts";
 import { houseRoofMm, houseSymbol, houseWallMm } from "./symbols.ts";
 import { toPaper } from "./view.ts";
 
-/** Units that stand under one roof. */
-type House = { readonly number: string; readonly at: PaperPoint; readonly unitIds: readonly string[] };
+/** Units that stand under one roof, the first of them where the house is drawn. */
+export type House = { readonly number: string; readonly first: LivingUnit; readonly unitIds: readonly string[] };
 
 /** Houses with their numbers and the drops that reach them, a nail in the roof where a drop is pinned. */
 export function drawUnits(desk: PlanDesk): void {
-  for (const house of housesOf(desk)) {
+  const units = desk.strip.unitIds.map((id) => desk.plant.rowOf("livingUnit", id));
+  for (const house of housesOf(units)) {
     const width = Math.max(4.6, textWidthMm(house.number, "narrow", smallMm) + 1.8);
     const height = houseRoofMm + houseWallMm;
-    const { at, beyond } = onSheet(desk, house.at, width, height);
+    const { at, beyond } = onSheet(desk, toPaper(desk.strip.view, house.first), width, height);
     const placed = desk.placer.place({ width, height, anchor: at, candidates: nearby(at) });
     if (!placed) continue;
     const { centre } = placed.box;
@@ -52,19 +53,18 @@ function drawDrops(desk: PlanDesk, unitId: string, to: PaperPoint): void {
   }
 }
 
-function housesOf(desk: PlanDesk): readonly House[] {
+/** The houses that units stand in: one building, or one place. */
+export function housesOf(units: readonly LivingUnit[]): readonly House[] {
   const groups = new Map<string, LivingUnit[]>();
-  for (const id of desk.strip.unitIds) {
-    const unit = desk.plant.rowOf("livingUnit", id);
+  for (const unit of units) {
     const key = unit.building === "" ? `${unit.eastM.toFixed(1)} ${unit.northM.toFixed(1)}` : unit.building;
-    groups.set(key, [...(groups.get(key) ?? []), unit]);
+    const group = groups.get(key);
+    if (group) group.push(unit);
+    else groups.set(key, [unit]);
   }
-  return [...groups.values()].flatMap((units) => {
-    const [first] = units;
-    if (!first) return [];
-    return [
-      { number: houseNumber(first.address), at: toPaper(desk.strip.view, first), unitIds: units.map((one) => one.id) },
-    ];
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    return first ? [{ number: houseNumber(first.address), first, unitIds: group.map((one) => one.id) }] : [];
   });
 }
 

@@ -1,4 +1,5 @@
 import { fixedText } from "../units/fixedText.ts";
+import { markupText } from "../units/markupText.ts";
 import {
   type ArcMark,
   type Fill,
@@ -26,7 +27,7 @@ export function writeSvg(sheet: Sheet): string {
   const { width, height } = sheet.sizeMm;
   const size = `width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}"`;
   const groups = layers.map((layer) => group(layer, sheet)).filter((one) => one !== "");
-  return `<svg xmlns="http://www.w3.org/2000/svg" ${size}>\n<title>${escaped(sheet.title)}</title>\n${groups.join("\n")}\n</svg>\n`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" ${size}>\n<title>${markupText(sheet.title)}</title>\n${groups.join("\n")}\n</svg>\n`;
 }
 
 function group(layer: Layer, sheet: Sheet): string {
@@ -76,7 +77,7 @@ function textText(mark: TextMark, heightMm: number): string {
   let x = mark.align === "left" ? 0 : mark.align === "middle" ? -width / 2 : -width;
   const spans = runs.map((run) => {
     const font = `font-family='${families[run.font]}' font-weight="${weights[run.font]}" font-size="${figure(run.sizeMm)}"`;
-    const text = `<tspan x="${figure(x)}" ${font} textLength="${figure(run.widthMm)}" lengthAdjust="spacingAndGlyphs">${escaped(run.text)}</tspan>`;
+    const text = `<tspan x="${figure(x)}" ${font} textLength="${figure(run.widthMm)}" lengthAdjust="spacingAndGlyphs">${markupText(run.text)}</tspan>`;
     x += run.widthMm;
     return text;
   });
@@ -105,10 +106,6 @@ function ink(fill: Fill): string {
 
 function figure(value: number): string {
   return String(Number(fixedText(value, 3)));
-}
-
-function escaped(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }
 
 function assertNever(mark: never): never {

@@ -120,11 +120,21 @@ test("the same route draws the same bytes", async () => {
   expect(readFileSync(once).equals(readFileSync(twice))).toBe(true);
 });
 
-test("the route goes out as GeoJSON and as lists", async () => {
+test("the route goes out as GeoJSON, as KML, as a drawing and as lists", async () => {
   const geojson = join(folder, "town.geojson");
   const ports = join(folder, "ports.csv");
   expect(await run(["export", file, "--geojson", geojson])).toMatchObject({ ok: true });
   expect(JSON.parse(readFileSync(geojson, "utf8"))).toMatchObject({ type: "FeatureCollection" });
+  const kml = join(folder, "town.kml");
+  expect(await run(["export", file, "--kml", kml])).toMatchObject({ ok: true });
+  expect(readFileSync(kml, "utf8")).toContain("<name>Poles</name>");
+  const drawing = join(folder, "town.dxf");
+  expect(await run(["export", file, "--dxf", drawing])).toMatchObject({ ok: true });
+  expect(readFileSync(drawing, "latin1").slice(0, 60)).toContain("SECTION\r\n  2\r\nHEADER");
+  expect(await run(["export", file, "--dxf", drawing, "--geojson", geojson])).toMatchObject({
+    ok: false,
+    fault: { code: "bad-arguments" },
+  });
   expect(await run(["export", file, "--csv", ports, "--list", "port"])).toMatchObject({ ok: true });
   expect(readFileSync(ports, "utf8").split("\n").length).toBeGreaterThan(170);
   expect(await run(["export", file, "--csv", ports, "--list", "nonsense"])).toMatchObject({

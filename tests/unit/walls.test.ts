@@ -30,6 +30,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "core/strand",
     "core/fiber",
   ],
+  "core/dxf": ["core/units", "core/model", "core/plant", "core/sheets"],
   "core/exchange": [
     "core/units",
     "core/model",

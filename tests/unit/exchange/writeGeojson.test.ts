@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { placedTables } from "../../../core/exchange/placedContent.ts";
 import { readGeojson } from "../../../core/exchange/readGeojson.ts";
-import { geojsonTables, writeGeojson } from "../../../core/exchange/writeGeojson.ts";
+import { writeGeojson } from "../../../core/exchange/writeGeojson.ts";
 import { distanceM } from "../../../core/geodesy/distance.ts";
 import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { bareRoute, planOf, valueIn } from "./importRoute.ts";
@@ -17,9 +18,9 @@ describe("a route written as GeoJSON", () => {
 
   test("every table that has a place is there, row by row", () => {
     const counts = Object.fromEntries(
-      geojsonTables.map((table) => [table, all.filter((one) => one.properties.route_table === table).length]),
+      placedTables.map((table) => [table, all.filter((one) => one.properties.route_table === table).length]),
     );
-    expect(counts).toEqual(Object.fromEntries(geojsonTables.map((table) => [table, route[table].size])));
+    expect(counts).toEqual(Object.fromEntries(placedTables.map((table) => [table, route[table].size])));
   });
 
   test("longitude comes first, to 7 decimals", () => {
