@@ -6,7 +6,9 @@ import { attachmentRangeTopic } from "./attachmentRangeTopic.ts";
 import { clampedSpansTopic } from "./clampedSpansTopic.ts";
 import { colourTopic } from "./colourTopic.ts";
 import { distanceTopic } from "./distanceTopic.ts";
+import { expectedReadingTopic } from "./expectedReadingTopic.ts";
 import { fibersTopic } from "./fibersTopic.ts";
+import { footageTopic } from "./footageTopic.ts";
 import { guyTopic } from "./guyTopic.ts";
 import { lashingTopic } from "./lashingTopic.ts";
 import { layoutTopic } from "./layoutTopic.ts";
@@ -34,7 +36,9 @@ export const topics: readonly Topic[] = [
   clampedSpansTopic,
   colourTopic,
   distanceTopic,
+  expectedReadingTopic,
   fibersTopic,
+  footageTopic,
   guyTopic,
   layoutTopic,
   lashingTopic,
