@@ -18,7 +18,7 @@ export type MarkRule = {
 };
 
 /** Sheath between two readings that are believed. */
-export type SheathSection = {
+type SheathSection = {
   readonly from: string;
   readonly to: string;
   readonly usedM: number;
@@ -29,7 +29,7 @@ export type SheathSection = {
 };
 
 /** A reading that does not fit those before and after it. */
-export type DoubtedMark = {
+type DoubtedMark = {
   readonly place: string;
   readonly figure: number;
   /** The one figure with two neighbouring digits exchanged that fits; null where none or several do. */
