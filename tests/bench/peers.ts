@@ -19,8 +19,8 @@ import type { PeerAnswer, PeerOrder } from "./peerSolver.ts";
  */
 const [, , , limits = "10,60", streets, runs = "5"] = process.argv;
 const peerFile = join(fileURLToPath(import.meta.url), "..", "peerSolver.mjs");
-const usual = ["town-400a", "dense-1000a", "line:40:7", "dense:40:7", "crowded:60:7", "mid:60:7", "crowded:150:7"];
-const usualLarger = ["dense:300:7", "crowded:300:7", "crowded:1000:7"];
+const usual =
+  "line:40:7,dense:40:7,crowded:60:7,mid:60:7,crowded:150:7,crowded:300:7,line-300a,mid-300a,town-400a,dense-1000a,crowded-1000a";
 
 function peer(order: PeerOrder): Promise<PeerAnswer> {
   return new Promise((resolve, reject) => {
@@ -54,11 +54,12 @@ async function repeated(order: PeerOrder, runCount: number): Promise<PeerAnswer 
 function printRow(name: string, limitS: number | null, answer: PeerAnswer & { readonly slowestS: number }): void {
   const { cost, bound } = answer;
   const hasCost = cost !== Number.POSITIVE_INFINITY;
+  const hasBound = bound !== null && bound !== Number.NEGATIVE_INFINITY;
   const figures = [
     limitS === null ? "" : String(limitS),
     hasCost ? cost.toFixed(1) : "none",
-    bound === null ? "" : bound.toFixed(1),
-    hasCost && bound !== null ? ((100 * Math.max(0, cost - bound)) / cost).toFixed(4) : "",
+    bound === null ? "" : hasBound ? bound.toFixed(1) : "none",
+    hasCost && hasBound ? ((100 * Math.max(0, cost - bound)) / cost).toFixed(4) : "",
     answer.clockS.toFixed(3),
     answer.slowestS.toFixed(3),
     answer.processorS.toFixed(3),
@@ -105,7 +106,7 @@ console.log(
 console.log("Left out: glpk.js, GPL-3 and none of our dependencies. A bare Node process holds about 45 MB.\n");
 const heads = ["limit s", "cost", "bound", "gap %", "clock s", "slowest s", "cpu s", "peak MB"];
 let version = "";
-for (const { name, problem, known } of streetsNamed(streets?.split(",") ?? [...usual, ...usualLarger])) {
+for (const { name, problem, known } of streetsNamed((streets ?? usual).split(","))) {
   const size = `${problem.demand.length} units, ${problem.points.length} points`;
   console.log(`${name}, ${size}${known === undefined ? "" : `, best known ${known}`}`);
   console.log(`  ${"".padEnd(24)}`, ...heads.map((head) => head.padStart(10)));

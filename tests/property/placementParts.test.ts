@@ -67,17 +67,17 @@ describe("a street solved in parts", () => {
     expect(partCount).toBeGreaterThan(80);
   });
 
-  test.each(Object.entries(streetKinds))(
-    "HiGHS proves a cost between bound and cost of 24 units in parts, %s",
-    async (_, kind) => {
-      const problem = madeStreet({ ...kind, unitCount: 24, seed: 11 });
-      const { cost, bound, partCount } = inParts(problem, 8);
-      const least = (await costByHighs(problem)) ?? Number.NaN;
-      expect(partCount).toBeGreaterThan(1);
-      expect(bound).toBeLessThanOrEqual(least + 1e-3);
-      expect(cost).toBeGreaterThanOrEqual(least - 1e-3);
-    },
-  );
+  test.each([
+    ["crowded", streetKinds.crowded],
+    ["mid", streetKinds.mid],
+  ] as const)("HiGHS proves a cost between bound and cost of 24 units in parts, %s", async (_, kind) => {
+    const problem = madeStreet({ ...kind, unitCount: 24, seed: 11 });
+    const { cost, bound, partCount } = inParts(problem, 8);
+    const least = (await costByHighs(problem)) ?? Number.NaN;
+    expect(partCount).toBeGreaterThan(1);
+    expect(bound).toBeLessThanOrEqual(least + 1e-3);
+    expect(cost).toBeGreaterThanOrEqual(least - 1e-3);
+  });
 
   test("leaves out those whom no pole reaches or holds, and only those; cost and bound are of the others", () => {
     const reached = madeStreet({ ...streetKinds.crowded, unitCount: 80, reachFt: 80, seed: 2 });
