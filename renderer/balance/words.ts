@@ -146,7 +146,7 @@ export const bandWords: Readonly<Record<LightBand, { readonly sign: string; read
 /** Words of the light of the route. */
 export const lightWords = {
   key: "Scale of the light",
-  scale: "Margin to the class's largest loss:",
+  scale: "Margin to the largest loss:",
   listHeads: ["Terminal", "Station", "Least margin", "Over the least"],
   list: "Light of every terminal at its worst, from the hub out",
   nobody: "serves nobody",

@@ -3,21 +3,24 @@ const panels = [
   [".settings", "settings"],
   [".start", "start"],
   [".copies", "copies"],
-  [".import", "import"],
+  [".what-if", "whatIf"],
+  [".import:not(.what-if)", "import"],
   [".sheets", "sheets"],
   [".findings", "findings"],
   [".tables", "tables"],
   [".profile", "profile"],
+  [".light-route", "light"],
   [".balance", "balance"],
   [".help", "finder"],
   [".explanation", "numbers"],
   [".history", "history"],
+  [".layout", "layout"],
   [".side", "chosen"],
   ["[data-diagram]", "diagram"],
 ] as const;
 
 /** What fills the middle of the window; one of them is shown. */
-const rooms = [".settings", ".start", ".import", ".sheets", "[data-diagram]"];
+const rooms = [".settings", ".start", ".import:not(.what-if)", ".sheets", "[data-diagram]"];
 
 /** The page about the panel that has the focus; about what fills the window where none has it. */
 export function pageHere(): string {

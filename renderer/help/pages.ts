@@ -70,6 +70,30 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "layout",
+    title: "Laying out",
+    about: "Where terminals hang and whom they serve, the cost against its bound",
+    says: [
+      "Lay out terminals strings strand and cable where there are none, then decides where each terminal hangs, which port serves which living unit, and which fibers feed it. It keeps drop reach and spare ports, and leads no drop over what it may not pass.",
+      "It looks for the least cost of terminals and drops at catalogue prices. Beside the cost stands a bound: no layout of the route costs less, whoever makes it. Where both meet the layout is proven the cheapest, else the gap says how much dearer than the cheapest it can be at most. Stop keeps the best so far.",
+      "Pin what is decided. A nail beside a terminal or on a house says that it stays, a slash through a pole that nothing hangs beside it; sheets carry the same signs. A layout works round them, and is proven among what they leave open.",
+      "Whom it could not serve is listed with the reason; Next and Previous go from one to the next on the diagram. Mend the reason, such as a pole that is closed or a strand that is missing, and lay out again.",
+      "After an edit the figures say that they are past. They hold again when the route is laid out again.",
+    ],
+  },
+  {
+    id: "whatIf",
+    title: "What if",
+    about: "Try other standards, prices or models before deciding",
+    says: [
+      "Write another number of spare ports, drop reach or price, or take a terminal model out, and try it. The route stays as it is.",
+      "Both layouts stand side by side, figure by figure, with what the other has more or less. Whom it would not serve is told with the reasons.",
+      "Show it on the diagram draws the other layout beside the present one: dashed bars over the strand are terminals that would hang anew or become another model, struck through are those that would go, dashed lines are drops that would run otherwise. Press a count to choose them.",
+      "Take it whole, with its standards and prices, or choose poles on the diagram and take it along them alone: standards then stay as they are. Either is one edit, and one undo takes it back.",
+      "A trial belongs to the route it was tried on. After an edit it is past: try it again.",
+    ],
+  },
+  {
     id: "balance",
     title: "The balance",
     about: "Ports, fibers and hub outputs, terminal by terminal",
@@ -80,7 +104,18 @@ export const helpPages: readonly HelpPage[] = [
       "Plus and minus reserve ports of a terminal for whoever comes later, such as a vacant lot; below stands for whom. No layout, evening out or mend gives a reserved port away, and its terminal stays where it hangs.",
       "Even out moves drops between terminals until all are filled as nearly alike as reach, pins, spares and reservations allow. It says what it would come to before it is done.",
       "Fibers by tube shows each buffer tube down its cable and who opens it where; hub outputs by leg, what each leg of a hub's splitter lights.",
-      "Light by terminal inks the route on the diagram by what is left of the class's limits at the worst unit of each terminal, the figure and the way beside it, and marks where too much light arrives. Beside the list stands the chosen terminal port by port: what a meter is expected to show there before the drop is plugged in, at both wavelengths of the class, and what arrives in service at the unit and at the hub. Press a margin to see how it comes about.",
+    ],
+  },
+  {
+    id: "light",
+    title: "The light of the route",
+    about: "What is left of the class's limits, and what a meter should show",
+    says: [
+      "Light by terminal, in the balance, lists every terminal from the hub on with what its worst unit has left of the largest loss its optical class bears, the company's margin taken off. Arrows tell the way: up to the hub, down to the unit.",
+      "The diagram is inked by the same scale, the figure beside each terminal. Where a unit has no light at all it says dark; where less is lost than the class asks for, the receiver gets too much light, and by how much is told with a plus.",
+      "Beside the list stands the chosen terminal port by port: loss from the hub's output at both wavelengths of the class, least and most, and the power a meter should show before the drop is plugged in. What arrives in service at the unit and at the hub stands behind.",
+      "Powers come from the optical class. Where it does not say what the hub or the unit launches, no power is told, and the loss holds all the same. Press a margin to see how it comes about.",
+      "A terminal's sheet and the port and drop schedule print the expected light at every port beside an empty field for the light measured.",
     ],
   },
   {

@@ -251,6 +251,7 @@ describe("the balance", () => {
     const cells = await sheet.locator("tbody tr").first().locator("td").allTextContents();
     expect(cells[2]).toBe(`${reading.least.downDb.toFixed(1)} to ${reading.most.downDb.toFixed(1)}`);
     expect(cells[4]).toBe(`${reading.arrives.leastDbm.toFixed(1)} to ${reading.arrives.mostDbm.toFixed(1)}`);
+    expect(await sheet.evaluate((one) => one.scrollWidth - one.clientWidth)).toBe(0);
     await expect.poll(() => selection(page)).toEqual([second]);
     await sheet.locator("tbody .explained").first().click();
     await page.locator(".explanation").getByRole("button", { name: "Worksheet" }).click();
