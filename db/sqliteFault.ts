@@ -68,6 +68,12 @@ const faults = [
     mend: "Name a file.",
   },
   {
+    codes: ["EEXIST"],
+    code: "is-a-file",
+    what: "A file of that name is there.",
+    mend: "Name a folder.",
+  },
+  {
     codes: ["ENOENT", "ENOTDIR"],
     code: "no-file",
     what: "There is no such file or folder.",

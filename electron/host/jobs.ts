@@ -1,4 +1,5 @@
 import type { Reply } from "../../core/contract/contract.ts";
+import { writeSheetDxf } from "../../core/dxf/writeSheetDxf.ts";
 import { layoutFigures } from "../../core/layout/layoutFigures.ts";
 import { routeWith } from "../../core/layout/rowSet.ts";
 import { type Layout, runLayout } from "../../core/layout/runLayout.ts";
@@ -38,11 +39,19 @@ type Jobs = {
   };
   readonly svg: { readonly takes: DrawInput; readonly gives: Reply<"draw.sheets"> };
   readonly pdf: {
-    readonly takes: DrawInput & { readonly only: readonly string[] | null };
+    readonly takes: DrawInput & Chosen;
     readonly gives: { readonly pdf: Uint8Array; readonly sheetCount: number };
+  };
+  /** A file for each sheet. */
+  readonly files: {
+    readonly takes: DrawInput & Chosen & { readonly format: SheetFormat };
+    readonly gives: readonly { readonly name: string; readonly text: string }[];
   };
 };
 export type JobName = keyof Jobs;
+export type SheetFormat = "svg" | "dxf";
+/** Numbers or kinds of the sheets wanted; null takes the whole set. */
+type Chosen = { readonly only: readonly string[] | null };
 type DrawInput = { readonly route: Route; readonly findings: readonly Finding[] };
 
 /** Jobs that, when they are stopped, end with the best they have. */
@@ -87,21 +96,29 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     };
   },
   async pdf({ route, findings, only }, onProgress, { signal }) {
-    const whole = composeSet(openPlant(route), findings);
-    const set = only === null ? whole : partOf(whole, only);
+    const set = partOf(composeSet(openPlant(route), findings), only);
     const pdf = await writePdf(set, {
       signal,
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
     });
     return { pdf, sheetCount: set.sheets.length };
   },
+  async files({ route, findings, only, format }) {
+    const { sheets } = partOf(composeSet(openPlant(route), findings), only);
+    const write = format === "svg" ? writeSvg : writeSheetDxf;
+    return sheets.map((sheet) => ({
+      name: `${sheet.number.padStart(3, "0")}-${sheet.kind}.${format}`,
+      text: write(sheet),
+    }));
+  },
 };
 
 /** Some sheets of a set, as they stand in it: numbers stay, and links lead only to sheets that are there. */
-function partOf(set: DrawingSet, numbers: readonly string[]): DrawingSet {
-  const sheets = set.sheets
-    .filter((one) => numbers.includes(one.number))
-    .map((one) => ({ ...one, links: one.links.filter((link) => numbers.includes(link.to)) }));
+function partOf(set: DrawingSet, only: Chosen["only"]): DrawingSet {
+  if (only === null) return set;
+  const kept = set.sheets.filter((one) => only.includes(one.number) || only.includes(one.kind));
+  const numbers = new Set(kept.map((one) => one.number));
+  const sheets = kept.map((one) => ({ ...one, links: one.links.filter((link) => numbers.has(link.to)) }));
   return { ...set, sheets };
 }
 

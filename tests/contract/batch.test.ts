@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
@@ -6,6 +6,7 @@ import { makeDemo } from "../../assets/demo/makeDemo.ts";
 import type { Desk } from "../../electron/batch/verb.ts";
 import { verbs } from "../../electron/batch/verbs.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
+import { readXml } from "../fixtures/exchange/readXml.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "strand-batch-"));
 const file = join(folder, "town.strand");
@@ -118,6 +119,27 @@ test("the same route draws the same bytes", async () => {
   await run(["draw", file, "--out", once]);
   await run(["draw", file, "--out", twice]);
   expect(readFileSync(once).equals(readFileSync(twice))).toBe(true);
+});
+
+test("sheets are drawn one by one, of the kinds or numbers asked for, under the numbers they have in the set", async () => {
+  const sheets = join(folder, "sheets");
+  const drawn = await run(["draw", file, "--svg", sheets, "--sheets", "cover, 4,3"]);
+  expect(drawn).toMatchObject({ ok: true, value: { exitCode: 0, json: { sheetCount: 3 } } });
+  const names = readdirSync(sheets);
+  expect(names.map((one) => one.replace(/\d+/, "N"))).toEqual(["N-cover.svg", "N-plan.svg", "N-plan.svg"]);
+  for (const name of names) readXml(readFileSync(join(sheets, name), "utf8"));
+  expect(await run(["draw", file, "--dxf", sheets, "--sheets", "4"])).toMatchObject({ ok: true });
+  expect(readdirSync(sheets)).toContain(names[2]?.replace("svg", "dxf"));
+  const pdf = join(folder, "some.pdf");
+  expect(await run(["draw", file, "--sheets", "1,4", "--out", pdf])).toMatchObject({
+    ok: true,
+    value: { json: { sheetCount: 2 } },
+  });
+  const refused = (...words: string[]) => run(["draw", file, ...words]);
+  expect(await refused("--sheets", "covers")).toMatchObject({ ok: false, fault: { code: "bad-arguments" } });
+  expect(await refused("--sheets", "999")).toMatchObject({ ok: false, fault: { code: "no-sheets" } });
+  expect(await refused("--svg", sheets, "--out", pdf)).toMatchObject({ ok: false, fault: { code: "bad-arguments" } });
+  expect(await refused("--svg", pdf)).toMatchObject({ ok: false, fault: { code: "is-a-file", where: pdf } });
 });
 
 test("the route goes out as GeoJSON, as KML, as a drawing and as lists", async () => {
