@@ -10,6 +10,7 @@ import { openPlant } from "../../core/plant/plant.ts";
 import type { Finding } from "../../core/rules/finding.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
+import type { PaperName } from "../../core/sheets/paper.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
 import { type LimitWishes, placementWatch } from "./placementWatch.ts";
 import { writePdf } from "./writePdf.ts";
@@ -43,7 +44,12 @@ type Jobs = {
   };
 };
 export type JobName = keyof Jobs;
-type DrawInput = { readonly route: Route; readonly findings: readonly Finding[] };
+type DrawInput = {
+  readonly route: Route;
+  readonly findings: readonly Finding[];
+  /** What it is drawn on; null takes the usual paper. */
+  readonly paper: PaperName | null;
+};
 
 /** Jobs that, when they are stopped, end with the best they have. */
 export const keepsItsBest: readonly JobName[] = ["layout", "trial"];
@@ -77,17 +83,17 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
       layout: laid.value,
     });
   },
-  async svg({ route, findings }, onProgress) {
+  async svg({ route, findings, paper }, onProgress) {
     onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });
-    const { sheets } = composeSet(openPlant(route), findings);
+    const { sheets } = composeSet(openPlant(route), findings, onPaper(paper));
     const latest = [...route.revision.values()].sort((a, b) => (a.dateIso < b.dateIso ? -1 : 1)).at(-1);
     return {
       revision: latest?.letter ?? "",
       sheets: sheets.map(({ marks, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
     };
   },
-  async pdf({ route, findings, only }, onProgress, { signal }) {
-    const whole = composeSet(openPlant(route), findings);
+  async pdf({ route, findings, paper, only }, onProgress, { signal }) {
+    const whole = composeSet(openPlant(route), findings, onPaper(paper));
     const set = only === null ? whole : partOf(whole, only);
     const pdf = await writePdf(set, {
       signal,
@@ -96,6 +102,10 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     return { pdf, sheetCount: set.sheets.length };
   },
 };
+
+function onPaper(paper: PaperName | null): { readonly paper?: PaperName } {
+  return paper === null ? {} : { paper };
+}
 
 /** Some sheets of a set, as they stand in it: numbers stay, and links lead only to sheets that are there. */
 function partOf(set: DrawingSet, numbers: readonly string[]): DrawingSet {
