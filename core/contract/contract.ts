@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { paperNames } from "../sheets/paper.ts";
 import { fileEvents, fileMethods } from "./fileMethods.ts";
 import { historyMethods } from "./historyMethods.ts";
 import { layoutMethods } from "./layoutMethods.ts";
@@ -16,6 +17,8 @@ import {
 import { wayMethods } from "./wayMethods.ts";
 
 const routeId = z.string().min(1);
+/** What a set is drawn on; left out, the usual paper of the route's units. */
+const paperName = z.enum(paperNames);
 const routeRequest = z.strictObject({ routeId });
 
 /**
@@ -56,7 +59,7 @@ export const contract = {
   "import.plan": { request: importRequestSchema, reply: importReplySchema },
   "import.take": { request: importRequestSchema, reply: importReplySchema },
   "draw.sheets": {
-    request: z.strictObject({ routeId, jobId: z.string() }),
+    request: z.strictObject({ routeId, jobId: z.string(), paper: paperName.optional() }),
     reply: z.strictObject({
       /** Letter of the revision drawn; empty before the first is issued. */
       revision: z.string(),
@@ -69,6 +72,7 @@ export const contract = {
       jobId: z.string(),
       /** Numbers of the sheets wanted; without it the whole set. */
       sheets: z.array(z.string()).min(1).readonly().optional(),
+      paper: paperName.optional(),
     }),
     reply: z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
   },

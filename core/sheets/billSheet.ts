@@ -2,6 +2,7 @@ import type { Plant } from "../plant/plant.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import type { Draft } from "./book.ts";
+import type { Paper } from "./paper.ts";
 import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
@@ -16,9 +17,10 @@ const columns: readonly Column[] = [
 ];
 
 /** Bill of materials: quantities from the drawing, with the company's allowance. */
-export function billDrafts(plant: Plant): readonly Draft[] {
+export function billDrafts(plant: Plant, paper: Paper): readonly Draft[] {
   const system = plant.settings().unitSystem;
-  return tableDrafts({ kind: "bill", title: "Bill of materials", columns, rows: billRows(billOf(plant), system) });
+  const rows = billRows(billOf(plant), system);
+  return tableDrafts({ kind: "bill", title: "Bill of materials", columns, rows, box: paper.drawing });
 }
 
 function billRows(lines: readonly BillLine[], system: UnitSystem): readonly TableRow[] {

@@ -4,13 +4,15 @@ import type { Finding } from "../rules/finding.ts";
 import { type Book, type Draft, type NumberedFinding, type SheetKind, sheetKinds } from "./book.ts";
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { frame } from "./frame.ts";
-import { ansiB } from "./paper.ts";
+import { type PaperName, paperOf, usualPaper } from "./paper.ts";
 import { revisionsInOrder } from "./revisions.ts";
 import { setDrafts } from "./setDrafts.ts";
 
 type SetOptions = {
   /** Kinds of sheets to draw; all of them where not given. Left out, a kind takes its sheet numbers with it. */
   readonly kinds?: readonly SheetKind[];
+  /** What it is drawn on; where not given, the usual paper of the route's units. */
+  readonly paper?: PaperName;
 };
 
 /**
@@ -25,7 +27,8 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
   const openFindings = findings
     .filter((one) => one.waiverId === null)
     .map((finding, index) => ({ number: index + 1, finding }));
-  const drafts = setDrafts(plant, findings, openFindings, kinds);
+  const paper = paperOf(options.paper ?? usualPaper(settings.unitSystem));
+  const drafts = setDrafts(plant, paper, findings, openFindings, kinds);
   const book = bookOf(drafts, openFindings);
   const revisions = revisionsInOrder(plant);
   const notForConstruction = revisions.length === 0 || openFindings.some((one) => one.finding.severity === "error");
@@ -33,6 +36,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     const drawn = draft.draw(book);
     const number = String(index + 1);
     const block = {
+      paper,
       settings,
       revisions,
       sheetTitle: draft.title,
@@ -49,7 +53,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
       number,
       title: draft.title,
       kind: draft.kind,
-      sizeMm: ansiB,
+      sizeMm: paper.sizeMm,
       marks: [...drawn.marks, ...frame(block)],
       links,
     };

@@ -8,54 +8,109 @@ import { keyMap } from "./keyMap.ts";
 import { layoutFacts } from "./layoutFacts.ts";
 import { legend } from "./legend.ts";
 import { smallMm, stroke, words } from "./marks.ts";
+import { textWidthMm } from "./measureText.ts";
 import { panelHead, underHead } from "./panel.ts";
-import { drawingBox, type PaperBox } from "./paper.ts";
+import type { Paper, PaperBox } from "./paper.ts";
 import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
 import { sheetIndex } from "./sheetIndex.ts";
 import type { Strip } from "./strips.ts";
 
-const left: PaperBox = { ...drawingBox, right: drawingBox.left + 112 };
-const middle: PaperBox = { ...drawingBox, left: left.right + 9, right: drawingBox.right - 96 };
-const right: PaperBox = { ...drawingBox, left: middle.right + 9 };
-const legendMm = 80;
+const columnMm = { facts: 112, index: 87, narrowIndex: 78 } as const;
+const gutterMm = 9;
+const jobMm = 36;
+const legendMm = 84;
 const cautionsMm = 80;
+/** Narrower or lower drawing spaces take two sheets, mm. */
+const oneSheetMm = { width: 360, height: 200 } as const;
 
-/** The first sheet: what the job is, where, which sheets, what the symbols mean, how much of everything, and the cautions. */
-export function coverDraft(plant: Plant, cut: readonly Strip[]): Draft {
-  return { key: "cover", kind: "cover", title: "Cover", scale: "none", draw: (book) => drawCover(plant, cut, book) };
+/** Where the parts of the cover stand. */
+type CoverBoxes = {
+  readonly job: PaperBox;
+  readonly quantities: PaperBox;
+  readonly map: PaperBox;
+  readonly legend: PaperBox;
+  readonly cautions: PaperBox;
+  readonly index: PaperBox;
+};
+
+/** The first sheet, two on small paper: what the job is, where, which sheets, what the symbols mean, how much of everything, and the cautions. */
+export function coverDrafts(plant: Plant, { drawing }: Paper, cut: readonly Strip[]): readonly Draft[] {
+  const draft = (key: string, title: string, draw: Draft["draw"]): Draft => ({
+    key,
+    kind: "cover",
+    title,
+    scale: "none",
+    draw,
+  });
+  const isWhole = drawing.right - drawing.left >= oneSheetMm.width && drawing.top - drawing.bottom >= oneSheetMm.height;
+  const boxes = isWhole ? oneSheetBoxes(drawing) : twoSheetBoxes(drawing);
+  const front = (book: Book) => frontPart(plant, cut, book, boxes);
+  const back = (book: Book) => backPart(book, boxes);
+  if (isWhole) return [draft("cover", "Cover", (book) => together(front(book), back(book)))];
+  return [draft("cover", "Cover", front), draft("cover 2", "Cover: sheets, legend and notes", back)];
 }
 
-function drawCover(plant: Plant, cut: readonly Strip[], book: Book): Drawn {
-  const map = { ...middle, bottom: middle.bottom + legendMm + 5 };
-  const index = sheetIndex(book, right);
-  const drawnMap = keyMap(plant, cut, book, underHead(map));
+function oneSheetBoxes(drawing: PaperBox): CoverBoxes {
+  const left = { ...drawing, right: drawing.left + columnMm.facts };
+  const index = { ...drawing, left: drawing.right - columnMm.index };
+  const middle = { ...drawing, left: left.right + gutterMm, right: index.left - gutterMm };
   return {
-    marks: [
-      ...jobFacts(plant),
-      ...quantities(plant, book, { ...left, top: left.top - 36, bottom: left.bottom + cautionsMm }),
-      ...cautions({ ...left, top: left.bottom + cautionsMm }),
-      ...panelHead("Key map", map),
-      ...drawnMap.marks,
-      ...legend({ ...middle, top: middle.bottom + legendMm }),
-      ...index.marks,
-    ],
-    links: [...drawnMap.links, ...index.links],
+    job: left,
+    quantities: { ...left, top: left.top - jobMm, bottom: left.bottom + cautionsMm },
+    map: { ...middle, bottom: middle.bottom + legendMm + 5 },
+    legend: { ...middle, top: middle.bottom + legendMm },
+    cautions: { ...left, top: left.bottom + cautionsMm },
+    index,
   };
 }
 
-function jobFacts(plant: Plant): readonly Mark[] {
+function twoSheetBoxes(drawing: PaperBox): CoverBoxes {
+  const left = { ...drawing, right: drawing.left + columnMm.facts };
+  const index = { ...drawing, right: drawing.left + columnMm.narrowIndex };
+  const beside = { ...drawing, left: index.right + gutterMm };
+  return {
+    job: left,
+    quantities: { ...left, top: left.top - jobMm },
+    map: { ...drawing, left: left.right + gutterMm },
+    legend: { ...beside, bottom: beside.top - legendMm },
+    cautions: { ...beside, top: beside.top - legendMm - 3 },
+    index,
+  };
+}
+
+function frontPart(plant: Plant, cut: readonly Strip[], book: Book, { job, quantities, map }: CoverBoxes): Drawn {
+  const { marks, links } = keyMap(plant, cut, book, underHead(map));
+  return {
+    marks: [...jobFacts(plant, job), ...quantityList(plant, book, quantities), ...panelHead("Key map", map), ...marks],
+    links,
+  };
+}
+
+function backPart(book: Book, boxes: CoverBoxes): Drawn {
+  const { marks, links } = sheetIndex(book, boxes.index);
+  return { marks: [...cautions(boxes.cautions), ...legend(boxes.legend), ...marks], links };
+}
+
+function together(...parts: readonly Drawn[]): Drawn {
+  return { marks: parts.flatMap((one) => one.marks), links: parts.flatMap((one) => one.links ?? []) };
+}
+
+const nameSizesMm = [7.5, 6, 5] as const;
+
+function jobFacts(plant: Plant, box: PaperBox): readonly Mark[] {
   const settings = plant.settings();
-  const width = left.right - left.left;
+  const width = box.right - box.left;
   const place = [settings.place, settings.county].filter((one) => one !== "").join(", ");
   const lines = [settings.project, place, settings.company].filter((one) => one !== "");
+  const nameMm = nameSizesMm.find((one) => textWidthMm(settings.routeName, "narrowBold", one) <= width) ?? 4;
   return [
-    words(shortenText(settings.routeName, "narrowBold", 7.5, width), [left.left, left.top - 8], {
+    words(shortenText(settings.routeName, "narrowBold", nameMm, width), [box.left, box.top - 8], {
       face: "narrowBold",
-      heightMm: 7.5,
+      heightMm: nameMm,
     }),
-    words("Aerial fiber distribution route: drawing set", [left.left, left.top - 14], { heightMm: 2.8 }),
+    words("Aerial fiber distribution route: drawing set", [box.left, box.top - 14], { heightMm: 2.8 }),
     ...lines.map((text, index) =>
-      words(shortenText(text, "plain", 2.5, width), [left.left, left.top - 20.5 - index * 4.4], {
+      words(shortenText(text, "plain", 2.5, width), [box.left, box.top - 20.5 - index * 4.4], {
         heightMm: 2.5,
         grey: 0.15,
       }),
@@ -63,7 +118,7 @@ function jobFacts(plant: Plant): readonly Mark[] {
   ];
 }
 
-function quantities(plant: Plant, book: Book, box: PaperBox): readonly Mark[] {
+function quantityList(plant: Plant, book: Book, box: PaperBox): readonly Mark[] {
   const facts = quantityFacts(plant, book);
   const body = underHead(box);
   const rowMm = Math.min(4.9, (body.top - body.bottom) / facts.length);

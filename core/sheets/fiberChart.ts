@@ -8,7 +8,7 @@ import { type ChartFiber, type ChartPage, chartPages } from "./fiberChartRows.ts
 import { shortenText } from "./fitText.ts";
 import { circle, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
-import { drawingBox } from "./paper.ts";
+import type { Paper, PaperBox } from "./paper.ts";
 import { stationText } from "./quantityText.ts";
 import { numberRanges } from "./terminalFacts.ts";
 
@@ -19,11 +19,13 @@ const fiberMm = 20;
 const useMm = 78;
 const tubeGapMm = 1.8;
 const widestRowMm = 5.2;
+const narrowestRowMm = 3.5;
 
 /** The fibers of every cable: each drawn from the feed end to where it is cut, place after place. */
-export function fiberDrafts(plant: Plant): readonly Draft[] {
+export function fiberDrafts(plant: Plant, { drawing }: Paper): readonly Draft[] {
+  const mostFibers = Math.floor((drawing.top - headMm - (drawing.bottom + footMm)) / narrowestRowMm);
   return cablesInOrder(plant).flatMap((cable) => {
-    const pages = chartPages(plant, cable.id);
+    const pages = chartPages(plant, cable.id, mostFibers);
     return pages.map((page, index): Draft => {
       const tubes = [...new Set(page.fibers.map((one) => one.tube))];
       const part = pages.length === 1 ? "" : `, tubes ${numberRanges(tubes)}`;
@@ -32,7 +34,7 @@ export function fiberDrafts(plant: Plant): readonly Draft[] {
         kind: "fiber",
         title: `Fiber chart, ${cable.name}${part}`,
         scale: "none",
-        draw: () => ({ marks: drawChart(plant, cable.id, page) }),
+        draw: () => ({ marks: drawChart(plant, drawing, cable.id, page) }),
       };
     });
   });
@@ -40,6 +42,7 @@ export function fiberDrafts(plant: Plant): readonly Draft[] {
 
 /** Where the parts of a chart lie on the sheet. */
 type ChartPaper = {
+  readonly drawing: PaperBox;
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -48,15 +51,16 @@ type ChartPaper = {
   readonly y: (fiber: ChartFiber) => number;
 };
 
-function paperOf({ fibers, places }: ChartPage): ChartPaper {
-  const [left, right] = [drawingBox.left + tubeMm + fiberMm, drawingBox.right - useMm];
-  const top = drawingBox.top - headMm;
+function paperOf(drawing: PaperBox, { fibers, places }: ChartPage): ChartPaper {
+  const [left, right] = [drawing.left + tubeMm + fiberMm, drawing.right - useMm];
+  const top = drawing.top - headMm;
   const firstTube = fibers[0]?.tube ?? 1;
   const tubeCount = new Set(fibers.map((one) => one.tube)).size;
-  const room = top - (drawingBox.bottom + footMm) - (tubeCount - 1) * tubeGapMm;
+  const room = top - (drawing.bottom + footMm) - (tubeCount - 1) * tubeGapMm;
   const rowMm = Math.min(widestRowMm, room / Math.max(1, fibers.length));
   const stepMm = (right - left) / (places.length + 1);
   return {
+    drawing,
     left,
     right,
     top,
@@ -66,13 +70,13 @@ function paperOf({ fibers, places }: ChartPage): ChartPaper {
   };
 }
 
-function drawChart(plant: Plant, cableId: string, page: ChartPage): readonly Mark[] {
-  const paper = paperOf(page);
+function drawChart(plant: Plant, drawing: PaperBox, cableId: string, page: ChartPage): readonly Mark[] {
+  const paper = paperOf(drawing, page);
   return [
     ...head(plant, cableId, page, paper),
     ...tubeMarks(page, paper),
     ...page.fibers.flatMap((fiber) => fiberMarks(fiber, paper)),
-    ...key(),
+    ...key(drawing),
   ];
 }
 
@@ -86,8 +90,8 @@ function head(plant: Plant, cableId: string, { fibers, places }: ChartPage, pape
   const bottom = last ? paper.y(last) - paper.rowMm / 2 : paper.top;
   const system = plant.settings().unitSystem;
   return [
-    words(text, [drawingBox.left, drawingBox.top - 3.2], { face: "plainBold", heightMm: 2.6 }),
-    words("feed end", [paper.left, paper.top + 1.6], { face: "narrow", heightMm: smallMm, grey: 0.35 }),
+    words(text, [paper.drawing.left, paper.drawing.top - 3.2], { face: "plainBold", heightMm: 2.6 }),
+    words("feed end", [paper.left, paper.top + 1.6], { face: "narrow", heightMm: smallMm, align: "right", grey: 0.35 }),
     ...places.flatMap(({ key: place, name, stationM }) => {
       const x = paper.x.get(place) ?? paper.left;
       const told = shortenText(`${name}  ${stationText(stationM, system)}`, "narrow", 2.1, headMm - 9);
@@ -104,7 +108,7 @@ function head(plant: Plant, cableId: string, { fibers, places }: ChartPage, pape
 }
 
 /** Each tube as a bar in its colour beside its fibers. */
-function tubeMarks({ fibers }: ChartPage, { y, rowMm }: ChartPaper): readonly Mark[] {
+function tubeMarks({ fibers }: ChartPage, { drawing, y, rowMm }: ChartPaper): readonly Mark[] {
   return [...new Set(fibers.map((one) => one.tube))].flatMap((tube) => {
     const own = fibers.filter((one) => one.tube === tube);
     const [first, last] = [own[0], own.at(-1)];
@@ -113,11 +117,11 @@ function tubeMarks({ fibers }: ChartPage, { y, rowMm }: ChartPaper): readonly Ma
     const middle = (top + bottom) / 2;
     const { name, abbreviation } = colourAt(tube);
     return [
-      rectangle("tables", "thin", [drawingBox.left + tubeMm - 6, bottom + 0.3], 3.4, top - bottom - 0.6, {
+      rectangle("tables", "thin", [drawing.left + tubeMm - 6, bottom + 0.3], 3.4, top - bottom - 0.6, {
         fill: chipFill(tube),
       }),
-      words(`Tube ${tube}`, [drawingBox.left, middle + 0.8], { face: "plainBold", layer: "tables" }),
-      words(shortenText(`${name} ${abbreviation}`, "plain", smallMm, tubeMm - 8), [drawingBox.left, middle - 2.8], {
+      words(`Tube ${tube}`, [drawing.left, middle + 0.8], { face: "plainBold", layer: "tables" }),
+      words(shortenText(`${name} ${abbreviation}`, "plain", smallMm, tubeMm - 8), [drawing.left, middle - 2.8], {
         heightMm: smallMm,
         layer: "tables",
       }),
@@ -187,8 +191,8 @@ function endMark(purpose: ChartFiber["uses"][number]["purpose"], [x, y]: PaperPo
 }
 
 /** What the marks mean. */
-function key(): readonly Mark[] {
-  const y = drawingBox.bottom + 1;
+function key({ left, bottom }: PaperBox): readonly Mark[] {
+  const y = bottom + 1;
   const entries: readonly (readonly [text: string, draw: (at: PaperPoint) => readonly Mark[]])[] = [
     ["cut and spliced to a splitter", (at) => endMark("terminal", at)],
     ["spliced through to another cable", (at) => endMark("lateral", at)],
@@ -197,7 +201,7 @@ function key(): readonly Mark[] {
     ["spare", ([x]) => [line(x - 4, x + 1.5, y, false)]],
   ];
   const marks: Mark[] = [];
-  let x = drawingBox.left + 4;
+  let x = left + 4;
   for (const [text, draw] of entries) {
     marks.push(...draw([x, y]), words(text, [x + 3, y - smallMm / 2], { heightMm: smallMm }));
     x += textWidthMm(text, "plain", smallMm) + 14;

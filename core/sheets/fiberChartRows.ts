@@ -22,11 +22,12 @@ export type ChartFiber = {
 /** Fibers of whole tubes that share a sheet, and the places where any of them leaves the cable, from the feed end. */
 export type ChartPage = { readonly fibers: readonly ChartFiber[]; readonly places: readonly ChartPlace[] };
 
-/** Fibers that fit one under the other. */
-const mostFibers = 48;
-
-/** A cable's fibers, tube by tube, as many whole tubes on a page as fit. */
-export function chartPages(plant: Plant, cableId: string): readonly ChartPage[] {
+/**
+ * A cable's fibers, tube by tube, as many whole tubes on a page as fit.
+ *
+ * @param mostFibers  fibers that fit one under the other
+ */
+export function chartPages(plant: Plant, cableId: string, mostFibers: number): readonly ChartPage[] {
   const { fiberCount, fibersPerTube } = plant.rowOf("cableType", plant.rowOf("cable", cableId).cableTypeId);
   const uses = usesOfCable(plant, cableId).map((id) => plant.rowOf("fiberUse", id));
   const fibers = Array.from({ length: fiberCount }, (_, index): ChartFiber => {

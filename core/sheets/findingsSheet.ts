@@ -2,8 +2,8 @@ import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Draft, NumberedFinding } from "./book.ts";
-import { smallMm, words } from "./marks.ts";
-import { drawingBox } from "./paper.ts";
+import { noteFoot } from "./noteFoot.ts";
+import type { Paper } from "./paper.ts";
 import { figureText } from "./quantityText.ts";
 import { markWords, placeWords } from "./sourceWords.ts";
 import type { Column, TableRow } from "./table.ts";
@@ -12,11 +12,11 @@ import { tableDrafts } from "./tableSheets.ts";
 const columns: readonly Column[] = [
   { heading: "No.", share: 10, align: "right" },
   { heading: "Severity", share: 18 },
-  { heading: "Finding", share: 150, wraps: true },
+  { heading: "Finding", share: 150 },
   { heading: "Measured", share: 26, align: "right" },
   { heading: "Limit", share: 26, align: "right" },
-  { heading: "Basis of the limit", share: 104, wraps: true },
-  { heading: "Source", share: 32, wraps: true },
+  { heading: "Basis of the limit", share: 104 },
+  { heading: "Source", share: 32 },
 ];
 
 const severityWords: Readonly<Record<Finding["severity"], string>> = {
@@ -25,23 +25,20 @@ const severityWords: Readonly<Record<Finding["severity"], string>> = {
   note: "○ note",
 };
 
-const footMm = 8;
+const caution =
+  "A limit read from memory is unverified until someone has read it in the document named. What is not listed here passed the checks that could be made; it is not thereby proven.";
 
 /** Open findings by weight, then what was waived, by whom and why. */
 export function findingDrafts(
   plant: Plant,
+  paper: Paper,
   findings: readonly Finding[],
   open: readonly NumberedFinding[],
 ): readonly Draft[] {
   const system = plant.settings().unitSystem;
   const rows = [...openRows(open, system), ...waivedRows(plant, findings, system)];
-  const box = { ...drawingBox, bottom: drawingBox.bottom + footMm };
-  const caution = words(
-    "A limit read from memory is unverified until someone has read it in the document named. What is not listed here passed the checks that could be made; it is not thereby proven.",
-    [drawingBox.left, drawingBox.bottom],
-    { heightMm: smallMm, grey: 0.2 },
-  );
-  return tableDrafts({ kind: "findings", title: "Findings and waivers", columns, rows, box, beside: [caution] });
+  const { rest, marks } = noteFoot([caution], paper.drawing);
+  return tableDrafts({ kind: "findings", title: "Findings and waivers", columns, rows, box: rest, beside: marks });
 }
 
 function openRows(open: readonly NumberedFinding[], system: UnitSystem): readonly TableRow[] {

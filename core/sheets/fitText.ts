@@ -15,9 +15,8 @@ export function shortenText(text: string, face: Face, heightMm: number, widthMm:
 
 /** A text broken at spaces into lines no wider than asked; a word wider than that is broken where it must. */
 export function wrapText(text: string, face: Face, heightMm: number, widthMm: number): readonly string[] {
+  if (textWidthMm(text, face, heightMm) <= widthMm) return [text];
   const written = text.split(/\s+/).filter((one) => one !== "");
-  const whole = written.join(" ");
-  if (textWidthMm(whole, face, heightMm) <= widthMm) return [whole];
   const lines: string[] = [];
   let line = "";
   for (const word of written.flatMap((one) => pieces(one, face, heightMm, widthMm))) {

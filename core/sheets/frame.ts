@@ -1,13 +1,14 @@
 import type { Revision, Settings } from "../model/tables.ts";
 import { sheetCaution } from "./cautions.ts";
-import type { Mark } from "./displayList.ts";
+import type { Face, Mark } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { type Lettering, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
-import { borderBox, titleBandMm } from "./paper.ts";
+import { type Paper, type PaperBox, titleBandMm } from "./paper.ts";
 
 /** What a title block says. */
 type TitleBlock = {
+  readonly paper: Paper;
   readonly settings: Settings;
   /** Revisions by letter, oldest first. */
   readonly revisions: readonly Revision[];
@@ -19,22 +20,36 @@ type TitleBlock = {
   readonly notForConstruction: boolean;
 };
 
-const top = borderBox.bottom + titleBandMm;
-/** Left edges of the title block's cells, mm: cautions, revisions, job, sheet, number. */
-const cells = {
-  cautions: borderBox.left,
-  revisions: borderBox.left + 104,
-  job: borderBox.left + 204,
-  sheet: borderBox.left + 268,
-  number: borderBox.left + 374,
-} as const;
+/** Widths of the title block's cells, mm: usual ones, and least ones on narrow paper; wide paper gives the rest to the cautions. */
+const usualMm = { cautions: 104, revisions: 100, job: 64, sheet: 106, number: 30 } as const;
+const leastMm = { cautions: 56, revisions: 60, job: 42, sheet: 76, number: 17 } as const;
+type Cell = keyof typeof usualMm;
 const padMm = 2.5;
+
+/** Where the title block lies on a paper: its edges and the left edge of each cell. */
+type Band = PaperBox & { readonly cells: Readonly<Record<Cell, number>> };
+
+function bandOf({ border }: Paper): Band {
+  const sum = (widths: Readonly<Record<Cell, number>>) => Object.values(widths).reduce((all, one) => all + one, 0);
+  const room = (border.right - border.left - sum(leastMm)) / (sum(usualMm) - sum(leastMm));
+  const width = (cell: Cell) => leastMm[cell] + (usualMm[cell] - leastMm[cell]) * Math.min(1, Math.max(0, room));
+  const number = border.right - width("number");
+  const sheetLeft = number - width("sheet");
+  const jobLeft = sheetLeft - width("job");
+  const revisionsLeft = jobLeft - width("revisions");
+  return {
+    ...border,
+    top: border.bottom + titleBandMm,
+    cells: { cautions: border.left, revisions: revisionsLeft, job: jobLeft, sheet: sheetLeft, number },
+  };
+}
 
 /** Border and title block of a sheet. */
 export function frame(block: TitleBlock): readonly Mark[] {
-  const { left, right, bottom } = borderBox;
+  const band = bandOf(block.paper);
+  const { left, right, bottom, top, cells } = band;
   return [
-    rectangle("frame", "thick", [left, bottom], right - left, borderBox.top - bottom),
+    rectangle("frame", "thick", [left, bottom], right - left, block.paper.border.top - bottom),
     stroke("frame", "bold", [
       [left, top],
       [right, top],
@@ -45,15 +60,15 @@ export function frame(block: TitleBlock): readonly Mark[] {
         [x, top],
       ]),
     ),
-    ...cautions(block),
-    ...revisions(block),
-    ...job(block),
-    ...sheet(block),
-    ...number(block),
+    ...cautions(block, band),
+    ...revisions(block, band),
+    ...job(block, band),
+    ...sheet(block, band),
+    ...number(block, band),
   ];
 }
 
-function cautions(block: TitleBlock): readonly Mark[] {
+function cautions(block: TitleBlock, { cells, bottom, top }: Band): readonly Mark[] {
   const x = cells.cautions + padMm;
   const width = cells.revisions - cells.cautions - 2 * padMm;
   const lines = wrapText(sheetCaution, "plain", smallMm, width).map((text, index) =>
@@ -62,8 +77,8 @@ function cautions(block: TitleBlock): readonly Mark[] {
   if (!block.notForConstruction) return lines;
   return [
     ...lines,
-    rectangle("frame", "bold", [x, borderBox.bottom + 2], width, 6.4),
-    note("NOT FOR CONSTRUCTION", x + width / 2, borderBox.bottom + 3.6, {
+    rectangle("frame", "bold", [x, bottom + 2], width, 6.4),
+    note("NOT FOR CONSTRUCTION", x + width / 2, bottom + 3.6, {
       face: "plainBold",
       heightMm: 3.2,
       align: "middle",
@@ -71,28 +86,33 @@ function cautions(block: TitleBlock): readonly Mark[] {
   ];
 }
 
+/** Columns of the revisions, mm from the cell's left; the reason takes what is left. */
 const revisionColumns = [
-  { heading: "Rev", at: 0, width: 8 },
-  { heading: "Date", at: 8, width: 18 },
-  { heading: "By", at: 26, width: 14 },
-  { heading: "Checked", at: 40, width: 14 },
-  { heading: "Reason", at: 54, width: 46 },
+  { heading: "Rev", at: 0, next: 7 },
+  { heading: "Date", at: 7, next: 23 },
+  { heading: "By", at: 23, next: 34 },
+  { heading: "Checked", at: 34, next: 48 },
+  { heading: "Reason", at: 48, next: null },
 ] as const;
 const revisionRows = 4;
 const revisionRowMm = 5;
 
-function revisions(block: TitleBlock): readonly Mark[] {
+function revisions(block: TitleBlock, { cells, bottom, top }: Band): readonly Mark[] {
   const marks: Mark[] = [];
   const base = (row: number) => top - 5 - row * revisionRowMm;
-  for (const column of revisionColumns) {
+  const columns = revisionColumns.map((one) => ({
+    ...one,
+    widthMm: (one.next ?? cells.job - cells.revisions) - one.at,
+  }));
+  for (const column of columns) {
     marks.push(
-      note(column.heading, cells.revisions + column.at + 1.6, base(0) + 1.2, { heightMm: smallMm, grey: 0.35 }),
+      note(column.heading, cells.revisions + column.at + 1.4, base(0) + 1.2, { heightMm: smallMm, grey: 0.35 }),
     );
     if (column.at > 0) {
       const x = cells.revisions + column.at;
       marks.push(
         stroke("frame", "fine", [
-          [x, borderBox.bottom],
+          [x, bottom],
           [x, top],
         ]),
       );
@@ -108,15 +128,15 @@ function revisions(block: TitleBlock): readonly Mark[] {
   }
   block.revisions.slice(-revisionRows).forEach((one, row) => {
     const values = [one.letter, one.dateIso, one.by, one.checkedBy, one.reason];
-    revisionColumns.forEach((column, index) => {
-      const text = shortenText(values[index] ?? "", "narrow", 2.1, column.width - 2.2);
-      marks.push(note(text, cells.revisions + column.at + 1.6, base(row + 1) + 1.5, { face: "narrow", heightMm: 2.1 }));
+    columns.forEach((column, index) => {
+      const text = shortenText(values[index] ?? "", "narrow", 2.1, column.widthMm - 2);
+      marks.push(note(text, cells.revisions + column.at + 1.4, base(row + 1) + 1.5, { face: "narrow", heightMm: 2.1 }));
     });
   });
   return marks;
 }
 
-function job({ settings }: TitleBlock): readonly Mark[] {
+function job({ settings }: TitleBlock, { cells, top }: Band): readonly Mark[] {
   const x = cells.job + padMm;
   const width = cells.sheet - cells.job - 2 * padMm;
   const place = [settings.place, settings.county].filter((one) => one !== "").join(", ");
@@ -127,27 +147,30 @@ function job({ settings }: TitleBlock): readonly Mark[] {
   ];
 }
 
-function sheet(block: TitleBlock): readonly Mark[] {
+function sheet(block: TitleBlock, { cells, top }: Band): readonly Mark[] {
   const x = cells.sheet + padMm;
   const width = cells.number - cells.sheet - 2 * padMm;
   const { settings } = block;
   const last = block.revisions.at(-1);
   const titleMm = textWidthMm(block.sheetTitle, "narrowBold", 3.4) <= width ? 3.4 : 2.8;
   const title = shortenText(block.sheetTitle, "narrowBold", titleMm, width);
-  const route = shortenText(settings.routeName, "plain", 2.4, width);
   const grid = settings.originLonDeg === null ? "local grid" : "local transverse Mercator, WGS 84";
   const datum = settings.datum === "" ? grid : `${settings.datum}; ${grid}`;
   return [
-    note(route, x, top - 4.8, { heightMm: 2.4 }),
+    fitted(settings.routeName, x, top - 4.8, width, [{ face: "plain", heightMm: 2.4 }, ...smallFaces]),
     note(title, x, top - 10.6, { face: "narrowBold", heightMm: titleMm }),
     stroke("frame", "fine", [
       [cells.sheet, top - 13],
       [cells.number, top - 13],
     ]),
-    ...labelled("Scale", block.scale, x, top - 15.6, 22),
-    ...labelled("Date", last?.dateIso ?? "", x + 25, top - 15.6, 18),
-    ...labelled("Drawn", last?.by ?? "", x + 46, top - 15.6, 26),
-    ...labelled("Checked", last?.checkedBy ?? "", x + 75, top - 15.6, 26),
+    ...[
+      ["Scale", block.scale],
+      ["Date", last?.dateIso ?? ""],
+      ["Drawn", last?.by ?? ""],
+      ["Checked", last?.checkedBy ?? ""],
+    ].flatMap(([label = "", value = ""], index) =>
+      labelled(label, value, x + (index * (width + 2)) / 4, top - 15.6, (width + 2) / 4 - 2),
+    ),
     note(shortenText(`Datum and grid: ${datum}`, "plain", smallMm, width), x, top - 25, {
       heightMm: smallMm,
       grey: 0.2,
@@ -155,18 +178,21 @@ function sheet(block: TitleBlock): readonly Mark[] {
   ];
 }
 
-function number(block: TitleBlock): readonly Mark[] {
-  const middle = (cells.number + borderBox.right) / 2;
+function number(block: TitleBlock, { cells, top, right }: Band): readonly Mark[] {
+  const middle = (cells.number + right) / 2;
   const letter = block.revisions.at(-1)?.letter ?? "–";
+  const room = right - cells.number - 4;
+  const written = `Revision ${letter}`;
+  const revision = textWidthMm(written, "plainBold", 2.4) <= room ? written : `Rev ${letter}`;
   return [
     note("Sheet", middle, top - 3.9, { heightMm: smallMm, align: "middle", grey: 0.35 }),
     note(block.number, middle, top - 13, { face: "narrowBold", heightMm: 7, align: "middle" }),
     note(`of ${block.sheetCount}`, middle, top - 18, { heightMm: 2.2, align: "middle" }),
     stroke("frame", "fine", [
       [cells.number, top - 20],
-      [borderBox.right, top - 20],
+      [right, top - 20],
     ]),
-    note(shortenText(`Revision ${letter}`, "plainBold", 2.4, 26), middle, top - 24.7, {
+    note(shortenText(revision, "plainBold", 2.4, room), middle, top - 24.7, {
       face: "plainBold",
       heightMm: 2.4,
       align: "middle",
@@ -177,8 +203,23 @@ function number(block: TitleBlock): readonly Mark[] {
 function labelled(label: string, value: string, x: number, y: number, widthMm: number): readonly Mark[] {
   return [
     note(label, x, y, { heightMm: smallMm, grey: 0.35 }),
-    note(shortenText(value, "plainBold", 2.3, widthMm), x, y - 4, { face: "plainBold", heightMm: 2.3 }),
+    fitted(value, x, y - 4, widthMm, [{ face: "plainBold", heightMm: 2.3 }, ...smallFaces]),
   ];
+}
+
+type Lettered = { readonly face: Face; readonly heightMm: number };
+
+/** What a text that is too long for its cell is lettered in. */
+const smallFaces: readonly Lettered[] = [
+  { face: "narrowBold", heightMm: 2.3 },
+  { face: "narrow", heightMm: smallMm },
+];
+
+/** A text in the first lettering it fits in, cut where it fits in none. */
+function fitted(text: string, x: number, y: number, widthMm: number, letterings: readonly Lettered[]): Mark {
+  const fits = letterings.find((one) => textWidthMm(text, one.face, one.heightMm) <= widthMm);
+  const { face, heightMm } = fits ?? { face: "narrow", heightMm: smallMm };
+  return note(shortenText(text, face, heightMm, widthMm), x, y, { face, heightMm });
 }
 
 function note(text: string, x: number, y: number, lettering: Lettering): Mark {

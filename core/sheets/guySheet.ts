@@ -10,18 +10,16 @@ import { isOver } from "../rules/withinLimit.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Draft } from "./book.ts";
-import type { Mark } from "./displayList.ts";
-import { smallMm, words } from "./marks.ts";
-import { drawingBox } from "./paper.ts";
+import { noteFoot } from "./noteFoot.ts";
+import type { Paper } from "./paper.ts";
 import { forceFigure, forceUnit } from "./quantityText.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 import { caseWords } from "./tradeWords.ts";
 
-const footMm = 16;
-
 /** Every guy with its pull and the part of its strength, then the poles that want one and have none. */
-export function guyDrafts(plant: Plant, poleIds: readonly string[]): readonly Draft[] {
+export function guyDrafts(plant: Plant, paper: Paper, poleIds: readonly string[]): readonly Draft[] {
+  const foot = noteFoot(footNotes(plant), paper.drawing);
   const guyed = poleIds.flatMap((id) => plant.where("guy", "poleId", id)).map((id) => guyRow(plant, id));
   const wanting = poleIds.flatMap((id) => wantingRow(plant, id));
   const rows: readonly TableRow[] = [
@@ -33,8 +31,8 @@ export function guyDrafts(plant: Plant, poleIds: readonly string[]): readonly Dr
     title: "Guy schedule",
     columns: columnsOf(plant),
     rows,
-    box: { ...drawingBox, bottom: drawingBox.bottom + footMm },
-    beside: footNotes(plant),
+    box: foot.rest,
+    beside: foot.marks,
   });
 }
 
@@ -142,13 +140,10 @@ function degreeText(angleRad: number): string {
   return `${fixedText((angleRad * 180) / Math.PI, 1)}°`;
 }
 
-function footNotes(plant: Plant): readonly Mark[] {
-  const lines = [
+function footNotes(plant: Plant): readonly string[] {
+  return [
     `Pulls in the governing case of ${weatherNames(plant)}; guys of one pole share them by equilibrium, guys side by side evenly. The pole is taken as hinged at the ground.`,
     `Load factors in the pulls, by ${factorWords(plant)}.`,
     `The company lets the strand turn by ${degreeText(plant.settings().unguyedAngleRad)} at a pole without a guy. Direction on the route's grid, clockwise. Locate buried plant before digging for an anchor. Where traffic passes, an anchor guy has a guard 8 ft (2.4 m) long: GO 95 (Original) 86.9, read, historical.`,
   ];
-  return lines.map((text, index) =>
-    words(text, [drawingBox.left, drawingBox.bottom + 7.2 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
-  );
 }

@@ -5,7 +5,7 @@ import { northArrow, scaleBar } from "./furniture.ts";
 import { area, circle, rectangle, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { boundsOf } from "./orientedBox.ts";
-import type { PaperBox } from "./paper.ts";
+import { clippedTo, type PaperBox } from "./paper.ts";
 import { openPlacer, type Placer } from "./placer.ts";
 import { scaleToFit } from "./scale.ts";
 import { alongStep } from "./stripStep.ts";
@@ -23,7 +23,7 @@ export function keyMap(plant: Plant, cut: readonly Strip[], book: Book, box: Pap
   if (!view) return { marks: [words("No poles yet", [box.left, box.top - 6])], links: [] };
   const placer = openPlacer([box.left, box.bottom + footMm, box.right, box.top]);
   const shown = cut.filter((strip) => book.numberOf(strip.key) !== undefined);
-  const marks: Mark[] = [...unitDots(plant, view), ...outlines(shown, view), ...line(plant, view, placer)];
+  const marks: Mark[] = [...unitDots(plant, view, box), ...outlines(shown, view, box), ...line(plant, view, placer)];
   const links: SheetLink[] = [];
   for (const strip of shown)
     marks.push(...sheetNumber(plant, strip, book.numberOf(strip.key) ?? "", view, placer, links));
@@ -51,14 +51,16 @@ function mapView(plant: Plant, box: PaperBox): View | null {
   };
 }
 
-function unitDots(plant: Plant, view: View): readonly Mark[] {
+function unitDots(plant: Plant, view: View, { left, bottom, right, top }: PaperBox): readonly Mark[] {
   return plant
     .all("livingUnit")
-    .map((id) => circle("units", null, toPaper(view, plant.rowOf("livingUnit", id)), 0.28, 0.45));
+    .map((id) => toPaper(view, plant.rowOf("livingUnit", id)))
+    .filter(([x, y]) => x > left && x < right && y > bottom && y < top)
+    .map((at) => circle("units", null, at, 0.28, 0.45));
 }
 
-function outlines(shown: readonly Strip[], view: View): readonly Mark[] {
-  return shown.map((strip) => area("frame", "thin", outlineOf(strip, view)));
+function outlines(shown: readonly Strip[], view: View, box: PaperBox): readonly Mark[] {
+  return shown.map((strip) => area("frame", "thin", clippedTo(outlineOf(strip, view), box)));
 }
 
 function outlineOf(strip: Strip, view: View): readonly PaperPoint[] {

@@ -145,7 +145,7 @@ const entries: readonly Entry[] = [
       ]),
     ],
   },
-  { text: "Pinned terminal, pinned drop: no layout moves it", draw: pinned },
+  { text: "Pinned: no layout moves it", draw: pinned },
   { text: "Crossing, with the least clearance found", draw: crossing },
   {
     text: "Building or sign: beside the line, under it",

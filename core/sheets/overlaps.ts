@@ -1,7 +1,8 @@
-import type { Sheet, TextMark } from "./displayList.ts";
+import { type Mark, type PaperPoint, pensMm, type Sheet, type TextMark } from "./displayList.ts";
 import { textBox } from "./measureText.ts";
 import { openOccupied } from "./occupied.ts";
 import { cornersOf } from "./orientedBox.ts";
+import type { PaperBox } from "./paper.ts";
 
 /** Two texts of a sheet that lie over each other. */
 type Overlap = { readonly sheet: string; readonly first: TextMark; readonly second: TextMark };
@@ -25,4 +26,28 @@ export function outsidePaper(sheet: Sheet): readonly TextMark[] {
   return sheet.marks
     .filter((mark) => mark.kind === "text")
     .filter((mark) => cornersOf(textBox(mark)).some(([x, y]) => x < 0 || y < 0 || x > width || y > height));
+}
+
+/** Marks that reach over a border, lines by half their pen at most. */
+export function outsideBorder(sheet: Sheet, border: PaperBox): readonly Mark[] {
+  const { left, bottom, right, top } = border;
+  const slackMm = pensMm.thick / 2;
+  return sheet.marks.filter((mark) =>
+    extentOf(mark).some(
+      ([x, y]) => x < left - slackMm || y < bottom - slackMm || x > right + slackMm || y > top + slackMm,
+    ),
+  );
+}
+
+function extentOf(mark: Mark): readonly PaperPoint[] {
+  switch (mark.kind) {
+    case "text":
+      return cornersOf(textBox(mark));
+    case "line":
+      return mark.pointsMm;
+    case "arc": {
+      const { centreMm, radiusMm } = mark;
+      return cornersOf({ centre: centreMm, width: 2 * radiusMm, height: 2 * radiusMm, turnRad: 0 });
+    }
+  }
 }

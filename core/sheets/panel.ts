@@ -2,14 +2,15 @@ import type { Mark } from "./displayList.ts";
 import { stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
 
-const ruleMm = 4.4;
+/** From a panel's top to the rule under its heading, mm. */
+export const panelRuleMm = 4.4;
 
 /** Room a panel's heading takes, mm. */
-const panelHeadMm = 7;
+export const panelHeadMm = 7;
 
 /** A panel's heading: words over a rule across its box. */
 export function panelHead(text: string, box: PaperBox): readonly Mark[] {
-  const y = box.top - ruleMm;
+  const y = box.top - panelRuleMm;
   return [
     words(text, [box.left, box.top - 2.8], { face: "plainBold", heightMm: 2.8 }),
     stroke("tables", "bold", [
@@ -26,5 +27,5 @@ export function underHead(box: PaperBox): PaperBox {
 
 /** Where a table stands whose upper rule is the heading's. */
 export function tableUnderHead(box: PaperBox): PaperBox {
-  return { ...box, top: box.top - ruleMm };
+  return { ...box, top: box.top - panelRuleMm };
 }

@@ -11,34 +11,32 @@ import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Draft } from "./book.ts";
-import type { Mark } from "./displayList.ts";
-import { smallMm, words } from "./marks.ts";
-import { drawingBox } from "./paper.ts";
+import { noteFoot } from "./noteFoot.ts";
+import type { Paper } from "./paper.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 import { attachmentWords } from "./tradeWords.ts";
-
-const footMm = 12;
 
 const columns: readonly Column[] = [
   { heading: "Owner", share: 54 },
   { heading: "Attachment", share: 28 },
   { heading: "Existing", share: 24, align: "right" },
   { heading: "Proposed", share: 24, align: "right" },
-  { heading: "Make-ready", share: 58, wraps: true },
+  { heading: "Make-ready", share: 58 },
 ];
 
 /** What the pole owner is asked: every attachment of the poles that carry our strand, as it is and as it is to be. */
-export function permitDrafts(plant: Plant, poleIds: readonly string[]): readonly Draft[] {
+export function permitDrafts(plant: Plant, paper: Paper, poleIds: readonly string[]): readonly Draft[] {
+  const foot = noteFoot(footNotes(plant), paper.drawing);
   const ours = poleIds.filter((id) => carriesStrand(plant, id));
   return tableDrafts({
     kind: "permit",
     title: "Pole permit list",
     columns,
     rows: ours.flatMap((id) => poleRows(plant, id)),
-    box: { ...drawingBox, bottom: drawingBox.bottom + footMm },
-    abreast: 2,
-    beside: footNotes(plant),
+    box: foot.rest,
+    leastMm: 180,
+    beside: foot.marks,
   });
 }
 
@@ -106,20 +104,17 @@ function ourHeightM(ready: MakeReady): number | null {
   return ready.kind === "oursAlone" ? ready.ourHeightM : null;
 }
 
-function footNotes(plant: Plant): readonly Mark[] {
+function footNotes(plant: Plant): readonly string[] {
   const set = plant.rowOf("clearanceSet", plant.settings().clearanceSetId);
   const limits = clearanceSetIds(plant)
     .flatMap((id) => plant.where("clearanceLimit", "clearanceSetId", id))
     .map((id) => plant.rowOf("clearanceLimit", id));
   const doubtful = limits.filter((one) => isUnverified(catalogueBasis(one))).length;
   const mark = doubtful === 0 ? "" : ` (${doubtful} of its ${limits.length} limits from memory, unverified)`;
-  const lines = [
+  return [
     `Heights above the ground at the pole. Moves by the limits of ${set.name}${mark}: fewest first, then the least distance; the poles beside stay as they are.`,
     `Our line loaded: ${weatherWords(plant)}. ◆ what must be decided or moved first. Each owner confirms heights and moves in the field.`,
   ];
-  return lines.map((text, index) =>
-    words(text, [drawingBox.left, drawingBox.bottom + 3.6 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
-  );
 }
 
 /** Weather and factors of what our line adds: "NESC heavy on half of each span, load factors of NESC grade B, unverified: weight 1.50". */

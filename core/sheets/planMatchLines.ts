@@ -38,7 +38,8 @@ function matchLine(
   links: SheetLink[],
 ): void {
   const { turnRad } = step;
-  const inBox = ([, y]: PaperPoint) => y > desk.box.bottom + 1 && y < desk.box.top - 6;
+  const { box } = desk;
+  const inBox = ([x, y]: PaperPoint) => x > box.left && x < box.right && y > box.bottom + 1 && y < box.top - 6;
   const reach = (sign: 1 | -1) => {
     let mm = matchReachMm;
     while (mm > 12 && !inBox(shifted(at, turnRad, 0, sign * mm))) mm -= 1;

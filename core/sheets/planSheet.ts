@@ -5,7 +5,7 @@ import type { Mark, SheetLink } from "./displayList.ts";
 import { northArrow, scaleBar } from "./furniture.ts";
 import { rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
-import { drawingBox, type PaperBox } from "./paper.ts";
+import type { Paper, PaperBox } from "./paper.ts";
 import { drawGroundNotes, drawGuys, drawStructures } from "./planBeside.ts";
 import { drawBranches } from "./planBranches.ts";
 import { drawCrossings } from "./planCrossings.ts";
@@ -20,7 +20,9 @@ import { stationText } from "./quantityText.ts";
 import type { Strip } from "./strips.ts";
 
 /** What the strips are drawn on: the drawing space without the row of the scale bar. */
-export const stripBox: PaperBox = { ...drawingBox, bottom: drawingBox.bottom + 8 };
+export function stripBoxOf({ drawing }: Paper): PaperBox {
+  return { ...drawing, bottom: drawing.bottom + 8 };
+}
 
 /** What the strips of one set know of each other. */
 type StripContext = {
@@ -33,7 +35,7 @@ type StripContext = {
 };
 
 /** One sheet of the strand plan, with one strip or two. */
-export function planDraft(plant: Plant, rows: readonly PlanRow[], context: StripContext): Draft {
+export function planDraft(plant: Plant, paper: Paper, rows: readonly PlanRow[], context: StripContext): Draft {
   const [key = "", ...otherKeys] = rows.map((row) => row.strip.key);
   return {
     key,
@@ -41,7 +43,7 @@ export function planDraft(plant: Plant, rows: readonly PlanRow[], context: Strip
     kind: "plan",
     title: planTitle(plant, rows),
     scale: rows[0]?.strip.view.scale.text ?? "",
-    draw: (book) => drawPlan(plant, rows, context, book),
+    draw: (book) => drawPlan(plant, paper, rows, context, book),
   };
 }
 
@@ -60,18 +62,27 @@ function planTitle(plant: Plant, rows: readonly PlanRow[]): string {
   return `Strand plan, ${text.join("; ")}`;
 }
 
-function drawPlan(plant: Plant, rows: readonly PlanRow[], context: StripContext, book: Book): Drawn {
+function drawPlan(
+  plant: Plant,
+  { drawing }: Paper,
+  rows: readonly PlanRow[],
+  context: StripContext,
+  book: Book,
+): Drawn {
   const links: SheetLink[] = [];
   const desks = rows.map((row) => drawStrip(plant, row, context, book, links));
   const between = rows.slice(0, -1).map(({ box }) => {
     const y = box.bottom - 2.5;
     return stroke("frame", "fine", [
-      [drawingBox.left, y],
-      [drawingBox.right, y],
+      [drawing.left, y],
+      [drawing.right, y],
     ]);
   });
   const omittedCount = desks.reduce((sum, desk) => sum + desk.omittedCount(), 0);
-  return { marks: [...desks.flatMap((desk) => desk.marks()), ...between, ...foot(plant, rows, omittedCount)], links };
+  return {
+    marks: [...desks.flatMap((desk) => desk.marks()), ...between, ...foot(plant, drawing, rows, omittedCount)],
+    links,
+  };
 }
 
 function drawStrip(
@@ -150,10 +161,14 @@ function headingText(plant: Plant, strip: Strip): string {
   return [...(cableWords.length === 0 ? ["no cable yet"] : cableWords), strandWords].join("   ·   ");
 }
 
-function foot(plant: Plant, rows: readonly PlanRow[], omittedCount: number): readonly Mark[] {
+function foot(
+  plant: Plant,
+  { left, right, bottom }: PaperBox,
+  rows: readonly PlanRow[],
+  omittedCount: number,
+): readonly Mark[] {
   const scale = rows[0]?.strip.view.scale;
   if (!scale) return [];
-  const { left, right, bottom } = drawingBox;
   const notes = [
     "Terminals, coils and houses are drawn larger than scale; a terminal's hangers stand at its true place.",
     ...(omittedCount > 0 ? [`${omittedCount} labels found no room on this sheet; the schedules have them.`] : []),

@@ -17,7 +17,7 @@ export function portFace(plant: Plant, facts: TerminalFacts, box: PaperBox): rea
   const plan = facePlan(plant, facts.model.id);
   const along = Math.max(...plan.map((one) => one.along)) + 1;
   const ranks = Math.max(...plan.map((one) => one.rank)) + 1;
-  const rankMm = Math.min(20, (box.top - box.bottom - 8) / ranks);
+  const rankMm = Math.min(20, (box.top - box.bottom - 7) / ranks);
   const width = along * pitchMm + 5;
   const height = ranks * rankMm + 2.5;
   const corner: PaperPoint = [(box.left + box.right - width) / 2, (box.top + box.bottom - height) / 2 - 0.5];

@@ -1,8 +1,9 @@
 import type { Plant } from "../plant/plant.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelDesk, openLabelDesk } from "./labelDesk.ts";
-import { drawingBox, type PaperBox } from "./paper.ts";
+import type { Paper, PaperBox } from "./paper.ts";
 import { heightRange, type ProfileRow, type RowPaper } from "./profileRows.ts";
+import { isNarrow } from "./profileTable.ts";
 import { heightScales, paperMm, planScales, type Scale } from "./scale.ts";
 import { tableMm } from "./table.ts";
 
@@ -11,7 +12,7 @@ const headMm = 11;
 export const bandMm = 4.7;
 export const bandCount = 3;
 const tableGapMm = 5;
-const footMm = 9;
+const footMm = { wide: 9, narrow: 24 } as const;
 const sideMm = 15;
 /** White inside the chart: at its ends, over the poles, and under the ground for the names of crossings. */
 const insideMm = { end: 8, top: 4, bottom: 10 } as const;
@@ -19,20 +20,20 @@ const insideMm = { end: 8, top: 4, bottom: 10 } as const;
 const exaggeration = { least: 3, most: 10 } as const;
 
 /** Where a profile's chart lies on its sheet. */
-function chartBox(spanCount: number): PaperBox {
-  const table = tableBox(spanCount);
+function chartBox(drawing: PaperBox, spanCount: number): PaperBox {
+  const table = tableBox(drawing, spanCount);
   return {
-    left: drawingBox.left + sideMm,
-    right: drawingBox.right - sideMm,
-    top: drawingBox.top - headMm,
+    left: drawing.left + sideMm,
+    right: drawing.right - sideMm,
+    top: drawing.top - headMm,
     bottom: table.top + tableGapMm + bandCount * bandMm,
   };
 }
 
 /** Where the table of a profile's spans stands: as low on the sheet as it is long. */
-export function tableBox(spanCount: number): PaperBox {
-  const bottom = drawingBox.bottom + footMm;
-  return { ...drawingBox, bottom, top: bottom + tableMm(spanCount) };
+export function tableBox(drawing: PaperBox, spanCount: number): PaperBox {
+  const bottom = drawing.bottom + (isNarrow(drawing) ? footMm.narrow : footMm.wide);
+  return { ...drawing, bottom, top: bottom + tableMm(spanCount) };
 }
 
 /**
@@ -42,9 +43,9 @@ export function tableBox(spanCount: number): PaperBox {
  * @param plan  the plan's scale; a coarser one is taken where the longest span would leave the sheet
  * @source engineer's scales for heights, 3 to 10 times larger: common practice, no source
  */
-export function rowPapers(plant: Plant, plan: Scale): readonly RowPaper[] {
+export function rowPapers(plant: Plant, { drawing }: Paper, plan: Scale): readonly RowPaper[] {
   const system = plant.settings().unitSystem;
-  const { left, right } = chartBox(1);
+  const { left, right } = chartBox(drawing, 1);
   const widthMm = right - left - 2 * insideMm.end;
   const longestM = plant.all("span").reduce((most, id) => Math.max(most, plant.rowOf("span", id).lengthM), 0);
   const across =
@@ -54,11 +55,11 @@ export function rowPapers(plant: Plant, plan: Scale): readonly RowPaper[] {
       const times = across.denominator / denominator;
       return times >= exaggeration.least && times <= exaggeration.most;
     })
-    .map((up) => ({ across, up, widthMm, heightMm: roomMm }));
+    .map((up) => ({ drawing, across, up, widthMm, heightMm: (spanCount) => roomMm(drawing, spanCount) }));
 }
 
-function roomMm(spanCount: number): number {
-  const { top, bottom } = chartBox(spanCount);
+function roomMm(drawing: PaperBox, spanCount: number): number {
+  const { top, bottom } = chartBox(drawing, spanCount);
   return top - bottom - insideMm.top - insideMm.bottom;
 }
 
@@ -66,6 +67,7 @@ function roomMm(spanCount: number): number {
 export type ProfileDesk = LabelDesk & {
   readonly plant: Plant;
   readonly row: ProfileRow;
+  readonly drawing: PaperBox;
   readonly chart: PaperBox;
   readonly across: Scale;
   readonly up: Scale;
@@ -73,10 +75,10 @@ export type ProfileDesk = LabelDesk & {
 };
 
 /** An empty chart for a row, its heights in the middle of it; a row too steep for the set's scale takes a coarser one. */
-export function openProfileDesk(plant: Plant, row: ProfileRow, { across, up: usual }: RowPaper): ProfileDesk {
-  const chart = chartBox(row.steps.length);
+export function openProfileDesk(plant: Plant, row: ProfileRow, { drawing, across, up: usual }: RowPaper): ProfileDesk {
+  const chart = chartBox(drawing, row.steps.length);
   const [low, high] = heightRange(row);
-  const room = roomMm(row.steps.length);
+  const room = roomMm(drawing, row.steps.length);
   const up =
     heightScales(plant.settings().unitSystem).find(
       (one) => one.denominator >= usual.denominator && paperMm(high - low, one) <= room,
@@ -84,9 +86,10 @@ export function openProfileDesk(plant: Plant, row: ProfileRow, { across, up: usu
   const baseMm = chart.bottom + insideMm.bottom + Math.max(0, room - paperMm(high - low, up)) / 2;
   const bands = chart.bottom - bandCount * bandMm;
   return {
-    ...openLabelDesk({ ...chart, left: drawingBox.left, right: drawingBox.right, bottom: bands }),
+    ...openLabelDesk({ ...chart, left: drawing.left, right: drawing.right, bottom: bands }),
     plant,
     row,
+    drawing,
     chart,
     across,
     up,

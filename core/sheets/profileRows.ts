@@ -7,6 +7,7 @@ import {
   profileAlong,
   type StandingPole,
 } from "../plant/profile.ts";
+import type { PaperBox } from "./paper.ts";
 import { paperMm, type Scale } from "./scale.ts";
 import { byName, byText } from "./sorting.ts";
 import type { SpanRun } from "./spanRuns.ts";
@@ -24,8 +25,9 @@ export type ProfileRow = {
   readonly after: string | null;
 };
 
-/** How rows are scaled, and the paper one may take across and, for that many spans, up, mm. */
+/** The drawing space of a sheet, how rows are scaled on it, and the paper one may take across and, for that many spans, up, mm. */
 export type RowPaper = {
+  readonly drawing: PaperBox;
   readonly across: Scale;
   readonly up: Scale;
   readonly widthMm: number;

@@ -12,36 +12,47 @@ import type { Mark } from "./displayList.ts";
 import type { PaperBox } from "./paper.ts";
 import { clearanceText, limitFigure, overText, shortText } from "./profileWords.ts";
 import { forceFigure, forceUnit, lengthFigure, lengthUnit } from "./quantityText.ts";
-import { markWords, placeWords } from "./sourceWords.ts";
+import { limitSource } from "./sourceWords.ts";
 import { type Column, drawTable } from "./table.ts";
 import { caseWords } from "./tradeWords.ts";
 
 /** The spans of a profile in figures: sag, tension and the clearance with the least to spare. */
 export function profileTable(plant: Plant, steps: readonly ProfileStep[], box: PaperBox): readonly Mark[] {
-  const rows = steps.map((step) => ({ cells: cellsOf(plant, step) }));
-  return drawTable(columnsOf(plant), rows, box).marks;
+  const all = columnsOf(plant).map((one) => ({ ...one, wraps: false }));
+  const kept = all.flatMap((column, index) => (isNarrow(box) && column.spared ? [] : [index]));
+  const of = <T>(cells: readonly T[]): readonly T[] => kept.flatMap((index) => cells[index] ?? []);
+  const rows = steps.map((step) => ({ cells: of(cellsOf(plant, step)) }));
+  return drawTable(of(all), rows, box).marks;
 }
 
-function columnsOf(plant: Plant): readonly Column[] {
+/** True where a drawing space is too narrow for every column; the sources of the limits then stand at the foot. */
+export function isNarrow({ left, right }: PaperBox): boolean {
+  return right - left < leastMm;
+}
+
+/** Narrowest drawing space that takes every column, mm. */
+const leastMm = 330;
+
+function columnsOf(plant: Plant): readonly (Column & { readonly spared?: boolean })[] {
   const system = plant.settings().unitSystem;
   const [length, force] = [lengthUnit(system), forceUnit(system)];
   return [
     { heading: "Span", share: 30 },
     { heading: "Length", unit: length, share: 15, align: "right" },
-    { heading: "Strand at poles", share: 37 },
+    { heading: "Strand at poles", share: 36, spared: true },
     { heading: "Strung sag", share: 19, align: "right" },
     { heading: "Hot sag", share: 18, align: "right" },
     { heading: "Iced sag", share: 18, align: "right" },
-    { heading: "Strung tension", unit: force, share: 24, align: "right" },
+    { heading: "Strung tension", unit: force, share: 24, align: "right", spared: true },
     { heading: "Loaded tension", unit: force, share: 24, align: "right" },
-    { heading: "Governing case", share: 26 },
+    { heading: "Governing case", share: 25, spared: true },
     { heading: "Of allowed", unit: "%", share: 21, align: "right" },
     { heading: "Least to spare over", share: 52 },
     { heading: "Clearance", share: 21, align: "right" },
     { heading: "Case", share: 15 },
     { heading: "Limit", share: 21, align: "right" },
     { heading: "Short by", share: 22, align: "right" },
-    { heading: "Source of the limit", share: 77 },
+    { heading: "Source of the limit", share: 83, spared: true },
   ];
 }
 
@@ -81,9 +92,7 @@ function clearanceCells(plant: Plant, spanId: string, why: string | null): reado
   const clearance = spanClearance(plant, spanId);
   if (!clearance) return ["not known", "", "", "", "", why ?? ""];
   const basis = clearance.limit && catalogueBasis(clearance.limit);
-  const source = basis
-    ? `${placeWords({ ...basis, clause: basis.clause.split(":")[0] ?? "", edition: "" })}; ${markWords[basis.mark]}`
-    : "";
+  const source = basis ? limitSource(basis) : "";
   const short = shortText(clearance, system);
   return [
     overText(plant, clearance),

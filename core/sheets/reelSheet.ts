@@ -5,27 +5,25 @@ import { isOver } from "../rules/withinLimit.ts";
 import { formatForce } from "../units/formatForce.ts";
 import type { Draft } from "./book.ts";
 import { cablesInOrder } from "./cableOrder.ts";
-import type { Mark } from "./displayList.ts";
-import { smallMm, words } from "./marks.ts";
-import { drawingBox } from "./paper.ts";
+import { noteFoot } from "./noteFoot.ts";
+import type { Paper } from "./paper.ts";
 import { lengthFigure, lengthUnit, stationText } from "./quantityText.ts";
 import { byText } from "./sorting.ts";
 import { markWords } from "./sourceWords.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
-const footMm = 8;
-
 /** Every cable with its reel, and its sheath counted up from pole to pole. */
-export function reelDrafts(plant: Plant): readonly Draft[] {
+export function reelDrafts(plant: Plant, paper: Paper): readonly Draft[] {
+  const foot = noteFoot([footNote], paper.drawing);
   return tableDrafts({
     kind: "reel",
     title: "Cable and reel schedule",
     columns: columnsOf(plant),
     rows: cablesInOrder(plant).flatMap((cable) => cableRows(plant, cable.id)),
-    box: { ...drawingBox, bottom: drawingBox.bottom + footMm },
-    abreast: 2,
-    beside: [footNote()],
+    box: foot.rest,
+    leastMm: 180,
+    beside: foot.marks,
   });
 }
 
@@ -104,8 +102,5 @@ function stepCells(plant: Plant, cableId: string, step: CableStep): readonly str
   ];
 }
 
-function footNote(): Mark {
-  const text =
-    "Sheath here: from the feed end along the spans, with the coils passed on the way. Write the mark read off the sheath beside it. The cable maker's figure of pulling tension governs.";
-  return words(text, [drawingBox.left, drawingBox.bottom], { heightMm: smallMm, grey: 0.2 });
-}
+const footNote =
+  "Sheath here: from the feed end along the spans, with the coils passed on the way. Write the mark read off the sheath beside it. The cable maker's figure of pulling tension governs.";

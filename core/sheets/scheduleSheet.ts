@@ -6,6 +6,7 @@ import type { PortReading } from "../plant/portReading.ts";
 import { portsOf } from "../plant/terminalView.ts";
 import { fixedText } from "../units/fixedText.ts";
 import type { Draft } from "./book.ts";
+import type { Paper } from "./paper.ts";
 import { lengthFigure, lengthUnit } from "./quantityText.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
@@ -13,13 +14,14 @@ import { readingSources, terminalReadings, waveWords } from "./terminalReadings.
 import { emptyPortWords } from "./tradeWords.ts";
 
 /** Port and drop schedule: every port of every terminal, two columns of rows a sheet. */
-export function scheduleDrafts(plant: Plant, terminalIds: readonly string[]): readonly Draft[] {
+export function scheduleDrafts(plant: Plant, paper: Paper, terminalIds: readonly string[]): readonly Draft[] {
   return tableDrafts({
     kind: "schedule",
     title: "Port and drop schedule",
     columns: scheduleColumns(plant),
     rows: terminalIds.flatMap((id) => terminalRows(plant, id)),
-    abreast: 2,
+    box: paper.drawing,
+    leastMm: 180,
   });
 }
 

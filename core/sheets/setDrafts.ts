@@ -4,14 +4,15 @@ import type { Finding } from "../rules/finding.ts";
 import { billDrafts } from "./billSheet.ts";
 import type { Draft, NumberedFinding, SheetKind } from "./book.ts";
 import { cablesInOrder } from "./cableOrder.ts";
-import { coverDraft } from "./coverSheet.ts";
+import { coverDrafts } from "./coverSheet.ts";
 import { fiberDrafts } from "./fiberChart.ts";
 import { findingsByStrip } from "./findingsByStrip.ts";
 import { findingDrafts } from "./findingsSheet.ts";
 import { guyDrafts } from "./guySheet.ts";
+import type { Paper } from "./paper.ts";
 import { permitDrafts } from "./permitSheet.ts";
 import { planRows } from "./planRows.ts";
-import { planDraft, stripBox } from "./planSheet.ts";
+import { planDraft, stripBoxOf } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
 import { type ProfileRow, profileRows } from "./profileRows.ts";
 import { profileDraft } from "./profileSheet.ts";
@@ -20,38 +21,40 @@ import { scheduleDrafts } from "./scheduleSheet.ts";
 import { polesAlong, type SpanRun, spanRuns } from "./spanRuns.ts";
 import { stringingDrafts } from "./stringingSheet.ts";
 import { type Strip, strips } from "./strips.ts";
-import { terminalDraft } from "./terminalSheet.ts";
+import { terminalDrafts } from "./terminalSheet.ts";
 
 /** The sheets of a set in the order they are bound, each waiting for its number; only of the kinds asked for. */
 export function setDrafts(
   plant: Plant,
+  paper: Paper,
   findings: readonly Finding[],
   openFindings: readonly NumberedFinding[],
   kinds: readonly SheetKind[],
 ): readonly Draft[] {
   const runs = spanRuns(plant);
   const steps = runs.flatMap((run) => run.steps);
-  const cut = strips(plant, runs, stripBox);
-  const profiles = kinds.includes("profile") ? cutProfiles(plant, runs, cut) : null;
+  const cut = strips(plant, runs, stripBoxOf(paper));
+  const profiles = kinds.includes("profile") ? cutProfiles(plant, paper, runs, cut) : null;
   const composers: readonly (readonly [SheetKind, () => readonly Draft[]])[] = [
-    ["cover", () => [coverDraft(plant, cut)]],
-    ["plan", () => planDrafts(plant, cut, openFindings, profiles?.rows ?? [])],
+    ["cover", () => coverDrafts(plant, paper, cut)],
+    ["plan", () => planDrafts(plant, paper, cut, openFindings, profiles?.rows ?? [])],
     ["profile", () => profiles?.rows.map((row) => profileDraft(plant, row, profiles.paper)) ?? []],
-    ["stringing", () => stringingDrafts(plant, steps)],
-    ["guy", () => guyDrafts(plant, polesAlong(steps))],
-    ["permit", () => permitDrafts(plant, polesAlong(steps))],
-    ["terminal", () => terminalOrder(plant).map((id) => terminalDraft(plant, id))],
-    ["fiber", () => fiberDrafts(plant)],
-    ["reel", () => reelDrafts(plant)],
-    ["schedule", () => scheduleDrafts(plant, terminalOrder(plant))],
-    ["bill", () => billDrafts(plant)],
-    ["findings", () => findingDrafts(plant, findings, openFindings)],
+    ["stringing", () => stringingDrafts(plant, paper, steps)],
+    ["guy", () => guyDrafts(plant, paper, polesAlong(steps))],
+    ["permit", () => permitDrafts(plant, paper, polesAlong(steps))],
+    ["terminal", () => terminalDrafts(plant, paper, terminalOrder(plant))],
+    ["fiber", () => fiberDrafts(plant, paper)],
+    ["reel", () => reelDrafts(plant, paper)],
+    ["schedule", () => scheduleDrafts(plant, paper, terminalOrder(plant))],
+    ["bill", () => billDrafts(plant, paper)],
+    ["findings", () => findingDrafts(plant, paper, findings, openFindings)],
   ];
   return composers.filter(([kind]) => kinds.includes(kind)).flatMap(([, compose]) => compose());
 }
 
 function planDrafts(
   plant: Plant,
+  paper: Paper,
   cut: readonly Strip[],
   openFindings: readonly NumberedFinding[],
   profiles: readonly ProfileRow[],
@@ -63,11 +66,13 @@ function planDrafts(
     profiles.flatMap((row) => row.steps.map((step) => [step.span.spanId, row.key] as const)),
   );
   const byStrip = findingsByStrip(plant, cut, openFindings);
-  return planRows(cut, stripBox).map((rows) => planDraft(plant, rows, { byStrip, stripOfSpan, profileOfSpan }));
+  return planRows(cut, stripBoxOf(paper)).map((rows) =>
+    planDraft(plant, paper, rows, { byStrip, stripOfSpan, profileOfSpan }),
+  );
 }
 
-function cutProfiles(plant: Plant, runs: readonly SpanRun[], [first]: readonly Strip[]) {
-  return first ? profileRows(plant, runs, rowPapers(plant, first.view.scale)) : null;
+function cutProfiles(plant: Plant, paper: Paper, runs: readonly SpanRun[], [first]: readonly Strip[]) {
+  return first ? profileRows(plant, runs, rowPapers(plant, paper, first.view.scale)) : null;
 }
 
 /** Terminals as the light meets them: cable by cable, from the feed end. */

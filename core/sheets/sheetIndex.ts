@@ -47,7 +47,11 @@ function merged(book: Book, kinds: readonly string[]): readonly Entry[] {
     seen.add(sheet.kind);
     const same = book.sheets.filter((one) => one.kind === sheet.kind);
     const last = same.at(-1) ?? sheet;
-    const title = same.length === 1 ? sheet.title : `${sheet.title} to sheet ${last.number}: ${last.title}`;
+    const what = sheet.kind === "terminal" ? sheet.title : (sheet.title.split(/[,:]/)[0] ?? "");
+    const title =
+      same.length === 1
+        ? sheet.title
+        : `${what} to sheet ${last.number}${sheet.kind === "terminal" ? `: ${last.title}` : ""}`;
     entries.push({ key: sheet.key, number: sheet.number, title });
   }
   return entries;

@@ -12,3 +12,8 @@ export const markWords: Readonly<Record<Basis["mark"], string>> = {
 export function placeWords({ document, clause, edition }: Basis): string {
   return [document, clause, edition].filter((one) => one !== "").join("; ");
 }
+
+/** The source of a limit as short as a cell of a table takes it: document, clause without its words, and mark. */
+export function limitSource(basis: Basis): string {
+  return `${placeWords({ ...basis, clause: basis.clause.split(":")[0] ?? "", edition: "" })}; ${markWords[basis.mark]}`;
+}

@@ -6,8 +6,9 @@ import { formatTemperature } from "../units/formatTemperature.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Draft } from "./book.ts";
 import type { Mark } from "./displayList.ts";
-import { smallMm, stroke, words } from "./marks.ts";
-import { drawingBox, type PaperBox } from "./paper.ts";
+import { stroke, words } from "./marks.ts";
+import { noteFoot } from "./noteFoot.ts";
+import type { Paper, PaperBox } from "./paper.ts";
 import { forceFigure, forceUnit, lengthFigure, lengthUnit, sagFigure, sagUnit } from "./quantityText.ts";
 import { markWords } from "./sourceWords.ts";
 import type { Step } from "./spanRuns.ts";
@@ -16,33 +17,53 @@ import { type Column, columnEdges, type TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
 const headMm = 7;
-const footMm = 12;
+/** Narrowest drawing space whose sheets take all three blocks of figures side by side, mm. */
+const leastMm = 330;
 
 /** Initial sag and tension of the bare strand, section by section, span by span, with the time of the wave on it. */
-export function stringingDrafts(plant: Plant, steps: readonly Step[]): readonly Draft[] {
-  const system = plant.settings().unitSystem;
-  const columns = columnsOf(system);
-  const box = { ...drawingBox, top: drawingBox.top - headMm, bottom: drawingBox.bottom + footMm };
-  const rows = plant.all("strandSection").flatMap((id) => sectionRows(plant, id, steps));
-  return tableDrafts({
-    kind: "stringing",
-    title: "Stringing tables",
-    columns,
-    rows,
-    box,
-    beside: [...blockHeads(columns, box), ...footNotes()],
-  });
+export function stringingDrafts(plant: Plant, { drawing }: Paper, steps: readonly Step[]): readonly Draft[] {
+  if (drawing.right - drawing.left >= leastMm) return blockDrafts(plant, drawing, steps, blocks, "Stringing tables");
+  return blocks.flatMap((one) => blockDrafts(plant, drawing, steps, [one], `Stringing tables, ${one.short}`));
 }
 
-/** The three figures of a pulled strand, a block of columns each. */
-const blocks: readonly {
+function blockDrafts(
+  plant: Plant,
+  drawing: PaperBox,
+  steps: readonly Step[],
+  shown: readonly Block[],
+  title: string,
+): readonly Draft[] {
+  const columns = columnsOf(plant.settings().unitSystem, shown);
+  const foot = noteFoot(footNotes, drawing);
+  const box = { ...foot.rest, top: drawing.top - headMm };
+  const rows = plant.all("strandSection").flatMap((id) => sectionRows(plant, id, steps, shown));
+  const beside = [...blockHeads(columns, box, shown), ...foot.marks];
+  return tableDrafts({ kind: "stringing", title, columns, rows, box, beside });
+}
+
+type Block = {
   readonly title: string;
+  readonly short: string;
   readonly unit: (system: UnitSystem) => string;
   readonly text: (pulled: PulledSpan, system: UnitSystem) => string;
-}[] = [
-  { title: "Sag at midspan of the bare strand", unit: sagUnit, text: ({ sagM }, system) => sagFigure(sagM, system) },
-  { title: "Tension to pull to", unit: forceUnit, text: ({ horizontalN }, system) => forceFigure(horizontalN, system) },
+};
+
+/** The three figures of a pulled strand, a block of columns each. */
+const blocks: readonly Block[] = [
   {
+    title: "Sag at midspan of the bare strand",
+    short: "sag",
+    unit: sagUnit,
+    text: ({ sagM }, system) => sagFigure(sagM, system),
+  },
+  {
+    title: "Tension to pull to",
+    short: "tension",
+    unit: forceUnit,
+    text: ({ horizontalN }, system) => forceFigure(horizontalN, system),
+  },
+  {
+    short: "time of the wave",
     title: `Time of ${returnCount} returns of a wave on the strand`,
     unit: () => "s",
     text: ({ returnsS }) => fixedText(returnsS, 1),
@@ -51,7 +72,7 @@ const blocks: readonly {
 
 const fixedCount = 3;
 
-function columnsOf(system: UnitSystem): readonly Column[] {
+function columnsOf(system: UnitSystem, shown: readonly Block[]): readonly Column[] {
   const block = (unit: string) =>
     crewTemperatures(system).map(
       (one): Column => ({ heading: formatTemperature(one, system), unit, share: 14.5, align: "right" }),
@@ -60,15 +81,15 @@ function columnsOf(system: UnitSystem): readonly Column[] {
     { heading: "Span", share: 40 },
     { heading: "Length", unit: lengthUnit(system), share: 18, align: "right" },
     { heading: "Finished sag", unit: sagUnit(system), share: 22, align: "right" },
-    ...blocks.flatMap((one) => block(one.unit(system))),
+    ...shown.flatMap((one) => block(one.unit(system))),
   ];
 }
 
 /** What each block of columns tells, over its headings. */
-function blockHeads(columns: readonly Column[], box: PaperBox): readonly Mark[] {
+function blockHeads(columns: readonly Column[], box: PaperBox, shown: readonly Block[]): readonly Mark[] {
   const edges = columnEdges(columns, box);
-  const perBlock = (columns.length - fixedCount) / blocks.length;
-  return blocks.flatMap((one, index) => {
+  const perBlock = (columns.length - fixedCount) / shown.length;
+  return shown.flatMap((one, index) => {
     const first = fixedCount + index * perBlock;
     const [left, right] = [(edges[first] ?? box.left) + 4, edges[first + perBlock] ?? box.right];
     return [
@@ -81,7 +102,12 @@ function blockHeads(columns: readonly Column[], box: PaperBox): readonly Mark[] 
   });
 }
 
-function sectionRows(plant: Plant, sectionId: string, steps: readonly Step[]): readonly TableRow[] {
+function sectionRows(
+  plant: Plant,
+  sectionId: string,
+  steps: readonly Step[],
+  shown: readonly Block[],
+): readonly TableRow[] {
   const spanIds = steps.map((one) => one.spanId).filter((id) => plant.rowOf("span", id).strandSectionId === sectionId);
   if (spanIds.length === 0) return [];
   const system = plant.settings().unitSystem;
@@ -92,25 +118,20 @@ function sectionRows(plant: Plant, sectionId: string, steps: readonly Step[]): r
   const figures = `figures of the strand ${markWords[catalogueBasis(strand).mark]}`;
   return [
     { group: `Section ${name}: ${strand.name}, ${sag}; ${figures}` },
-    ...spanIds.map((id) => spanRow(plant, id, system)),
+    ...spanIds.map((id) => spanRow(plant, id, system, shown)),
   ];
 }
 
-function spanRow(plant: Plant, spanId: string, system: UnitSystem): TableRow {
+function spanRow(plant: Plant, spanId: string, system: UnitSystem, shown: readonly Block[]): TableRow {
   const told = spanStringing(plant, spanId);
   const name = spanName(plant, spanId);
   if (told.kind === "unknown") return { note: told.why };
-  const figures = blocks.flatMap((block) => told.pulled.map((one) => block.text(one, system)));
+  const figures = shown.flatMap((block) => told.pulled.map((one) => block.text(one, system)));
   const { lengthM } = plant.rowOf("span", spanId);
   return { cells: [name, lengthFigure(lengthM, system), sagFigure(told.finishedSagM, system), ...figures] };
 }
 
-function footNotes(): readonly Mark[] {
-  const lines = [
-    "Pulled to these figures, the bare strand has the finished sag once its cables are lashed, before terminals and coils hang on it. Creep left out; tension is the level part.",
-    `Strike the strand at a pole and take the time of ${returnCount} returns: sag = g T² / (32 · ${returnCount}²), whatever the load; RUS Bulletin 1726C-115, 1998 [seen]. Nothing may hang on the span meanwhile.`,
-  ];
-  return lines.map((text, index) =>
-    words(text, [drawingBox.left, drawingBox.bottom + 3.6 - index * 3.6], { heightMm: smallMm, grey: 0.2 }),
-  );
-}
+const footNotes: readonly string[] = [
+  "Pulled to these figures, the bare strand has the finished sag once its cables are lashed, before terminals and coils hang on it. Creep left out; tension is the level part.",
+  `Strike the strand at a pole and take the time of ${returnCount} returns: sag = g T² / (32 · ${returnCount}²), whatever the load; RUS Bulletin 1726C-115, 1998 [seen]. Nothing may hang on the span meanwhile.`,
+];

@@ -1,4 +1,4 @@
-import type { Mark } from "./displayList.ts";
+import type { Face, Mark } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { bodyMm, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
@@ -10,8 +10,10 @@ export type Column = {
   /** Share of the table's width. */
   readonly share: number;
   readonly align?: "left" | "right";
-  /** True breaks a long text into lines; else it is cut with an ellipsis. */
+  /** Whether a long text is broken into lines or cut with an ellipsis; where not given, words at the left are broken, figures at the right cut. */
   readonly wraps?: boolean;
+  /** Room kept before the text of a row, such as for a chip, mm. */
+  readonly indentMm?: number;
 };
 
 /** Figures in columns, a heading over the rows that follow, or a sentence across all columns. */
@@ -25,16 +27,23 @@ const wholeFrac = 0.5;
 const cellPadMm = 1.4;
 const headingMm = 9;
 const headingLineMm = 2.9;
-const lineRowMm = lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
+/** Height of a row of one line, mm. */
+export const lineRowMm = lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
 
 /** Left edges of a table's columns and the right edge of its last, mm. */
 export function columnEdges(columns: readonly Column[], box: PaperBox): readonly number[] {
   return [...cellsOf(columns, box).map((one) => one.left), box.right];
 }
 
-/** Height of a table whose rows are all of one line, headings included, mm. */
+/** Height of a table whose headings take two lines and its rows one, mm. */
 export function tableMm(rowCount: number): number {
   return headingMm + rowCount * lineRowMm;
+}
+
+/** Height of a table, its headings included, mm. */
+export function tableHeightMm(columns: readonly Column[], rows: readonly TableRow[], box: PaperBox): number {
+  const cells = cellsOf(columns, box);
+  return rows.reduce((sum, row) => sum + rowMm(cells, row), headingsMm(cells));
 }
 
 /**
@@ -46,8 +55,8 @@ export function pageRows(
   rows: readonly TableRow[],
   box: PaperBox,
 ): readonly (readonly TableRow[])[] {
-  const pageMm = box.top - box.bottom - headingMm;
   const cells = cellsOf(columns, box);
+  const pageMm = box.top - box.bottom - headingsMm(cells);
   const heights = new Map(rows.map((row) => [row, rowMm(cells, row)] as const));
   const heightOf = (row: TableRow) => heights.get(row) ?? rowMm(cells, row);
   const heightMm = (some: readonly TableRow[]) => some.reduce((sum, row) => sum + heightOf(row), 0);
@@ -97,7 +106,7 @@ export function drawTable(
 ): { readonly marks: readonly Mark[]; readonly bottom: number } {
   const cells = cellsOf(columns, box);
   const marks: Mark[] = [...drawHeadings(cells, box)];
-  let top = box.top - headingMm;
+  let top = box.top - headingsMm(cells);
   for (const row of rows) {
     marks.push(...drawRow(cells, row, box, top));
     top -= rowMm(cells, row);
@@ -131,18 +140,35 @@ function cellsOf(columns: readonly Column[], box: PaperBox): readonly Cell[] {
 }
 
 function linesOf(cell: Cell, text: string): readonly string[] {
-  const widthMm = cell.width - 2 * cellPadMm;
-  return cell.wraps ? wrapText(text, "plain", bodyMm, widthMm) : [shortenText(text, "plain", bodyMm, widthMm)];
+  const widthMm = cell.width - 2 * cellPadMm - (cell.indentMm ?? 0);
+  return (cell.wraps ?? cell.align !== "right")
+    ? wrapText(text, "plain", bodyMm, widthMm)
+    : [shortenText(text, "plain", bodyMm, widthMm)];
+}
+
+type SpanningRow = Exclude<TableRow, { readonly cells: readonly string[] }>;
+
+function spanningFace(row: SpanningRow): Face {
+  return "group" in row ? "plainBold" : "plain";
+}
+
+/** A text across all columns, broken into lines. */
+function spanningLines(row: SpanningRow, cells: readonly Cell[]): readonly string[] {
+  const width = cells.reduce((sum, one) => sum + one.width, 0) - 2 * cellPadMm;
+  return wrapText("group" in row ? row.group : row.note, spanningFace(row), bodyMm, width);
 }
 
 function rowMm(cells: readonly Cell[], row: TableRow): number {
-  if ("group" in row) return groupMm;
-  if ("note" in row) return lineRowMm;
+  if (!("cells" in row)) {
+    const more = (spanningLines(row, cells).length - 1) * lineMm;
+    return more + ("group" in row ? groupMm : lineRowMm);
+  }
   const counts = cells.map((cell, index) => linesOf(cell, row.cells[index] ?? "").length);
   return (Math.max(1, ...counts) - 1) * lineMm + lineRowMm;
 }
 
 function drawHeadings(cells: readonly Cell[], box: PaperBox): readonly Mark[] {
+  const bottom = box.top - headingsMm(cells);
   const marks: Mark[] = [
     stroke("tables", "bold", [
       [box.left, box.top],
@@ -152,21 +178,31 @@ function drawHeadings(cells: readonly Cell[], box: PaperBox): readonly Mark[] {
   for (const cell of cells) {
     const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : cell.left + cellPadMm;
     const align = cell.align ?? "left";
-    const lines = wrapText(cell.heading, "plainBold", smallMm, cell.width - 2 * cellPadMm).slice(0, cell.unit ? 1 : 2);
-    const all = [...lines.map((text) => ({ text, face: "plainBold" as const })), ...unitLine(cell)];
+    const all = headingLines(cell);
     all.forEach((line, index) => {
-      const y = box.top - headingMm + 1.9 + (all.length - 1 - index) * headingLineMm;
+      const y = bottom + 1.9 + (all.length - 1 - index) * headingLineMm;
       marks.push(words(line.text, [x, y], { face: line.face, heightMm: smallMm, align, layer: "tables" }));
     });
   }
-  const y = box.top - headingMm;
   return [
     ...marks,
     stroke("tables", "medium", [
-      [box.left, y],
-      [box.right, y],
+      [box.left, bottom],
+      [box.right, bottom],
     ]),
   ];
+}
+
+/** Height of the headings, mm: two lines, more where a narrow column needs them. */
+function headingsMm(cells: readonly Cell[]): number {
+  const lines = Math.max(2, ...cells.map((one) => headingLines(one).length));
+  return headingMm + (lines - 2) * headingLineMm;
+}
+
+/** A column's heading broken into lines, its unit last. */
+function headingLines(cell: Cell) {
+  const lines = wrapText(cell.heading, "plainBold", smallMm, cell.width - 2 * cellPadMm);
+  return [...lines.map((text) => ({ text, face: "plainBold" as const })), ...unitLine(cell)];
 }
 
 function unitLine(cell: Cell) {
@@ -176,13 +212,14 @@ function unitLine(cell: Cell) {
 function drawRow(cells: readonly Cell[], row: TableRow, box: PaperBox, top: number): readonly Mark[] {
   const base = top - rowPadMm - bodyMm - 0.2;
   if (!("cells" in row)) {
-    const [text, face, y] =
-      "group" in row ? ([row.group, "plainBold", top - groupMm + 1.9] as const) : ([row.note, "plain", base] as const);
-    const fitted = shortenText(text, face, bodyMm, box.right - box.left - 2 * cellPadMm);
-    return [words(fitted, [box.left + cellPadMm, y], { face, layer: "tables" })];
+    const first = "group" in row ? top - groupMm + 1.9 : base;
+    return spanningLines(row, cells).map((text, line) =>
+      words(text, [box.left + cellPadMm, first - line * lineMm], { face: spanningFace(row), layer: "tables" }),
+    );
   }
   return cells.flatMap((cell, index) => {
-    const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : cell.left + cellPadMm;
+    const start = cell.left + cellPadMm + (cell.indentMm ?? 0);
+    const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : start;
     return linesOf(cell, row.cells[index] ?? "")
       .map((text, line) => words(text, [x, base - line * lineMm], { align: cell.align ?? "left", layer: "tables" }))
       .filter((mark) => mark.text !== "");

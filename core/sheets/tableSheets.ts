@@ -1,6 +1,6 @@
 import type { Draft, SheetKind } from "./book.ts";
 import type { Mark } from "./displayList.ts";
-import { drawingBox, type PaperBox } from "./paper.ts";
+import { columnBoxes, columnsAbreast, type PaperBox } from "./paper.ts";
 import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
 
 type TableSheets = {
@@ -8,10 +8,10 @@ type TableSheets = {
   readonly title: string;
   readonly columns: readonly Column[];
   readonly rows: readonly TableRow[];
-  /** Where the table stands on each sheet; the whole drawing space where not given. */
-  readonly box?: PaperBox;
-  /** Columns of rows side by side on a sheet, one where not given. */
-  readonly abreast?: number;
+  /** Where the table stands on each sheet. */
+  readonly box: PaperBox;
+  /** Narrowest width at which columns of rows stand side by side, as many as the box takes; one where not given. */
+  readonly leastMm?: number;
   /** What stands beside the table on every sheet. */
   readonly beside?: readonly Mark[];
 };
@@ -19,16 +19,9 @@ type TableSheets = {
 const gutterMm = 8;
 
 /** One table over as many sheets as it needs; none where it has no rows. */
-export function tableDrafts({
-  kind,
-  title,
-  columns,
-  rows,
-  box = drawingBox,
-  abreast = 1,
-  beside = [],
-}: TableSheets): readonly Draft[] {
-  const boxes = abreastBoxes(box, abreast);
+export function tableDrafts({ kind, title, columns, rows, box, leastMm, beside = [] }: TableSheets): readonly Draft[] {
+  const abreast = leastMm === undefined ? 1 : columnsAbreast(box, leastMm, gutterMm);
+  const boxes = columnBoxes(box, abreast, gutterMm);
   const pages = pageRows(columns, rows, boxes[0] ?? box);
   const sheetCount = Math.ceil(pages.length / abreast);
   return Array.from(
@@ -46,12 +39,4 @@ export function tableDrafts({
       },
     }),
   );
-}
-
-function abreastBoxes(box: PaperBox, count: number): readonly PaperBox[] {
-  const width = (box.right - box.left - gutterMm * (count - 1)) / count;
-  return Array.from({ length: count }, (_, index) => {
-    const left = box.left + index * (width + gutterMm);
-    return { ...box, left, right: left + width };
-  });
 }

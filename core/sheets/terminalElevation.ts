@@ -1,10 +1,11 @@
 import type { Plant } from "../plant/plant.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { formatLength } from "../units/formatLength.ts";
-import type { Mark } from "./displayList.ts";
+import type { Mark, PaperPoint } from "./displayList.ts";
 import { shortenText } from "./fitText.ts";
 import { slant } from "./furniture.ts";
 import { rectangle, smallMm, stroke, words } from "./marks.ts";
+import { textWidthMm } from "./measureText.ts";
 import type { PaperBox } from "./paper.ts";
 import { attachmentsOn, type TerminalFacts } from "./terminalFacts.ts";
 
@@ -13,7 +14,7 @@ import { attachmentWords } from "./tradeWords.ts";
 
 /** Sketch of the place: the pole with everybody's attachments, our strand, the terminal with its dimension, its coil. Not to scale. */
 export function terminalElevation(plant: Plant, facts: TerminalFacts, box: PaperBox): readonly Mark[] {
-  const poleX = box.left + 84;
+  const poleX = box.left + 62;
   const groundY = box.bottom + 9;
   const poleM = plant.rowOf("pole", facts.place.poleId).aboveGroundM;
   const attachments = attachmentsOn(plant, facts.place.poleId);
@@ -25,8 +26,8 @@ export function terminalElevation(plant: Plant, facts: TerminalFacts, box: Paper
   return [
     ...groundMarks(scene),
     rectangle("poles", "medium", [poleX - 1.5, groundY], 3, heightAt(topM) - groundY, { fill: 1 }),
-    ...others(scene, attachments, heightAt, ours.attachmentId),
     ...strandMarks(scene, formatLength(ours.heightM, facts.settings.unitSystem, "height"), ours.attachmentId === null),
+    ...others(scene, attachments, heightAt, ours.attachmentId),
     ...hungMarks(scene),
   ];
 }
@@ -52,6 +53,7 @@ function groundMarks({ box, groundY, poleX, facts }: Scene): readonly Mark[] {
 }
 
 const partyRowMm = 4.2;
+const partyMm = 2.2;
 
 /** Other parties' wires: a short arm at the true height, its words led aside where heights crowd. */
 function others(
@@ -69,12 +71,9 @@ function others(
       const textY = Math.min(y, lastY - partyRowMm);
       lastY = textY;
       const owner = [one.owner, attachmentWords[one.kind]].filter((part) => part !== "").join(", ");
-      const text = shortenText(
-        `${owner}, ${formatLength(one.heightM, system, "height")}`,
-        "narrow",
-        2.2,
-        poleX - box.left - 20,
-      );
+      const height = `, ${formatLength(one.heightM, system, "height")}`;
+      const widthMm = poleX - box.left - 15.5 - textWidthMm(height, "narrow", partyMm);
+      const text = `${shortenText(owner, "narrow", partyMm, widthMm)}${height}`;
       return [
         stroke("others", "thin", [
           [poleX - 1.5, y],
@@ -93,9 +92,18 @@ function others(
           [poleX - 9, y],
           [poleX - 14, textY],
         ]),
-        words(text, [poleX - 15.5, textY - 1.1], { face: "narrow", heightMm: 2.2, align: "right" }),
+        ...maskedWords(text, [poleX - 15.5, textY - 1.1]),
       ];
     });
+}
+
+/** Words that end at a place, with white under them where our strand runs by. */
+function maskedWords(text: string, [x, y]: PaperPoint): readonly Mark[] {
+  const width = textWidthMm(text, "narrow", partyMm);
+  return [
+    rectangle("text", null, [x - width - 0.4, y - 0.6], width + 0.8, partyMm + 1.1, { fill: 1 }),
+    words(text, [x, y], { face: "narrow", heightMm: partyMm, align: "right" }),
+  ];
 }
 
 function strandMarks(
@@ -103,7 +111,7 @@ function strandMarks(
   height: string,
   assumed: boolean,
 ): readonly Mark[] {
-  const heightX = box.right - 10;
+  const heightX = box.right - 6;
   const middle = (groundY + strandY) / 2;
   return [
     stroke("strand", "thick", [

@@ -17,6 +17,14 @@ type FeedFiber = {
   readonly feedName: string;
 };
 
+/** What of a coil is opened: its middle, m of sheath from the cable's feed end. */
+type SheathOpening = {
+  readonly coilFromM: number;
+  readonly fromM: number;
+  readonly toM: number;
+  readonly coilToM: number;
+};
+
 /** Everything one terminal's sheet tells. */
 export type TerminalFacts = {
   readonly settings: Settings;
@@ -33,8 +41,9 @@ export type TerminalFacts = {
   /** Tubes to open, lowest first. */
   readonly openTubes: readonly number[];
   readonly coil: Slack | null;
-  /** Sheath from the cable's feed end to the terminal, coils passed on the way included, m; null where it is not on its cable. */
-  readonly sheathM: number | null;
+  /** Sheath from the cable's feed end to the pole and, where the terminal has a coil, to what is opened of it; null where it is not on its cable. */
+  readonly poleSheathM: number | null;
+  readonly opening: SheathOpening | null;
 };
 
 /** Gathers what a terminal's sheet tells. */
@@ -45,8 +54,10 @@ export function terminalFacts(plant: Plant, terminalId: string): TerminalFacts {
   const type = plant.rowOf("cableType", cable.cableTypeId);
   const fibers = usesOfTerminal(plant, terminalId).map((id) => feedFiber(plant, plant.rowOf("fiberUse", id)));
   const [coilId] = plant.where("slack", "terminalId", terminalId);
+  const coil = coilId === undefined ? null : plant.rowOf("slack", coilId);
+  const settings = plant.settings();
   return {
-    settings: plant.settings(),
+    settings,
     terminal,
     place,
     model: plant.rowOf("terminalModel", terminal.terminalModelId),
@@ -58,8 +69,27 @@ export function terminalFacts(plant: Plant, terminalId: string): TerminalFacts {
     ports: portsOf(plant, terminalId),
     fibers,
     openTubes: [...new Set(fibers.map((one) => one.tube))].sort((a, b) => a - b),
-    coil: coilId === undefined ? null : plant.rowOf("slack", coilId),
-    sheathM: sheathToM(plant, cable.id, terminal.spanId, terminal.offsetM),
+    coil,
+    poleSheathM: sheathToM(
+      plant,
+      cable.id,
+      terminal.spanId,
+      place.atFirstPole ? 0 : plant.rowOf("span", terminal.spanId).lengthM,
+    ),
+    opening: coil === null ? null : openingOf(plant, coil, settings.openingM),
+  };
+}
+
+/** The middle of a coil, where the loop is opened: common practice, no source. */
+function openingOf(plant: Plant, coil: Slack, openingM: number): SheathOpening | null {
+  const coilToM = sheathToM(plant, coil.cableId, coil.spanId, coil.offsetM);
+  if (coilToM === null) return null;
+  const middleM = coilToM - coil.storedM / 2;
+  return {
+    coilFromM: coilToM - coil.storedM,
+    fromM: middleM - openingM / 2,
+    toM: middleM + openingM / 2,
+    coilToM,
   };
 }
 

@@ -21,8 +21,8 @@ export type Scene = {
 };
 
 /** Paper for a metre along the strand beside the pole, so that the standard distance reads well. */
-const mmPerM = 42;
-const farthestMm = 78;
+const mmPerM = 28;
+const farthestMm = 40;
 const enlargement = 2.1;
 
 /** The terminal under the strand with its dimension, the climbing space and the coil. */
@@ -116,15 +116,10 @@ function climbingMarks({ plant, facts, poleX, groundY, strandY }: Scene): readon
       [poleX, bottom + 1.5],
       [x, bottom + 1.5],
     ]),
-    words(
-      `climbing space ${formatLength(spaceM, facts.settings.unitSystem, "offset")}`,
-      [(poleX + x) / 2, bottom + 2.6],
-      {
-        face: "narrow",
-        heightMm: smallMm,
-        align: "middle",
-      },
-    ),
+    words(`climbing space ${formatLength(spaceM, facts.settings.unitSystem, "offset")}`, [poleX + 2.6, bottom - 2.2], {
+      face: "narrow",
+      heightMm: smallMm,
+    }),
     area(
       "dimensions",
       null,
@@ -148,7 +143,7 @@ function coilMarks({ plant, facts, poleX, strandY, box }: Scene, afterX: number)
   if (!atPole) return [];
   const away = Math.min(farthestMm, fromPoleM * mmPerM);
   const x = sameSide
-    ? Math.min(box.right - 30, Math.max(afterX + 8, poleX + away))
+    ? Math.min(box.right - 24, Math.max(afterX + 8, poleX + away))
     : poleX - Math.min(34, Math.max(12, away));
   const centre: PaperPoint = [x, strandY - 6 - coilRadiusMm * 2];
   const grown = coilSymbol(centre).map((mark) =>

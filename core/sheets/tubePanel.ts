@@ -4,22 +4,35 @@ import type { Mark, PaperPoint } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
 import { bodyMm, circle, rectangle, smallMm, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
+import { sheathStrip, sheathStripMm } from "./sheathStrip.ts";
 import { colourWords, numberRanges, type TerminalFacts } from "./terminalFacts.ts";
 
 const jacketMm = 17.5;
 const ringMm = 12.6;
 const labelMm = 21.6;
+const listLeftMm = 62;
+const chipRowMm = 19.2;
+const listFootMm = 9;
+const ringsMm = 47;
+
+/** Height of the panel under its heading, mm: as high as the cable cut across, higher where more tubes are opened. */
+export function tubePanelMm(facts: TerminalFacts): number {
+  const strip = facts.opening ? sheathStripMm : 0;
+  return Math.max(ringsMm, Math.max(1, facts.openTubes.length) * chipRowMm + listFootMm + strip);
+}
 
 /** The cable cut across: tubes in their ring, those to open heavy and in colour; beside it the fibers of each open tube. */
 export function tubePanel(facts: TerminalFacts, box: PaperBox): readonly Mark[] {
-  const centre: PaperPoint = [box.left + 30, (box.top + box.bottom) / 2 + 0.5];
+  const centre: PaperPoint = [box.left + 29, box.top - ringsMm / 2 + 1];
   const tubeCount = Math.ceil(facts.fiberCount / facts.fibersPerTube);
-  const list: PaperBox = { ...box, left: box.left + 66 };
+  const list: PaperBox = { ...box, left: box.left + listLeftMm };
+  const strip: PaperBox = { ...list, top: box.bottom + sheathStripMm };
   return [
     circle("tables", "bold", centre, jacketMm),
     circle("tables", "thin", centre, 4.2),
     ...Array.from({ length: tubeCount }, (_, index) => tube(facts, centre, index + 1, tubeCount)).flat(),
     ...openWords(facts, tubeCount, list),
+    ...sheathStrip(facts, strip),
   ];
 }
 
@@ -42,7 +55,7 @@ function tube(facts: TerminalFacts, centre: PaperPoint, number: number, tubeCoun
 
 function openWords(facts: TerminalFacts, tubeCount: number, box: PaperBox): readonly Mark[] {
   const marks: Mark[] = [];
-  let y = box.top - 5;
+  let y = box.top - 3;
   const say = (text: string, bold: boolean) => {
     const face = bold ? "plainBold" : "plain";
     for (const line of wrapText(text, face, bold ? 2.6 : bodyMm, box.right - box.left)) {
@@ -55,14 +68,14 @@ function openWords(facts: TerminalFacts, tubeCount: number, box: PaperBox): read
     say(`Open tube ${open}, ${colourWords(open)}`, true);
     y -= 1.6;
     marks.push(...fiberChips(facts, open, [box.left, y - 3]));
-    y -= 13;
+    y -= 12;
   }
   const closed = Array.from({ length: tubeCount }, (_, index) => index + 1).filter(
     (one) => !facts.openTubes.includes(one),
   );
   if (closed.length > 0) say(`Leave closed: ${closed.length === 1 ? "tube" : "tubes"} ${numberRanges(closed)}.`, false);
   say(
-    `${facts.fiberCount} fibers, ${facts.fibersPerTube} in a tube. Filled chip with a heavy edge: cut here. The others stay whole.`,
+    `${facts.fiberCount} fibers, ${facts.fibersPerTube} in a tube. Chip in colour with a heavy edge: cut here.`,
     false,
   );
   return marks;

@@ -78,11 +78,11 @@ function workedBlocks(plant: Plant, told: Explanation, box: PaperBox): readonly 
 
 const inputColumns: readonly Column[] = [
   { heading: "Symbol", share: 12 },
-  { heading: "What it is", share: 58, wraps: true },
+  { heading: "What it is", share: 58 },
   { heading: "Value", share: 24, align: "right", wraps: true },
   { heading: "In SI units", share: 26, align: "right", wraps: true },
-  { heading: "Read from", share: 40, wraps: true },
-  { heading: "Source", share: 22, wraps: true },
+  { heading: "Read from", share: 40 },
+  { heading: "Source", share: 22 },
 ];
 
 /** Inputs in a table, then each source they lean on once, under its number. */
@@ -103,8 +103,8 @@ function inputBlocks(plant: Plant, { inputs }: Explanation, box: PaperBox): read
 }
 
 const stepColumns: readonly Column[] = [
-  { heading: "Piece of the formula", share: 76, wraps: true },
-  { heading: "With its numbers", share: 76, wraps: true },
+  { heading: "Piece of the formula", share: 76 },
+  { heading: "With its numbers", share: 76 },
   { heading: "Comes to", share: 28, align: "right" },
 ];
 

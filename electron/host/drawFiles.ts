@@ -2,27 +2,25 @@ import { mkdirSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { fail, ok, type Result } from "../../core/model/result.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
-import type { Drawn } from "./drawPdf.ts";
+import type { Drawn, Wanted } from "./drawPdf.ts";
 import type { RunJob, SheetFormat } from "./jobs.ts";
 import type { Session } from "./session.ts";
 import { writeOut } from "./writeOut.ts";
 
 /**
  * Draws sheets of a route's construction set, a file each, into a folder that is made where it is missing.
- *
- * @param only  kinds or numbers of the sheets wanted; null draws all
  */
 export async function drawFiles(
   session: Session,
   runJob: RunJob,
   format: SheetFormat,
   folder: string,
-  only: readonly string[] | null,
+  wanted: Wanted,
 ): Promise<Result<Drawn>> {
   const path = resolve(folder);
-  const takes = { route: session.route(), findings: session.findings(), only, format };
+  const takes = { route: session.route(), findings: session.findings(), ...wanted, format };
   const files = await runJob("files", takes, () => {}, new AbortController().signal);
-  if (files.length === 0) return noSheets(only);
+  if (files.length === 0) return noSheets(wanted.only);
   const made = onDisk(path, () => ok(mkdirSync(path, { recursive: true })));
   if (!made.ok) return made;
   let byteCount = 0;

@@ -158,24 +158,24 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
       withTrial(routeId, trialId, (_session, kept) => ok({ rows: shownRows(kept) })),
     "layout.take": ({ routeId, trialId, poleIds }) =>
       withTrial(routeId, trialId, (session, kept) => told(routeId, takeTrial(session, kept, poleIds ?? null))),
-    "draw.sheets": ({ routeId, jobId }) =>
+    "draw.sheets": ({ routeId, jobId, paper }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
           const drawn = await runJob(
             "svg",
-            { route: session.route(), findings: session.findings() },
+            { route: session.route(), findings: session.findings(), paper: paper ?? null },
             onProgress,
             signal,
           );
           return ok(drawn);
         }),
       ),
-    "draw.pdf": ({ routeId, jobId, sheets }) =>
+    "draw.pdf": ({ routeId, jobId, sheets, paper }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
           const { pdf } = await runJob(
             "pdf",
-            { route: session.route(), findings: session.findings(), only: sheets ?? null },
+            { route: session.route(), findings: session.findings(), paper: paper ?? null, only: sheets ?? null },
             onProgress,
             signal,
           );

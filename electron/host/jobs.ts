@@ -11,6 +11,7 @@ import { openPlant } from "../../core/plant/plant.ts";
 import type { Finding } from "../../core/rules/finding.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
+import type { PaperName } from "../../core/sheets/paper.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
 import { type LimitWishes, placementWatch } from "./placementWatch.ts";
 import { writePdf } from "./writePdf.ts";
@@ -52,7 +53,12 @@ export type JobName = keyof Jobs;
 export type SheetFormat = "svg" | "dxf";
 /** Numbers or kinds of the sheets wanted; null takes the whole set. */
 type Chosen = { readonly only: readonly string[] | null };
-type DrawInput = { readonly route: Route; readonly findings: readonly Finding[] };
+type DrawInput = {
+  readonly route: Route;
+  readonly findings: readonly Finding[];
+  /** What it is drawn on; null takes the usual paper. */
+  readonly paper: PaperName | null;
+};
 
 /** Jobs that, when they are stopped, end with the best they have. */
 export const keepsItsBest: readonly JobName[] = ["layout", "trial"];
@@ -86,25 +92,25 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
       layout: laid.value,
     });
   },
-  async svg({ route, findings }, onProgress) {
+  async svg({ route, findings, paper }, onProgress) {
     onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });
-    const { sheets } = composeSet(openPlant(route), findings);
+    const { sheets } = composeSet(openPlant(route), findings, onPaper(paper));
     const latest = [...route.revision.values()].sort((a, b) => (a.dateIso < b.dateIso ? -1 : 1)).at(-1);
     return {
       revision: latest?.letter ?? "",
       sheets: sheets.map(({ marks, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
     };
   },
-  async pdf({ route, findings, only }, onProgress, { signal }) {
-    const set = partOf(composeSet(openPlant(route), findings), only);
+  async pdf({ route, findings, paper, only }, onProgress, { signal }) {
+    const set = partOf(composeSet(openPlant(route), findings, onPaper(paper)), only);
     const pdf = await writePdf(set, {
       signal,
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
     });
     return { pdf, sheetCount: set.sheets.length };
   },
-  async files({ route, findings, only, format }) {
-    const { sheets } = partOf(composeSet(openPlant(route), findings), only);
+  async files({ route, findings, paper, only, format }) {
+    const { sheets } = partOf(composeSet(openPlant(route), findings, onPaper(paper)), only);
     const write = format === "svg" ? writeSvg : writeSheetDxf;
     return sheets.map((sheet) => ({
       name: `${sheet.number.padStart(3, "0")}-${sheet.kind}.${format}`,
@@ -112,6 +118,10 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     }));
   },
 };
+
+function onPaper(paper: PaperName | null): { readonly paper?: PaperName } {
+  return paper === null ? {} : { paper };
+}
 
 /** Some sheets of a set, as they stand in it: numbers stay, and links lead only to sheets that are there. */
 function partOf(set: DrawingSet, only: Chosen["only"]): DrawingSet {

@@ -142,6 +142,17 @@ test("sheets are drawn one by one, of the kinds or numbers asked for, under the 
   expect(await refused("--svg", pdf)).toMatchObject({ ok: false, fault: { code: "is-a-file", where: pdf } });
 });
 
+test("the set is drawn on the paper asked for, and one nobody sells is refused", async () => {
+  const large = join(folder, "large.pdf");
+  await run(["draw", file, "--paper", "ansi-d", "--out", large]);
+  // 34 x 22 in at 72 points an inch
+  expect(readFileSync(large, "latin1")).toContain("/MediaBox [0 0 2448 1584]");
+  expect(await run(["draw", file, "--paper", "A9", "--out", large])).toMatchObject({
+    ok: false,
+    fault: { code: "bad-arguments", where: "--paper" },
+  });
+});
+
 test("the route goes out as GeoJSON, as KML, as a drawing and as lists", async () => {
   const geojson = join(folder, "town.geojson");
   const ports = join(folder, "ports.csv");

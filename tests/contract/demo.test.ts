@@ -6,7 +6,8 @@ import { planted } from "../../assets/demo/planted.ts";
 import { sheetKinds } from "../../core/sheets/book.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
-import { outsidePaper, overlaps } from "../../core/sheets/overlaps.ts";
+import { outsideBorder, outsidePaper, overlaps } from "../../core/sheets/overlaps.ts";
+import { paperNames, paperOf } from "../../core/sheets/paper.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
 import { makeDemoRoute } from "../../electron/host/makeDemoRoute.ts";
 import type { Session } from "../../electron/host/session.ts";
@@ -31,6 +32,17 @@ afterAll(() => {
   session.close();
   rmSync(folder, { recursive: true });
 });
+
+test.each(paperNames)(
+  "no mark of the demo set on %s lies on another's text, leaves the border or is lettered under 2 mm",
+  (paper) => {
+    const { sheets } = composeSet(session.plant, session.findings(), { paper });
+    const { border } = paperOf(paper);
+    expect(sheets.flatMap((sheet) => overlaps(sheet).map((pair) => [sheet.number, pair]))).toEqual([]);
+    expect(sheets.flatMap((sheet) => outsideBorder(sheet, border).map((mark) => [sheet.number, mark]))).toEqual([]);
+    expect(sheets.flatMap(({ marks }) => marks.filter((one) => one.kind === "text" && one.heightMm < 2))).toEqual([]);
+  },
+);
 
 test("no text of the demo set lies on other text or leaves the paper", () => {
   expect(set.sheets.length).toBeGreaterThan(50);

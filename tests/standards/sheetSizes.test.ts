@@ -1,13 +1,32 @@
 import { describe, expect, it } from "vitest";
 import { pensMm } from "../../core/sheets/displayList.ts";
-import { ansiB } from "../../core/sheets/paper.ts";
+import { type PaperName, paperOf } from "../../core/sheets/paper.ts";
 import { planScales } from "../../core/sheets/scale.ts";
 
 describe("sheet sizes and scales", () => {
-  // ASME Y14.1, table of sizes as reprinted in drafting references, seen: B is 11 x 17 in, 279 x 432 mm; tolerance: whole mm
-  it("ANSI B is 17 in across and 11 in up", () => {
-    expect([ansiB.width / 25.4, ansiB.height / 25.4]).toEqual([17, 11]);
-    expect([Math.round(ansiB.width), Math.round(ansiB.height)]).toEqual([432, 279]);
+  // ASME Y14.1, table of sizes as reprinted in drafting references, seen: 8.5 x 11, 11 x 17, 17 x 22, 22 x 34 in; tolerance: 1e-9 in
+  it.each<[PaperName, number, number]>([
+    ["ANSI A", 11, 8.5],
+    ["ANSI B", 17, 11],
+    ["ANSI C", 22, 17],
+    ["ANSI D", 34, 22],
+  ])("%s is %d in across and %d in up", (name, across, up) => {
+    const { width, height } = paperOf(name).sizeMm;
+    expect(width / 25.4).toBeCloseTo(across, 9);
+    expect(height / 25.4).toBeCloseTo(up, 9);
+  });
+
+  // ISO 216, from memory: A0 is 1 m2 with sides as 1 to the root of 2; each next size is half of it, cut to whole mm; tolerance: 1 mm
+  it.each<[PaperName, number]>([
+    ["A1", 1],
+    ["A2", 2],
+    ["A3", 3],
+    ["A4", 4],
+  ])("%s is A0 halved %d times", (name, times) => {
+    const { width, height } = paperOf(name).sizeMm;
+    const longM = 2 ** 0.25 / Math.SQRT2 ** times;
+    expect(Math.abs(width - longM * 1000)).toBeLessThan(1);
+    expect(Math.abs(height - (longM * 1000) / Math.SQRT2)).toBeLessThan(1);
   });
 
   // US engineer's scales, practice: 1 in = 20, 30, 40, 50, 60, 100, 200 ft; a foot is 12 in, exact

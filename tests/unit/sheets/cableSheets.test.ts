@@ -39,7 +39,7 @@ describe("a fiber chart", () => {
   it("shows every fiber of every cable once, in whole tubes", () => {
     for (const cable of route.cable.values()) {
       const { fiberCount, fibersPerTube } = plant.rowOf("cableType", cable.cableTypeId);
-      const pages = chartPages(plant, cable.id);
+      const pages = chartPages(plant, cable.id, 48);
       expect(pages.flatMap((page) => page.fibers.map((one) => one.fiber))).toEqual(
         Array.from({ length: fiberCount }, (_, index) => index + 1),
       );
@@ -48,7 +48,7 @@ describe("a fiber chart", () => {
   });
 
   it("names what each used fiber lights, and the places where fibers leave from the feed end on", () => {
-    const pages = chartPages(plant, "cable-line0");
+    const pages = chartPages(plant, "cable-line0", 48);
     const uses = pages.flatMap((page) => page.fibers.flatMap((one) => one.uses));
     expect(uses).toHaveLength([...route.fiberUse.values()].filter((one) => one.cableId === "cable-line0").length);
     for (const { places } of pages) {

@@ -52,7 +52,7 @@ describe("what people decided, on paper", () => {
 
   it("is in the legend, with every other sign", () => {
     const texts = marksOf(smallRoute(), "cover").flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
-    expect(texts).toContain("Pinned terminal, pinned drop: no layout moves it");
+    expect(texts).toContain("Pinned: no layout moves it");
     expect(texts).toContain("Pole closed: no terminal hangs beside it");
   });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
+import { paperOf } from "../../../core/sheets/paper.ts";
 import { rowPapers } from "../../../core/sheets/profilePaper.ts";
 import { profileRows } from "../../../core/sheets/profileRows.ts";
 import { planScales } from "../../../core/sheets/scale.ts";
@@ -18,7 +19,7 @@ const rowsOf = (route: Route) => {
   const plant = openPlant(route);
   const [scale] = planScales(plant.settings().unitSystem).filter((one) => one.denominator >= 480);
   if (!scale) throw new Error("no scale");
-  const cut = profileRows(plant, spanRuns(plant), rowPapers(plant, scale));
+  const cut = profileRows(plant, spanRuns(plant), rowPapers(plant, paperOf("ANSI B"), scale));
   if (!cut) throw new Error("no paper");
   return cut;
 };

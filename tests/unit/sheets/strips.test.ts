@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { stripBox } from "../../../core/sheets/planSheet.ts";
+import { paperOf } from "../../../core/sheets/paper.ts";
+import { stripBoxOf } from "../../../core/sheets/planSheet.ts";
 import { spanRuns } from "../../../core/sheets/spanRuns.ts";
 import { alongStep, shows } from "../../../core/sheets/stripStep.ts";
 import { strips } from "../../../core/sheets/strips.ts";
@@ -9,6 +10,7 @@ import { smallRoute, without } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 
 const plant = openPlant(windingRoute());
+const stripBox = stripBoxOf(paperOf("ANSI B"));
 const cut = strips(plant, spanRuns(plant), stripBox);
 
 describe("cutting a route into strips", () => {

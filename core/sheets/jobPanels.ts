@@ -1,0 +1,81 @@
+import type { Plant } from "../plant/plant.ts";
+import { facePlan } from "../plant/terminalView.ts";
+import type { Block } from "./flow.ts";
+import { cautionBlock, stepBlock } from "./jobSteps.ts";
+import { fiberBlock, portBlocks } from "./jobTables.ts";
+import { panelHead, panelHeadMm, underHead } from "./panel.ts";
+import type { PaperBox } from "./paper.ts";
+import { photoBox } from "./photoBox.ts";
+import { portFace } from "./portFace.ts";
+import { readingPanel } from "./readingPanel.ts";
+import { terminalElevation } from "./terminalElevation.ts";
+import { type TerminalFacts, terminalFacts } from "./terminalFacts.ts";
+import { terminalSteps } from "./terminalSteps.ts";
+import { tubePanel, tubePanelMm } from "./tubePanel.ts";
+
+const placeMm = 69;
+const photoMm = 40;
+const faceRankMm = { usual: 20, many: 15 } as const;
+const faceWhiteMm = 5;
+
+/** What a terminal's job card tells, in two groups: the place and what to do there; cable, fibers and ports. */
+export function jobPanels(plant: Plant, terminalId: string, column: PaperBox): readonly (readonly Block[])[] {
+  const facts = terminalFacts(plant, terminalId);
+  const widthMm = column.right - column.left;
+  return [
+    [
+      placeBlock(plant, facts),
+      faceBlock(plant, facts),
+      stepBlock(terminalSteps(facts), widthMm),
+      cautionBlock(widthMm),
+    ],
+    [
+      tubeBlock(facts),
+      fiberBlock(facts, column),
+      ...portBlocks(plant, facts, column),
+      readingPanel(plant, terminalId, widthMm),
+    ],
+  ];
+}
+
+/** Where the terminal hangs, and a frame for the photo of it. */
+function placeBlock(plant: Plant, facts: TerminalFacts): Block {
+  const { terminal, model, poleTag, towardsTag } = facts;
+  const title = `Terminal ${terminal.name}: ${model.name.toLowerCase()}, at pole ${poleTag} towards ${towardsTag}${terminal.pinned ? ", pinned" : ""}`;
+  return {
+    heightMm: placeMm,
+    draw(box) {
+      const body = { ...underHead(box), bottom: box.top - placeMm + 3 };
+      const photo = { ...body, left: body.right - photoMm };
+      return [
+        ...panelHead(title, box),
+        ...terminalElevation(plant, facts, { ...body, right: photo.left - 5 }),
+        ...photoBox("Photo of the finished place", photo),
+      ];
+    },
+  };
+}
+
+function faceBlock(plant: Plant, facts: TerminalFacts): Block {
+  const rankCount = Math.max(...facePlan(plant, facts.model.id).map((one) => one.rank)) + 1;
+  const rankMm = rankCount > 2 ? faceRankMm.many : faceRankMm.usual;
+  const heightMm = panelHeadMm + rankCount * rankMm + faceWhiteMm;
+  return {
+    heightMm,
+    draw: (box) => [
+      ...panelHead("Port face, as seen from the ground", box),
+      ...portFace(plant, facts, { ...underHead(box), bottom: box.top - heightMm }),
+    ],
+  };
+}
+
+function tubeBlock(facts: TerminalFacts): Block {
+  const heightMm = panelHeadMm + tubePanelMm(facts);
+  return {
+    heightMm,
+    draw: (box) => [
+      ...panelHead(`Cable ${facts.cableName}: which tube to open`, box),
+      ...tubePanel(facts, { ...underHead(box), bottom: box.top - heightMm }),
+    ],
+  };
+}

@@ -1,0 +1,120 @@
+import { colourAt } from "../fiber/colourCode.ts";
+import { dropCutM, dropRunM } from "../plant/dropView.ts";
+import type { Plant } from "../plant/plant.ts";
+import { chipFill } from "./chipColours.ts";
+import type { Mark } from "./displayList.ts";
+import type { Block } from "./flow.ts";
+import { rectangle } from "./marks.ts";
+import { panelHead, panelRuleMm, tableUnderHead } from "./panel.ts";
+import type { PaperBox } from "./paper.ts";
+import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import { type Column, columnEdges, drawTable, lineRowMm, pageRows, type TableRow, tableHeightMm } from "./table.ts";
+import { colourWords, type TerminalFacts } from "./terminalFacts.ts";
+import { emptyPortWords } from "./tradeWords.ts";
+
+const whiteMm = 5;
+const chipMm = 3.6;
+
+const fiberColumns: readonly Column[] = [
+  { heading: "Fiber", share: 12, align: "right" },
+  { heading: "Tube", share: 36, indentMm: chipMm + 1.2 },
+  { heading: "Fiber colour", share: 36, indentMm: chipMm + 1.2 },
+  { heading: "Spliced to", share: 34 },
+  { heading: "Lights ports", share: 22 },
+  { heading: "From", share: 26 },
+  { heading: "Loss", unit: "dB", share: 12, align: "right" },
+  { heading: "Back", unit: "dB", share: 12, align: "right" },
+];
+
+/** Columns whose text stands right of a chip of its colour. */
+const chipColumns = [1, 2] as const;
+
+/** The fibers of a terminal to cut and splice, each with its chips and fields for the splice's loss both ways. */
+export function fiberBlock(facts: TerminalFacts, column: PaperBox): Block {
+  const rows: readonly TableRow[] = facts.fibers.map(({ use, tube, place, splitter, feedName }) => ({
+    cells: [
+      String(use.fiber),
+      `${tube}  ${colourWords(tube)}`,
+      `${place}  ${colourWords(place)}`,
+      splitter ? `splitter ${splitter.position}, input` : use.purpose,
+      splitter ? `${splitter.firstPort} to ${splitter.firstPort + splitter.legCount - 1}` : "",
+      feedName,
+    ],
+  }));
+  const shown = rows.length > 0 ? rows : [{ group: "No fiber feeds this terminal yet" }];
+  return {
+    heightMm: panelRuleMm + tableHeightMm(fiberColumns, shown, column) + whiteMm,
+    draw(box) {
+      const table = tableUnderHead(box);
+      return [
+        ...panelHead("Fibers to cut and splice", box),
+        ...drawTable(fiberColumns, shown, table).marks,
+        ...facts.fibers.flatMap(({ tube, place }, index) => chips(table, rows.slice(0, index), [tube, place])),
+      ];
+    },
+  };
+}
+
+/** The chips of one row of fibers: its tube's and its own colour. */
+function chips(
+  table: PaperBox,
+  above: readonly TableRow[],
+  positions: readonly [tube: number, place: number],
+): readonly Mark[] {
+  const edges = columnEdges(fiberColumns, table);
+  const y = table.top - tableHeightMm(fiberColumns, above, table) - lineRowMm / 2;
+  return chipColumns.map((column, index) => {
+    const x = (edges[column] ?? table.left) + 1.4;
+    return rectangle("tables", "thin", [x, y - 1], chipMm, 2, { fill: chipFill(positions[index] ?? 1) });
+  });
+}
+
+/** Every port with whom it serves, and the length each drop is cut to; in pieces where a column is lower than the table. */
+export function portBlocks(plant: Plant, facts: TerminalFacts, column: PaperBox): readonly Block[] {
+  const columns = portColumns(facts);
+  const room = { ...column, top: column.top - panelRuleMm };
+  return pageRows(columns, portRows(plant, facts), room).map((rows, index) => ({
+    heightMm: panelRuleMm + tableHeightMm(columns, rows, column) + whiteMm,
+    draw: (box) => [
+      ...panelHead(index === 0 ? "Ports and drops" : "Ports and drops, continued", box),
+      ...drawTable(columns, rows, tableUnderHead(box)).marks,
+    ],
+  }));
+}
+
+function portColumns(facts: TerminalFacts): readonly Column[] {
+  const unit = lengthUnit(facts.settings.unitSystem);
+  return [
+    { heading: "Port", share: 11, align: "right" },
+    { heading: "Splitter", share: 15, align: "right" },
+    { heading: "Leg", share: 10, align: "right" },
+    { heading: "Fiber", share: 15 },
+    { heading: "Living unit", share: 78 },
+    { heading: "Run", unit, share: 16, align: "right" },
+    { heading: "Cut drop to", unit, share: 22, align: "right" },
+    { heading: "House tag", share: 24 },
+    { heading: "Hung", share: 12 },
+  ];
+}
+
+function portRows(plant: Plant, facts: TerminalFacts): readonly TableRow[] {
+  const system = facts.settings.unitSystem;
+  return facts.ports.flatMap((port) => {
+    const splitter = port.splitterId === null ? "" : String(plant.rowOf("splitter", port.splitterId).position);
+    const fiber = facts.fibers.find((one) => one.use.splitterId !== null && one.use.splitterId === port.splitterId);
+    const letters = fiber ? `${colourAt(fiber.tube).abbreviation} ${colourAt(fiber.place).abbreviation}` : "";
+    const light = [String(port.port), splitter, port.leg === null ? "" : String(port.leg), letters];
+    if (port.dropIds.length === 0)
+      return [{ cells: [...light, `${emptyPortWords(facts.terminal, port)}, cap on`, "", "", "", "□"] }];
+    return port.dropIds.map((dropId) => ({
+      cells: [
+        ...light,
+        plant.rowOf("livingUnit", plant.rowOf("drop", dropId).livingUnitId).address,
+        lengthFigure(dropRunM(plant, dropId), system),
+        lengthFigure(dropCutM(plant, dropId), system),
+        `${facts.terminal.name}-${port.port}`,
+        "□",
+      ],
+    }));
+  });
+}

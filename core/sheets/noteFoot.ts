@@ -1,0 +1,19 @@
+import type { Mark } from "./displayList.ts";
+import { wrapText } from "./fitText.ts";
+import { smallMm, words } from "./marks.ts";
+import type { PaperBox } from "./paper.ts";
+
+const leadMm = 3.6;
+const whiteMm = 4.4;
+
+/** Small notes along the foot of a drawing space, each wrapped to its width, and the space that is left over them. */
+export function noteFoot(
+  notes: readonly string[],
+  drawing: PaperBox,
+): { readonly marks: readonly Mark[]; readonly rest: PaperBox } {
+  const lines = notes.flatMap((text) => wrapText(text, "plain", smallMm, drawing.right - drawing.left));
+  const marks = lines.map((text, index) =>
+    words(text, [drawing.left, drawing.bottom + (lines.length - 1 - index) * leadMm], { heightMm: smallMm, grey: 0.2 }),
+  );
+  return { marks, rest: { ...drawing, bottom: drawing.bottom + lines.length * leadMm + whiteMm } };
+}
