@@ -3,6 +3,7 @@ import { fileEvents, fileMethods } from "./fileMethods.ts";
 import { historyMethods } from "./historyMethods.ts";
 import { layoutMethods } from "./layoutMethods.ts";
 import { machineMethods } from "./machineMethods.ts";
+import { revisionMethods } from "./revisionMethods.ts";
 import { settingsMethods } from "./settingsMethods.ts";
 import {
   editReply,
@@ -16,6 +17,8 @@ import {
 import { wayMethods } from "./wayMethods.ts";
 
 const routeId = z.string().min(1);
+/** The revision to draw as it was issued; without it the route as it stands. */
+const revisionDrawn = z.string().optional();
 const routeRequest = z.strictObject({ routeId });
 
 /**
@@ -56,9 +59,9 @@ export const contract = {
   "import.plan": { request: importRequestSchema, reply: importReplySchema },
   "import.take": { request: importRequestSchema, reply: importReplySchema },
   "draw.sheets": {
-    request: z.strictObject({ routeId, jobId: z.string() }),
+    request: z.strictObject({ routeId, jobId: z.string(), revisionId: revisionDrawn }),
     reply: z.strictObject({
-      /** Letter of the revision drawn; empty before the first is issued. */
+      /** What the title blocks say of the revision. */
       revision: z.string(),
       sheets: z.array(sheetPicture).readonly(),
     }),
@@ -67,6 +70,7 @@ export const contract = {
     request: z.strictObject({
       routeId,
       jobId: z.string(),
+      revisionId: revisionDrawn,
       /** Numbers of the sheets wanted; without it the whole set. */
       sheets: z.array(z.string()).min(1).readonly().optional(),
     }),
@@ -75,6 +79,7 @@ export const contract = {
   ...layoutMethods,
   ...fileMethods,
   ...historyMethods,
+  ...revisionMethods,
   ...settingsMethods,
   ...wayMethods,
   ...machineMethods,

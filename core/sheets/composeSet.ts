@@ -5,12 +5,17 @@ import { type Book, type Draft, type NumberedFinding, type SheetKind, sheetKinds
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { frame } from "./frame.ts";
 import { ansiB } from "./paper.ts";
+import type { Revised } from "./revised/revised.ts";
+import { standingOf } from "./revised/standing.ts";
+import { watermark } from "./revised/watermark.ts";
 import { revisionsInOrder } from "./revisions.ts";
 import { setDrafts } from "./setDrafts.ts";
 
 type SetOptions = {
   /** Kinds of sheets to draw; all of them where not given. Left out, a kind takes its sheet numbers with it. */
   readonly kinds?: readonly SheetKind[];
+  /** How the route stands to its revisions; where not given it is taken for the last one issued. */
+  readonly revised?: Revised;
 };
 
 /**
@@ -25,21 +30,26 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
   const openFindings = findings
     .filter((one) => one.waiverId === null)
     .map((finding, index) => ({ number: index + 1, finding }));
-  const drafts = setDrafts(plant, findings, openFindings, kinds);
-  const book = bookOf(drafts, openFindings);
   const revisions = revisionsInOrder(plant);
-  const notForConstruction = revisions.length === 0 || openFindings.some((one) => one.finding.severity === "error");
+  const revised = options.revised ?? { revisionId: revisions.at(-1)?.id ?? null, since: null };
+  const hasErrors = openFindings.some((one) => one.finding.severity === "error");
+  const { revision, text, stamps, cloudLetter } = standingOf(plant, revised, hasErrors);
+  const drafts = setDrafts(plant, findings, openFindings, kinds, { revised, cloudLetter });
+  const book = bookOf(drafts, openFindings);
+  const under = watermark(stamps);
   const sheets = drafts.map((draft, index): Sheet => {
     const drawn = draft.draw(book);
     const number = String(index + 1);
     const block = {
       settings,
       revisions,
+      revision,
+      revisionText: text,
       sheetTitle: draft.title,
       scale: draft.scale,
       number,
       sheetCount: drafts.length,
-      notForConstruction,
+      stamps,
     };
     const links = (drawn.links ?? []).flatMap((link) => {
       const to = book.numberOf(link.to);
@@ -50,7 +60,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
       title: draft.title,
       kind: draft.kind,
       sizeMm: ansiB,
-      marks: [...drawn.marks, ...frame(block)],
+      marks: [...under, ...drawn.marks, ...frame(block)],
       links,
     };
   });
@@ -58,7 +68,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     title: `${settings.routeName}: drawing set`,
     subject: [settings.project, settings.place, settings.county].filter((one) => one !== "").join(", "),
     author: settings.company,
-    dateIso: revisions.at(-1)?.dateIso ?? "",
+    dateIso: revision?.dateIso ?? revisions.at(-1)?.dateIso ?? "",
     sheets,
   };
 }

@@ -15,8 +15,12 @@ type TitleBlock = {
   readonly scale: string;
   readonly number: string;
   readonly sheetCount: number;
-  /** True while errors are open: the sheet says that nothing may be built from it. */
-  readonly notForConstruction: boolean;
+  /** The one the sheet shows as it was issued; null where it shows none. */
+  readonly revision: Revision | null;
+  /** What the sheet is called where its revision stands: `B`, `after B`, `none`. */
+  readonly revisionText: string;
+  /** What stands in its way to being built from; also across the sheet. */
+  readonly stamps: readonly string[];
 };
 
 const top = borderBox.bottom + titleBandMm;
@@ -59,11 +63,11 @@ function cautions(block: TitleBlock): readonly Mark[] {
   const lines = wrapText(sheetCaution, "plain", smallMm, width).map((text, index) =>
     note(text, x, top - 4.6 - index * 3.2, { heightMm: smallMm }),
   );
-  if (!block.notForConstruction) return lines;
+  if (block.stamps.length === 0) return lines;
   return [
     ...lines,
     rectangle("frame", "bold", [x, borderBox.bottom + 2], width, 6.4),
-    note("NOT FOR CONSTRUCTION", x + width / 2, borderBox.bottom + 3.6, {
+    note(block.stamps.join(" · ").toUpperCase(), x + width / 2, borderBox.bottom + 3.6, {
       face: "plainBold",
       heightMm: 3.2,
       align: "middle",
@@ -107,7 +111,8 @@ function revisions(block: TitleBlock): readonly Mark[] {
     );
   }
   block.revisions.slice(-revisionRows).forEach((one, row) => {
-    const values = [one.letter, one.dateIso, one.by, one.checkedBy, one.reason];
+    const reason = one.voidedBy === "" ? one.reason : `Void: ${one.voidReason}`;
+    const values = [one.letter, one.dateIso, one.by, one.checkedBy, reason];
     revisionColumns.forEach((column, index) => {
       const text = shortenText(values[index] ?? "", "narrow", 2.1, column.width - 2.2);
       marks.push(note(text, cells.revisions + column.at + 1.6, base(row + 1) + 1.5, { face: "narrow", heightMm: 2.1 }));
@@ -131,7 +136,7 @@ function sheet(block: TitleBlock): readonly Mark[] {
   const x = cells.sheet + padMm;
   const width = cells.number - cells.sheet - 2 * padMm;
   const { settings } = block;
-  const last = block.revisions.at(-1);
+  const shown = block.revision;
   const titleMm = textWidthMm(block.sheetTitle, "narrowBold", 3.4) <= width ? 3.4 : 2.8;
   const title = shortenText(block.sheetTitle, "narrowBold", titleMm, width);
   const route = shortenText(settings.routeName, "plain", 2.4, width);
@@ -145,9 +150,9 @@ function sheet(block: TitleBlock): readonly Mark[] {
       [cells.number, top - 13],
     ]),
     ...labelled("Scale", block.scale, x, top - 15.6, 22),
-    ...labelled("Date", last?.dateIso ?? "", x + 25, top - 15.6, 18),
-    ...labelled("Drawn", last?.by ?? "", x + 46, top - 15.6, 26),
-    ...labelled("Checked", last?.checkedBy ?? "", x + 75, top - 15.6, 26),
+    ...labelled("Date", shown?.dateIso ?? "", x + 25, top - 15.6, 18),
+    ...labelled("Drawn", shown?.by ?? "", x + 46, top - 15.6, 26),
+    ...labelled("Checked", shown?.checkedBy ?? "", x + 75, top - 15.6, 26),
     note(shortenText(`Datum and grid: ${datum}`, "plain", smallMm, width), x, top - 25, {
       heightMm: smallMm,
       grey: 0.2,
@@ -157,7 +162,6 @@ function sheet(block: TitleBlock): readonly Mark[] {
 
 function number(block: TitleBlock): readonly Mark[] {
   const middle = (cells.number + borderBox.right) / 2;
-  const letter = block.revisions.at(-1)?.letter ?? "–";
   return [
     note("Sheet", middle, top - 3.9, { heightMm: smallMm, align: "middle", grey: 0.35 }),
     note(block.number, middle, top - 13, { face: "narrowBold", heightMm: 7, align: "middle" }),
@@ -166,7 +170,7 @@ function number(block: TitleBlock): readonly Mark[] {
       [cells.number, top - 20],
       [borderBox.right, top - 20],
     ]),
-    note(shortenText(`Revision ${letter}`, "plainBold", 2.4, 26), middle, top - 24.7, {
+    note(shortenText(block.revisionText, "plainBold", 2.4, 25), middle, top - 24.7, {
       face: "plainBold",
       heightMm: 2.4,
       align: "middle",

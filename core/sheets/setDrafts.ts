@@ -3,19 +3,24 @@ import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import { billDrafts } from "./billSheet.ts";
 import type { Draft, NumberedFinding, SheetKind } from "./book.ts";
+import { byNearestStrip } from "./byNearestStrip.ts";
 import { cablesInOrder } from "./cableOrder.ts";
 import { coverDraft } from "./coverSheet.ts";
 import { fiberDrafts } from "./fiberChart.ts";
-import { findingsByStrip } from "./findingsByStrip.ts";
 import { findingDrafts } from "./findingsSheet.ts";
 import { guyDrafts } from "./guySheet.ts";
 import { permitDrafts } from "./permitSheet.ts";
 import { planRows } from "./planRows.ts";
-import { planDraft, stripBox } from "./planSheet.ts";
+import { planDraft, type StripContext, stripBox } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
 import { type ProfileRow, profileRows } from "./profileRows.ts";
 import { profileDraft } from "./profileSheet.ts";
 import { reelDrafts } from "./reelSheet.ts";
+import { changeGroups } from "./revised/changeLines.ts";
+import { placedChanges } from "./revised/changePlaces.ts";
+import type { Revised } from "./revised/revised.ts";
+import { revisionDrafts } from "./revised/revisionSheet.ts";
+import type { ChangeLine } from "./revised/told.ts";
 import { scheduleDrafts } from "./scheduleSheet.ts";
 import { polesAlong, type SpanRun, spanRuns } from "./spanRuns.ts";
 import { stringingDrafts } from "./stringingSheet.ts";
@@ -28,14 +33,20 @@ export function setDrafts(
   findings: readonly Finding[],
   openFindings: readonly NumberedFinding[],
   kinds: readonly SheetKind[],
+  { revised, cloudLetter }: { readonly revised: Revised; readonly cloudLetter: string },
 ): readonly Draft[] {
   const runs = spanRuns(plant);
   const steps = runs.flatMap((run) => run.steps);
   const cut = strips(plant, runs, stripBox);
+  const changed = stripsChanged(plant, cut, revised);
   const profiles = kinds.includes("profile") ? cutProfiles(plant, runs, cut) : null;
   const composers: readonly (readonly [SheetKind, () => readonly Draft[]])[] = [
     ["cover", () => [coverDraft(plant, cut)]],
-    ["plan", () => planDrafts(plant, cut, openFindings, profiles?.rows ?? [])],
+    ["revision", () => revisionDrafts(plant, changed)],
+    [
+      "plan",
+      () => planDrafts(plant, cut, openFindings, profiles?.rows ?? [], { changed: changed.byStrip, cloudLetter }),
+    ],
     ["profile", () => profiles?.rows.map((row) => profileDraft(plant, row, profiles.paper)) ?? []],
     ["stringing", () => stringingDrafts(plant, steps)],
     ["guy", () => guyDrafts(plant, polesAlong(steps))],
@@ -55,6 +66,7 @@ function planDrafts(
   cut: readonly Strip[],
   openFindings: readonly NumberedFinding[],
   profiles: readonly ProfileRow[],
+  clouds: Pick<StripContext, "changed" | "cloudLetter">,
 ): readonly Draft[] {
   const stripOfSpan = new Map(
     cut.flatMap((strip) => strip.steps.map((step) => [step.spanId, strip.key] as const)).reverse(),
@@ -62,8 +74,20 @@ function planDrafts(
   const profileOfSpan = new Map(
     profiles.flatMap((row) => row.steps.map((step) => [step.span.spanId, row.key] as const)),
   );
-  const byStrip = findingsByStrip(plant, cut, openFindings);
-  return planRows(cut, stripBox).map((rows) => planDraft(plant, rows, { byStrip, stripOfSpan, profileOfSpan }));
+  const byStrip = byNearestStrip(plant, cut, openFindings, (one) => one.finding.at);
+  return planRows(cut, stripBox).map((rows) =>
+    planDraft(plant, rows, { byStrip, stripOfSpan, profileOfSpan, ...clouds }),
+  );
+}
+
+/** What changed since the revision before, told under headings and by the strip that shows it. */
+function stripsChanged(plant: Plant, cut: readonly Strip[], { since }: Revised) {
+  const groups = since ? changeGroups({ before: since.before, after: plant }, since.rows) : [];
+  const lines = groups.flatMap((one) => one.lines);
+  const byStrip = byNearestStrip(plant, cut, placedChanges(plant, since?.before ?? null, lines), (one) => one.at);
+  const keyOf = new Map([...byStrip].flatMap(([key, changes]) => changes.map((one) => [one.text, key] as const)));
+  const sheetOf = ({ text }: ChangeLine) => keyOf.get(text);
+  return { sinceLetter: since?.letter ?? null, groups, byStrip, sheetOf };
 }
 
 function cutProfiles(plant: Plant, runs: readonly SpanRun[], [first]: readonly Strip[]) {

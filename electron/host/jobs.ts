@@ -8,10 +8,12 @@ import type { Route } from "../../core/model/route.ts";
 import type { LimitedWatch } from "../../core/placement/limitedWatch.ts";
 import type { LayoutFigures } from "../../core/plant/layoutCompare.ts";
 import { openPlant } from "../../core/plant/plant.ts";
-import type { Finding } from "../../core/rules/finding.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
+import type { Revised } from "../../core/sheets/revised/revised.ts";
+import { standingOf } from "../../core/sheets/revised/standing.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
+import { type DrawnState, routeBefore, type Wanted } from "./drawnState.ts";
 import { type LimitWishes, placementWatch } from "./placementWatch.ts";
 import { writePdf } from "./writePdf.ts";
 
@@ -37,22 +39,20 @@ type Jobs = {
     };
     readonly gives: Result<Trial>;
   };
-  readonly svg: { readonly takes: DrawInput; readonly gives: Reply<"draw.sheets"> };
+  readonly svg: { readonly takes: DrawnState; readonly gives: Reply<"draw.sheets"> };
   readonly pdf: {
-    readonly takes: DrawInput & Chosen;
+    readonly takes: DrawnState & Chosen;
     readonly gives: { readonly pdf: Uint8Array; readonly sheetCount: number };
   };
   /** A file for each sheet. */
   readonly files: {
-    readonly takes: DrawInput & Chosen & { readonly format: SheetFormat };
+    readonly takes: DrawnState & Chosen & { readonly format: SheetFormat };
     readonly gives: readonly { readonly name: string; readonly text: string }[];
   };
 };
 export type JobName = keyof Jobs;
 export type SheetFormat = "svg" | "dxf";
-/** Numbers or kinds of the sheets wanted; null takes the whole set. */
-type Chosen = { readonly only: readonly string[] | null };
-type DrawInput = { readonly route: Route; readonly findings: readonly Finding[] };
+type Chosen = Pick<Wanted, "only">;
 
 /** Jobs that, when they are stopped, end with the best they have. */
 export const keepsItsBest: readonly JobName[] = ["layout", "trial"];
@@ -86,25 +86,24 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
       layout: laid.value,
     });
   },
-  async svg({ route, findings }, onProgress) {
+  async svg(state, onProgress) {
     onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });
-    const { sheets } = composeSet(openPlant(route), findings);
-    const latest = [...route.revision.values()].sort((a, b) => (a.dateIso < b.dateIso ? -1 : 1)).at(-1);
+    const { sheets } = composedSet(state);
     return {
-      revision: latest?.letter ?? "",
+      revision: standingOf(openPlant(state.route), revisedOf(state), false).text,
       sheets: sheets.map(({ marks, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
     };
   },
-  async pdf({ route, findings, only }, onProgress, { signal }) {
-    const set = partOf(composeSet(openPlant(route), findings), only);
+  async pdf({ only, ...state }, onProgress, { signal }) {
+    const set = partOf(composedSet(state), only);
     const pdf = await writePdf(set, {
       signal,
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
     });
     return { pdf, sheetCount: set.sheets.length };
   },
-  async files({ route, findings, only, format }) {
-    const { sheets } = partOf(composeSet(openPlant(route), findings), only);
+  async files({ only, format, ...state }) {
+    const { sheets } = partOf(composedSet(state), only);
     const write = format === "svg" ? writeSvg : writeSheetDxf;
     return sheets.map((sheet) => ({
       name: `${sheet.number.padStart(3, "0")}-${sheet.kind}.${format}`,
@@ -112,6 +111,15 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     }));
   },
 };
+
+/** The drawing set of a state of the route, with what changed since the revision before it. */
+function composedSet(state: DrawnState): DrawingSet {
+  return composeSet(openPlant(state.route), state.findings, { revised: revisedOf(state) });
+}
+
+function revisedOf({ route, revisionId, since }: DrawnState): Revised {
+  return { revisionId, since: since && { ...since, before: openPlant(routeBefore(route, since.rows)) } };
+}
 
 /** Some sheets of a set, as they stand in it: numbers stay, and links lead only to sheets that are there. */
 function partOf(set: DrawingSet, only: Chosen["only"]): DrawingSet {

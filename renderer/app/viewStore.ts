@@ -46,7 +46,7 @@ export type ViewState = FileView & {
   readonly isImportOpen: boolean;
   /** Sheets on preview; null shows the diagram. */
   readonly sheets: readonly PreviewSheet[] | null;
-  /** Letter of the revision on preview; empty before the first. */
+  /** What the sheets on preview say of the revision. */
   readonly sheetsRevision: string;
   readonly isSettingsOpen: boolean;
   readonly sideWidthPx: number;

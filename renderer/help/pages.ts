@@ -166,7 +166,7 @@ export const helpPages: readonly HelpPage[] = [
     says: [
       "Preview shows the set as it will print: cover, strand plan, profiles, stringing tables, guys, the pole permit list, a sheet for each terminal, fiber charts, schedules, bill and findings.",
       "Draw the set gives one PDF. Paper is white whatever the colours of the screen, and every sign can be read in black and white.",
-      "Sheets say “not for construction” until a revision is issued and no error is open.",
+      "Sheets say “preliminary” until the revision they show is issued and approved, and “not for construction” while an error is open that nobody waived.",
     ],
   },
   {

@@ -69,7 +69,7 @@ function Index(props: {
       <button type="button" className="fix" onClick={() => view.setState({ sheets: null })}>
         {words.back}
       </button>
-      <p className="quiet">{words.revision(revision)}</p>
+      <p className="quiet">{revision}</p>
       <ol ref={list}>
         {sheets.map((one, i) => (
           <li key={one.number}>

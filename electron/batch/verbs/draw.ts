@@ -2,6 +2,7 @@ import { resolve } from "node:path";
 import { fail, ok, type Result } from "../../../core/model/result.ts";
 import { sheetKinds } from "../../../core/sheets/book.ts";
 import { drawFiles } from "../../host/drawFiles.ts";
+import type { Wanted } from "../../host/drawnState.ts";
 import { type Drawn, drawPdf } from "../../host/drawPdf.ts";
 import { drawWorksheets } from "../../host/drawWorksheets.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
@@ -11,20 +12,21 @@ import { type Desk, readArguments, type Verb } from "../verb.ts";
 const shape = {
   name: "draw",
   usage:
-    "FILE.strand [--sheets KIND,NUMBER,...] [--out FILE.pdf | --svg FOLDER | --dxf FOLDER] [--worksheet FIGURE ...]",
+    "FILE.strand [--revision LETTER] [--sheets KIND,NUMBER,...] [--out FILE.pdf | --svg FOLDER | --dxf FOLDER] [--worksheet FIGURE ...]",
 };
 const kinds = sheetKinds.filter((one) => one !== "worksheet");
 
 /** Draws the construction set, or worksheets of figures, to one PDF, or its sheets to a file each. */
 export const drawVerb: Verb = {
   ...shape,
-  help: "Draws the construction set to one PDF, beside the route file unless told otherwise, or each sheet to a file of its own with --svg or --dxf. --sheets takes some of them, by kind or number. With --worksheet it draws figures worked out instead: clearance:crossing-3:iced, or findings for those that findings compare.",
+  help: "Draws the construction set to one PDF, beside the route file unless told otherwise, or each sheet to a file of its own with --svg or --dxf. --sheets takes some of them, by kind or number; --revision that revision as it was issued. With --worksheet it draws figures worked out instead: clearance:crossing-3:iced, or findings for those that findings compare.",
   async run(args, desk) {
     const read = readArguments(shape, args, ["a FILE"], {
       out: { type: "string" },
       svg: { type: "string" },
       dxf: { type: "string" },
       sheets: { type: "string" },
+      revision: { type: "string" },
       worksheet: { type: "string", multiple: true },
     });
     if (!read.ok) return read;
@@ -37,7 +39,7 @@ export const drawVerb: Verb = {
       return fail("bad-arguments", "A drawing goes to one place, worksheets to a PDF.", shape.name, mend);
     }
     return withRouteFile(positionals[0] ?? "", desk.stamp, async (session) => {
-      const drawn = await draw(session, desk, only.value, values);
+      const drawn = await draw(session, desk, { only: only.value, letter: values.revision ?? null }, values);
       if (!drawn.ok) return drawn;
       const { path, sheetCount, byteCount } = drawn.value;
       return ok({
@@ -51,13 +53,13 @@ export const drawVerb: Verb = {
 
 type Places = { readonly out?: string; readonly svg?: string; readonly dxf?: string; readonly worksheet?: string[] };
 
-function draw(session: Session, desk: Desk, only: readonly string[] | null, places: Places): Promise<Result<Drawn>> {
+function draw(session: Session, desk: Desk, wanted: Wanted, places: Places): Promise<Result<Drawn>> {
   const { out, svg, dxf, worksheet } = places;
   const path = out === undefined ? null : resolve(out);
   if (worksheet) return drawWorksheets(session, worksheet, path);
-  if (svg !== undefined) return drawFiles(session, desk.runJob, "svg", svg, only);
-  if (dxf !== undefined) return drawFiles(session, desk.runJob, "dxf", dxf, only);
-  return drawPdf(session, desk.runJob, only, path);
+  if (svg !== undefined) return drawFiles(session, desk.runJob, "svg", svg, wanted);
+  if (dxf !== undefined) return drawFiles(session, desk.runJob, "dxf", dxf, wanted);
+  return drawPdf(session, desk.runJob, wanted, path);
 }
 
 /** Kinds and numbers of sheets, with commas between them; null where all are wanted. */

@@ -3,6 +3,7 @@ import type { SheetKind } from "../../../core/sheets/book.ts";
 /** Kinds of sheets as the office calls them. */
 export const kindWords: Readonly<Record<SheetKind, string>> = {
   cover: "Cover",
+  revision: "Revisions and changes",
   plan: "Strand plan",
   profile: "Profiles",
   stringing: "Stringing tables",
@@ -30,9 +31,7 @@ export const words = {
   which: "Sheets to draw",
   range: "Numbers, such as 3-5, 9",
   draw: "Draw these sheets",
-  noneIssued: "No revision issued",
   badRange: (last: number): string => `Write numbers from 1 to ${last}, such as 3-5, 9.`,
-  revision: (letter: string): string => (letter === "" ? words.noneIssued : `Revision ${letter}`),
   place: (position: number, count: number): string => `Sheet ${position} of ${count}`,
   all: (count: number): string => `All ${count}`,
   shown: "The one shown",
