@@ -48,12 +48,15 @@ export type ViewState = FileView & {
   readonly sheets: readonly PreviewSheet[] | null;
   /** What the sheets on preview say of the revision. */
   readonly sheetsRevision: string;
+  /** The revision on preview as it was issued; null where the sheets show the route as it stood when they were drawn. */
+  readonly sheetsRevisionId: string | null;
   readonly isSettingsOpen: boolean;
   readonly sideWidthPx: number;
   readonly findingsHeightPx: number;
   readonly severitiesShown: readonly Severity[];
   readonly areWaivedShown: boolean;
   readonly isHistoryOpen: boolean;
+  readonly isRevisionsOpen: boolean;
   readonly isLayoutOpen: boolean;
   readonly isWhatIfOpen: boolean;
   /** A trial layout beside the present one on the diagram; null while none is shown. */
@@ -116,11 +119,13 @@ export function openViewStore(): ViewStore {
     isImportOpen: false,
     sheets: null,
     sheetsRevision: "",
+    sheetsRevisionId: null,
     isSettingsOpen: false,
     ...plainPanels,
     severitiesShown: ["error", "warning", "note"],
     areWaivedShown: true,
     isHistoryOpen: false,
+    isRevisionsOpen: false,
     isLayoutOpen: false,
     isWhatIfOpen: false,
     trial: null,

@@ -170,6 +170,16 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "revisions",
+    title: "Revisions",
+    about: "What was issued, what has changed since, who approved it",
+    says: [
+      "Issuing a revision freezes the drawings as they are under a letter. However the route is edited after, its sheets can be shown and drawn as they were.",
+      "What has changed since the last revision is listed in words; on the plan it stands in a cloud with a triangle that names the revision. What was changed and changed back is not told.",
+      "A revision is approved by name; one that must not be used any more is made void with a reason. Its letter is not given again.",
+    ],
+  },
+  {
     id: "settings",
     title: "Standards and catalogues",
     about: "The company's own limits and the things it buys",
