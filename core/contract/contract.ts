@@ -19,6 +19,8 @@ import { wayMethods } from "./wayMethods.ts";
 const routeId = z.string().min(1);
 /** The revision to draw as it was issued; without it the route as it stands. */
 const revisionDrawn = z.string().optional();
+/** Numbers, kinds or keys of the sheets wanted; without it the whole set. */
+const sheetsWanted = z.array(z.string()).min(1).readonly().optional();
 const routeRequest = z.strictObject({ routeId });
 
 /**
@@ -59,7 +61,7 @@ export const contract = {
   "import.plan": { request: importRequestSchema, reply: importReplySchema },
   "import.take": { request: importRequestSchema, reply: importReplySchema },
   "draw.sheets": {
-    request: z.strictObject({ routeId, jobId: z.string(), revisionId: revisionDrawn }),
+    request: z.strictObject({ routeId, jobId: z.string(), revisionId: revisionDrawn, sheets: sheetsWanted }),
     reply: z.strictObject({
       /** What the title blocks say of the revision. */
       revision: z.string(),
@@ -71,8 +73,7 @@ export const contract = {
       routeId,
       jobId: z.string(),
       revisionId: revisionDrawn,
-      /** Numbers of the sheets wanted; without it the whole set. */
-      sheets: z.array(z.string()).min(1).readonly().optional(),
+      sheets: sheetsWanted,
     }),
     reply: z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
   },

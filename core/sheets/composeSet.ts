@@ -16,6 +16,10 @@ type SetOptions = {
   readonly kinds?: readonly SheetKind[];
   /** How the route stands to its revisions; where not given it is taken for the last one issued. */
   readonly revised?: Revised;
+  /** Numbers, kinds or keys of the sheets to draw, the others keeping their numbers; null draws all. */
+  readonly only?: readonly string[] | null;
+  /** Told after each sheet how many of how many are drawn. */
+  readonly onSheet?: (doneCount: number, totalCount: number) => void;
 };
 
 /**
@@ -37,9 +41,13 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
   const drafts = setDrafts(plant, findings, openFindings, kinds, { revised, cloudLetter });
   const book = bookOf(drafts, openFindings);
   const under = watermark(stamps);
-  const sheets = drafts.map((draft, index): Sheet => {
+  const numbered = drafts.map((draft, index) => ({ draft, number: String(index + 1) }));
+  const { only = null, onSheet } = options;
+  const wanted = numbered.filter(({ draft, number }) => only === null || isOneOf(only, draft, number));
+  const numbers = new Set(wanted.map((one) => one.number));
+  const sheets = wanted.map(({ draft, number }, index): Sheet => {
     const drawn = draft.draw(book);
-    const number = String(index + 1);
+    onSheet?.(index + 1, wanted.length);
     const block = {
       settings,
       revisions,
@@ -53,7 +61,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     };
     const links = (drawn.links ?? []).flatMap((link) => {
       const to = book.numberOf(link.to);
-      return to === undefined ? [] : [{ ...link, to }];
+      return to === undefined || !numbers.has(to) ? [] : [{ ...link, to }];
     });
     return {
       number,
@@ -71,6 +79,10 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     dateIso: revision?.dateIso ?? revisions.at(-1)?.dateIso ?? "",
     sheets,
   };
+}
+
+function isOneOf(only: readonly string[], { key, kind }: Draft, number: string): boolean {
+  return [key, kind, number].some((one) => only.includes(one));
 }
 
 function bookOf(drafts: readonly Draft[], openFindings: readonly NumberedFinding[]): Book {

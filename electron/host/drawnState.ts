@@ -28,7 +28,7 @@ export function drawnState(session: Session, revisionId: string | null): Result<
 
 /** Which sheets are wanted, of which state of the route. */
 export type Wanted = {
-  /** Kinds or numbers of the sheets; null takes the whole set. */
+  /** Kinds, numbers or keys of the sheets; null takes the whole set. */
   readonly only: readonly string[] | null;
   /** Letter of a revision, to have it as it was issued; null takes the route as it stands. */
   readonly letter: string | null;

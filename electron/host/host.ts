@@ -160,11 +160,12 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
       withTrial(routeId, trialId, (_session, kept) => ok({ rows: shownRows(kept) })),
     "layout.take": ({ routeId, trialId, poleIds }) =>
       withTrial(routeId, trialId, (session, kept) => told(routeId, takeTrial(session, kept, poleIds ?? null))),
-    "draw.sheets": ({ routeId, jobId, revisionId }) =>
+    "draw.sheets": ({ routeId, jobId, revisionId, sheets }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
           const state = drawnState(session, revisionId ?? null);
-          return state.ok ? ok(await runJob("svg", state.value, onProgress, signal)) : state;
+          if (!state.ok) return state;
+          return ok(await runJob("svg", { ...state.value, only: sheets ?? null }, onProgress, signal));
         }),
       ),
     "draw.pdf": ({ routeId, jobId, revisionId, sheets }) =>

@@ -39,7 +39,7 @@ type Jobs = {
     };
     readonly gives: Result<Trial>;
   };
-  readonly svg: { readonly takes: DrawnState; readonly gives: Reply<"draw.sheets"> };
+  readonly svg: { readonly takes: DrawnState & Chosen; readonly gives: Reply<"draw.sheets"> };
   readonly pdf: {
     readonly takes: DrawnState & Chosen;
     readonly gives: { readonly pdf: Uint8Array; readonly sheetCount: number };
@@ -86,24 +86,24 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
       layout: laid.value,
     });
   },
-  async svg(state, onProgress) {
-    onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });
-    const { sheets } = composedSet(state);
+  async svg({ only, ...state }, onProgress) {
+    const revised = revisedOf(state);
+    const { sheets } = composedSet(state, revised, only, onProgress);
     return {
-      revision: standingOf(openPlant(state.route), revisedOf(state), false).text,
+      revision: standingOf(openPlant(state.route), revised, false).text,
       sheets: sheets.map(({ marks, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
     };
   },
   async pdf({ only, ...state }, onProgress, { signal }) {
-    const set = partOf(composedSet(state), only);
+    const set = composedSet(state, revisedOf(state), only, onProgress);
     const pdf = await writePdf(set, {
       signal,
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
     });
     return { pdf, sheetCount: set.sheets.length };
   },
-  async files({ only, format, ...state }) {
-    const { sheets } = partOf(composedSet(state), only);
+  async files({ only, format, ...state }, onProgress) {
+    const { sheets } = composedSet(state, revisedOf(state), only, onProgress);
     const write = format === "svg" ? writeSvg : writeSheetDxf;
     return sheets.map((sheet) => ({
       name: `${sheet.number.padStart(3, "0")}-${sheet.kind}.${format}`,
@@ -112,22 +112,20 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
   },
 };
 
-/** The drawing set of a state of the route, with what changed since the revision before it. */
-function composedSet(state: DrawnState): DrawingSet {
-  return composeSet(openPlant(state.route), state.findings, { revised: revisedOf(state) });
+/** The drawing set of a state of the route, or some of its sheets, with what changed since the revision before it. */
+function composedSet(
+  { route, findings }: DrawnState,
+  revised: Revised,
+  only: Chosen["only"],
+  onProgress: (progress: Progress) => void,
+): DrawingSet {
+  const onSheet = (doneCount: number, totalCount: number): void =>
+    onProgress({ doneCount, totalCount, words: "Composing sheets" });
+  return composeSet(openPlant(route), findings, { revised, only, onSheet });
 }
 
 function revisedOf({ route, revisionId, since }: DrawnState): Revised {
   return { revisionId, since: since && { ...since, before: openPlant(routeBefore(route, since.rows)) } };
-}
-
-/** Some sheets of a set, as they stand in it: numbers stay, and links lead only to sheets that are there. */
-function partOf(set: DrawingSet, only: Chosen["only"]): DrawingSet {
-  if (only === null) return set;
-  const kept = set.sheets.filter((one) => only.includes(one.number) || only.includes(one.kind));
-  const numbers = new Set(kept.map((one) => one.number));
-  const sheets = kept.map((one) => ({ ...one, links: one.links.filter((link) => numbers.has(link.to)) }));
-  return { ...set, sheets };
 }
 
 /** The cheapest layout found under a watch. */

@@ -106,7 +106,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
             <ProfileSplit open={open}>
               <div className="stage">
                 {isSettingsOpen && <SettingsRoom open={open} />}
-                {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
+                {!isSettingsOpen && (sheets ? <SheetsPanel open={open} sheets={sheets} /> : <Diagram open={open} />)}
                 <Guide />
                 <PinnedExplanations />
                 {isEmpty && !isImportOpen && !sheets && !isAdding && (

@@ -56,8 +56,8 @@ export async function takeTrial(
  */
 export async function drawSet(session: Session, sheets: readonly string[] | null = null): Promise<void> {
   const { routeId } = openRouteOf(session);
-  const { sheets: shown, sheetsRevisionId } = session.view.getState();
-  const revisionId = shown === null ? null : sheetsRevisionId;
+  const { sheets: shown, sheetsOf } = session.view.getState();
+  const revisionId = shown === null ? null : (sheetsOf?.revisionId ?? null);
   const drawn = { ...(sheets === null ? {} : { sheets }), ...(revisionId === null ? {} : { revisionId }) };
   const reply = await follow(session, actionWords.drawSet, (jobId) =>
     session.host.call("draw.pdf", { routeId, jobId, ...drawn }),
@@ -81,15 +81,25 @@ export async function drawSet(session: Session, sheets: readonly string[] | null
  * Shows the sheets as they will print, in place of the diagram.
  *
  * @param revisionId  the revision shown as it was issued; null shows the route as it stands
+ * @param only  numbers, kinds or keys of the sheets; null shows the whole set
  */
-export async function previewSheets(session: Session, revisionId: string | null = null): Promise<void> {
-  const { routeId } = openRouteOf(session);
+export async function previewSheets(
+  session: Session,
+  revisionId: string | null = null,
+  only: readonly string[] | null = null,
+): Promise<void> {
+  const { routeId, route } = openRouteOf(session);
+  const asked = { ...(revisionId === null ? {} : { revisionId }), ...(only === null ? {} : { sheets: only }) };
   const reply = await follow(session, actionWords.previewSheets, (jobId) =>
-    session.host.call("draw.sheets", { routeId, jobId, ...(revisionId === null ? {} : { revisionId }) }),
+    session.host.call("draw.sheets", { routeId, jobId, ...asked }),
   );
   if (!reply) return;
   const { sheets, revision } = reply;
-  session.view.setState({ sheets, sheetsRevision: revision, sheetsRevisionId: revisionId, isSettingsOpen: false });
+  session.view.setState({
+    sheets,
+    sheetsOf: { route, revision, revisionId, isWhole: only === null },
+    isSettingsOpen: false,
+  });
 }
 
 /** Asks the host to stop the work under way: a layout keeps the best so far, all else leaves the file as it was. */

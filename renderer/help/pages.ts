@@ -165,6 +165,7 @@ export const helpPages: readonly HelpPage[] = [
     about: "The drawing set as it will print",
     says: [
       "Preview shows the set as it will print: cover, strand plan, profiles, stringing tables, guys, the pole permit list, a sheet for each terminal, fiber charts, schedules, bill and findings.",
+      "Choose the sheets and have them drawn to a PDF or printed, each a page of its own at true size. O on the diagram shows the sheet of the chosen terminal alone.",
       "Draw the set gives one PDF. Paper is white whatever the colours of the screen, and every sign can be read in black and white.",
       "Sheets say “preliminary” until the revision they show is issued and approved, and “not for construction” while an error is open that nobody waived.",
     ],
