@@ -2,11 +2,15 @@ import type { Hardware } from "../model/tables.ts";
 import { sheathLength } from "../plant/cablePath.ts";
 import { dropCutM } from "../plant/dropView.ts";
 import type { Plant } from "../plant/plant.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
+import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
 import { byName, byText } from "./sorting.ts";
 
 /** One line of the bill: what, what it is counted by, and how much of it the route takes before any allowance. */
 export type BillLine = {
-  readonly group: "Strand and cable" | "Terminals" | "Drops" | "Hardware";
+  readonly group: "Strand and cable" | "Terminals" | "Drops" | "Guys and anchors" | "Hardware";
+  /** What the line is built into and how many of those there are; empty for what is counted by itself. */
+  readonly assembly: string;
   readonly item: string;
   readonly counted: string;
   /** Metres where `unit` is "length", else a count. */
@@ -14,6 +18,8 @@ export type BillLine = {
   readonly unit: "length" | string;
   /** Part added for waste and spares; 0 for what is bought to the piece. */
   readonly allowanceFrac: number;
+  /** Price of a metre or of a piece; 0 where the catalogue has none. */
+  readonly price: number;
 };
 
 /** Bill of materials of the route as drawn. */
@@ -24,6 +30,7 @@ export function billOf(plant: Plant): readonly BillLine[] {
     ...cableLines(plant, allowanceFrac),
     ...terminalLines(plant),
     ...dropLines(plant, allowanceFrac),
+    ...guyLines(plant, allowanceFrac),
     ...hardwareLines(plant, allowanceFrac),
   ];
 }
@@ -35,9 +42,11 @@ function strandLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
     const type = plant.rowOf("strandSection", span.strandSectionId).strandTypeId;
     lengths.set(type, (lengths.get(type) ?? 0) + span.lengthM);
   }
-  return namedLines([...lengths].map(([id, quantity]) => ({ name: plant.rowOf("strandType", id).name, quantity }))).map(
+  return namedLines([...lengths].map(([id, quantity]) => ({ ...plant.rowOf("strandType", id), quantity }))).map(
     (one) => ({
       group: "Strand and cable",
+      assembly: "",
+      price: one.costPerM,
       item: `Strand ${one.name}`,
       counted: "length of the spans",
       quantity: one.quantity,
@@ -52,9 +61,12 @@ function cableLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
     .all("cable")
     .map((id) => plant.rowOf("cable", id))
     .sort((a, b) => byName(a.name, b.name) || byText(a.id, b.id))
+    .map((cable) => ({ ...cable, type: plant.rowOf("cableType", cable.cableTypeId) }))
     .map((cable) => ({
       group: "Strand and cable",
-      item: `Cable ${cable.name}: ${plant.rowOf("cableType", cable.cableTypeId).name}`,
+      assembly: "",
+      price: cable.type.costPerM,
+      item: `Cable ${cable.name}: ${cable.type.name}`,
       counted: "spans and coils",
       quantity: sheathLength(plant, cable.id).totalM,
       unit: "length",
@@ -64,11 +76,11 @@ function cableLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
 
 function terminalLines(plant: Plant): readonly BillLine[] {
   const models = countBy([...plant.route().terminal.values()].map((one) => one.terminalModelId));
-  const named = namedLines(
-    [...models].map(([id, quantity]) => ({ name: plant.rowOf("terminalModel", id).name, quantity })),
-  );
-  return named.map(({ name, quantity }) => ({
+  const named = namedLines([...models].map(([id, quantity]) => ({ ...plant.rowOf("terminalModel", id), quantity })));
+  return named.map(({ name, quantity, cost }) => ({
     group: "Terminals",
+    assembly: "",
+    price: cost,
     item: name,
     counted: "with splitters inside",
     quantity,
@@ -84,16 +96,51 @@ function dropLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
     lengths.set(drop.dropTypeId, { count: sum.count + 1, lengthM: sum.lengthM + dropCutM(plant, drop.id) });
   }
   return [...lengths]
-    .map(([id, sum]) => ({ name: plant.rowOf("dropType", id).name, ...sum }))
+    .map(([id, sum]) => ({ ...plant.rowOf("dropType", id), ...sum }))
     .sort((a, b) => byName(a.name, b.name))
     .map((one) => ({
       group: "Drops",
+      assembly: "",
+      price: one.costPerM,
       item: one.name,
       counted: `cut lengths of ${one.count} drops`,
       quantity: one.lengthM,
       unit: "length",
       allowanceFrac,
     }));
+}
+
+/** Guy strand along its slope, and an anchor for each guy. */
+function guyLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
+  const guys = [...plant.route().guy.values()];
+  const lengths = new Map<string, number>();
+  for (const { strandTypeId, heightM, leadM } of guys)
+    lengths.set(strandTypeId, (lengths.get(strandTypeId) ?? 0) + Math.hypot(heightM, leadM));
+  const strands = namedLines([...lengths].map(([id, quantity]) => ({ ...plant.rowOf("strandType", id), quantity })));
+  const group = "Guys and anchors" as const;
+  if (guys.length === 0) return [];
+  return [
+    ...strands.map(({ name, quantity, costPerM }) => ({
+      group,
+      assembly: "",
+      price: costPerM,
+      item: `Guy strand ${name}`,
+      counted: "pole to anchor, along the guy",
+      quantity,
+      unit: "length",
+      allowanceFrac,
+    })),
+    {
+      group,
+      assembly: "",
+      price: 0,
+      item: "Anchor with rod",
+      counted: "1 for each guy",
+      quantity: guys.length,
+      unit: "piece",
+      allowanceFrac: 0,
+    },
+  ];
 }
 
 const perWords: Readonly<Record<Hardware["per"], string>> = {
@@ -103,8 +150,8 @@ const perWords: Readonly<Record<Hardware["per"], string>> = {
   coil: "coil",
   closure: "closure",
   deadEnd: "strand end",
-  strandM: "length of strand",
-  cableM: "length of cable",
+  strandM: "strand",
+  cableM: "cable",
 };
 
 function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
@@ -126,6 +173,8 @@ function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[]
     .filter((one) => counts[one.per] > 0)
     .map((one) => ({
       group: "Hardware",
+      assembly: assemblyName(one.per, counts[one.per], plant.settings().unitSystem),
+      price: one.cost,
       item: one.name,
       counted: countedBy(one),
       quantity: one.quantity * counts[one.per],
@@ -134,8 +183,14 @@ function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[]
     }));
 }
 
+/** The assembly that a part belongs to, with how many of it the route takes: "At each terminal: 23". */
+function assemblyName(per: Hardware["per"], count: number, system: UnitSystem): string {
+  if (per !== "strandM" && per !== "cableM") return `At each ${perWords[per]}: ${grouped(count)}`;
+  return `Along the ${perWords[per]}: ${lengthToBuy(count, system)} ${lengthUnit(system)}`;
+}
+
 function countedBy({ quantity, unit, per }: Hardware): string {
-  if (per === "strandM" || per === "cableM") return `${quantity} times the ${perWords[per]}`;
+  if (per === "strandM" || per === "cableM") return `${quantity} times the length of ${perWords[per]}`;
   return unit === "piece" ? `${quantity} for each ${perWords[per]}` : `${quantity} ${unit} for each ${perWords[per]}`;
 }
 

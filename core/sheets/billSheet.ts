@@ -1,4 +1,5 @@
 import type { Plant } from "../plant/plant.ts";
+import { metresPerFoot } from "../units/constants.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import type { Draft } from "./book.ts";
@@ -16,7 +17,7 @@ const columns: readonly Column[] = [
   { heading: "Unit", share: 20 },
 ];
 
-/** Bill of materials: quantities from the drawing, with the company's allowance. */
+/** Bill of materials without prices: quantities from the drawing, hardware by the assembly it goes into, with the company's allowance. */
 export function billDrafts(plant: Plant, paper: Paper): readonly Draft[] {
   const system = plant.settings().unitSystem;
   const rows = billRows(billOf(plant), system);
@@ -24,11 +25,27 @@ export function billDrafts(plant: Plant, paper: Paper): readonly Draft[] {
 }
 
 function billRows(lines: readonly BillLine[], system: UnitSystem): readonly TableRow[] {
-  const groups = [...new Set(lines.map((one) => one.group))];
-  return groups.flatMap((group): TableRow[] => [
+  const headings = [...new Set(lines.map(billHeading))];
+  return headings.flatMap((group): TableRow[] => [
     { group },
-    ...lines.filter((one) => one.group === group).map((one) => ({ cells: billCells(one, system) })),
+    ...lines.filter((one) => billHeading(one) === group).map((one) => ({ cells: billCells(one, system) })),
   ]);
+}
+
+/** What a line of the bill stands under: its assembly, else its group. */
+export function billHeading({ group, assembly }: BillLine): string {
+  return assembly === "" ? group : assembly;
+}
+
+/** How much of a line to order, allowance added: whole feet or metres, whole pieces. */
+export function toOrder({ quantity, unit, allowanceFrac }: BillLine, system: UnitSystem): number {
+  const wanted = quantity * (1 + allowanceFrac);
+  return Math.ceil((unit === "length" && system === "us" ? wanted / metresPerFoot : wanted) - 1e-6);
+}
+
+/** What a line's quantity is counted in. */
+export function billUnit({ unit }: BillLine, system: UnitSystem): string {
+  return unit === "length" ? lengthUnit(system) : unit;
 }
 
 function billCells(line: BillLine, system: UnitSystem): readonly string[] {
@@ -40,7 +57,7 @@ function billCells(line: BillLine, system: UnitSystem): readonly string[] {
     line.counted,
     amount(line.quantity),
     percent === 0 ? "" : String(percent),
-    amount(line.quantity * (1 + line.allowanceFrac)),
-    isLength ? lengthUnit(system) : line.unit,
+    grouped(toOrder(line, system)),
+    billUnit(line, system),
   ];
 }

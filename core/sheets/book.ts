@@ -10,12 +10,16 @@ export const sheetKinds = [
   "stringing",
   "guy",
   "permit",
+  "bonding",
   "terminal",
+  "splice",
   "fiber",
   "reel",
   "schedule",
   "bill",
+  "cost",
   "findings",
+  "closeout",
   "worksheet",
 ] as const;
 export type SheetKind = (typeof sheetKinds)[number];

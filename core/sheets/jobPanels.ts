@@ -22,20 +22,19 @@ const faceWhiteMm = 5;
 export function jobPanels(plant: Plant, terminalId: string, column: PaperBox): readonly (readonly Block[])[] {
   const facts = terminalFacts(plant, terminalId);
   const widthMm = column.right - column.left;
-  return [
-    [
-      placeBlock(plant, facts),
-      faceBlock(plant, facts),
-      stepBlock(terminalSteps(facts), widthMm),
-      cautionBlock(widthMm),
-    ],
-    [
-      tubeBlock(facts),
-      fiberBlock(facts, column),
-      ...portBlocks(plant, facts, column),
-      readingPanel(plant, terminalId, widthMm),
-    ],
+  const place = [
+    placeBlock(plant, facts),
+    faceBlock(plant, facts),
+    stepBlock(terminalSteps(facts), widthMm),
+    cautionBlock(widthMm),
   ];
+  const cable = [tubeBlock(facts), fiberBlock(facts, column), ...portBlocks(plant, facts, column)];
+  const readings = readingPanel(plant, terminalId, widthMm);
+  return heightOf(place) < heightOf(cable) ? [[...place, readings], cable] : [place, [...cable, readings]];
+}
+
+function heightOf(blocks: readonly Block[]): number {
+  return blocks.reduce((sum, one) => sum + one.heightMm, 0);
 }
 
 /** Where the terminal hangs, and a frame for the photo of it. */

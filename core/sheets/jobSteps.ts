@@ -74,7 +74,7 @@ export function cautionBlock(widthMm: number): Block {
   const lines = wrapText(terminalCautions.join("  "), "plain", smallMm, widthMm - 8);
   const heightMm = 9.4 + lines.length * noteMm;
   return {
-    heightMm,
+    heightMm: heightMm + whiteMm,
     draw: ({ left, right, top }) => [
       rectangle("tables", "medium", [left, top - heightMm + 1], right - left, heightMm - 1),
       words("Cautions", [left + 4, top - 4.4], { face: "plainBold", heightMm: bodyMm }),

@@ -1,33 +1,26 @@
 import { colourAt } from "../fiber/colourCode.ts";
 import { dropCutM, dropRunM } from "../plant/dropView.ts";
 import type { Plant } from "../plant/plant.ts";
-import { chipFill } from "./chipColours.ts";
-import type { Mark } from "./displayList.ts";
 import type { Block } from "./flow.ts";
-import { rectangle } from "./marks.ts";
 import { panelHead, panelRuleMm, tableUnderHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
 import { lengthFigure, lengthUnit } from "./quantityText.ts";
-import { type Column, columnEdges, drawTable, lineRowMm, pageRows, type TableRow, tableHeightMm } from "./table.ts";
+import { type Column, drawTable, pageRows, type TableRow, tableHeightMm } from "./table.ts";
 import { colourWords, type TerminalFacts } from "./terminalFacts.ts";
 import { emptyPortWords } from "./tradeWords.ts";
 
-const whiteMm = 5;
-const chipMm = 3.6;
+const whiteMm = 4;
 
 const fiberColumns: readonly Column[] = [
   { heading: "Fiber", share: 12, align: "right" },
-  { heading: "Tube", share: 36, indentMm: chipMm + 1.2 },
-  { heading: "Fiber colour", share: 36, indentMm: chipMm + 1.2 },
+  { heading: "Tube", share: 36, chip: true },
+  { heading: "Fiber colour", share: 36, chip: true },
   { heading: "Spliced to", share: 34 },
   { heading: "Lights ports", share: 22 },
   { heading: "From", share: 26 },
   { heading: "Loss", unit: "dB", share: 12, align: "right" },
   { heading: "Back", unit: "dB", share: 12, align: "right" },
 ];
-
-/** Columns whose text stands right of a chip of its colour. */
-const chipColumns = [1, 2] as const;
 
 /** The fibers of a terminal to cut and splice, each with its chips and fields for the splice's loss both ways. */
 export function fiberBlock(facts: TerminalFacts, column: PaperBox): Block {
@@ -40,33 +33,16 @@ export function fiberBlock(facts: TerminalFacts, column: PaperBox): Block {
       splitter ? `${splitter.firstPort} to ${splitter.firstPort + splitter.legCount - 1}` : "",
       feedName,
     ],
+    chips: [tube, place],
   }));
   const shown = rows.length > 0 ? rows : [{ group: "No fiber feeds this terminal yet" }];
   return {
     heightMm: panelRuleMm + tableHeightMm(fiberColumns, shown, column) + whiteMm,
-    draw(box) {
-      const table = tableUnderHead(box);
-      return [
-        ...panelHead("Fibers to cut and splice", box),
-        ...drawTable(fiberColumns, shown, table).marks,
-        ...facts.fibers.flatMap(({ tube, place }, index) => chips(table, rows.slice(0, index), [tube, place])),
-      ];
-    },
+    draw: (box) => [
+      ...panelHead("Fibers to cut and splice", box),
+      ...drawTable(fiberColumns, shown, tableUnderHead(box)).marks,
+    ],
   };
-}
-
-/** The chips of one row of fibers: its tube's and its own colour. */
-function chips(
-  table: PaperBox,
-  above: readonly TableRow[],
-  positions: readonly [tube: number, place: number],
-): readonly Mark[] {
-  const edges = columnEdges(fiberColumns, table);
-  const y = table.top - tableHeightMm(fiberColumns, above, table) - lineRowMm / 2;
-  return chipColumns.map((column, index) => {
-    const x = (edges[column] ?? table.left) + 1.4;
-    return rectangle("tables", "thin", [x, y - 1], chipMm, 2, { fill: chipFill(positions[index] ?? 1) });
-  });
 }
 
 /** Every port with whom it serves, and the length each drop is cut to; in pieces where a column is lower than the table. */

@@ -1,4 +1,5 @@
 import type { Mark, PaperPoint } from "./displayList.ts";
+import { wrapText } from "./fitText.ts";
 import { dimension } from "./furniture.ts";
 import { area, stroke, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
@@ -23,6 +24,8 @@ type Entry = { readonly text: string; readonly draw: (centre: PaperPoint) => rea
 
 const columnCount = 2;
 const symbolMm = 20;
+const textMm = 2.2;
+const leadMm = 3.3;
 
 /** Every symbol of the plan with its meaning. */
 export function legend(box: PaperBox): readonly Mark[] {
@@ -33,9 +36,14 @@ export function legend(box: PaperBox): readonly Mark[] {
   const marks = entries.flatMap((entry, index) => {
     const left = body.left + Math.floor(index / rowCount) * columnMm;
     const y = body.top - ((index % rowCount) + 0.5) * rowMm;
+    const lines = wrapText(entry.text, "plain", textMm, columnMm - symbolMm - 4);
     return [
       ...entry.draw([left + symbolMm / 2, y]),
-      words(entry.text, [left + symbolMm + 3, y - 1.1], { heightMm: 2.2 }),
+      ...lines.map((text, line) =>
+        words(text, [left + symbolMm + 3, y - textMm / 2 + ((lines.length - 1) / 2 - line) * leadMm], {
+          heightMm: textMm,
+        }),
+      ),
     ];
   });
   return [...panelHead("Legend", box), ...marks];

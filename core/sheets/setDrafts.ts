@@ -2,9 +2,12 @@ import { terminalsAlong } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import { billDrafts } from "./billSheet.ts";
+import { bondingDrafts } from "./bondingSheet.ts";
 import type { Draft, NumberedFinding, SheetKind } from "./book.ts";
 import { byNearestStrip } from "./byNearestStrip.ts";
 import { cablesInOrder } from "./cableOrder.ts";
+import { closeoutDrafts } from "./closeoutSheet.ts";
+import { costDrafts } from "./costSheet.ts";
 import { coverDrafts } from "./coverSheet.ts";
 import { fiberDrafts } from "./fiberChart.ts";
 import { findingDrafts } from "./findingsSheet.ts";
@@ -24,6 +27,7 @@ import { revisionDrafts } from "./revised/revisionSheet.ts";
 import type { ChangeLine } from "./revised/told.ts";
 import { scheduleDrafts } from "./scheduleSheet.ts";
 import { polesAlong, type SpanRun, spanRuns } from "./spanRuns.ts";
+import { spliceDrafts } from "./spliceSheet.ts";
 import { stringingDrafts } from "./stringingSheet.ts";
 import { type Strip, strips } from "./strips.ts";
 import { terminalDrafts } from "./terminalSheet.ts";
@@ -54,12 +58,16 @@ export function setDrafts(
     ["stringing", () => stringingDrafts(plant, paper, steps)],
     ["guy", () => guyDrafts(plant, paper, polesAlong(steps))],
     ["permit", () => permitDrafts(plant, paper, polesAlong(steps))],
+    ["bonding", () => bondingDrafts(plant, paper, steps)],
     ["terminal", () => terminalDrafts(plant, paper, terminalOrder(plant))],
+    ["splice", () => spliceDrafts(plant, paper)],
     ["fiber", () => fiberDrafts(plant, paper)],
     ["reel", () => reelDrafts(plant, paper)],
     ["schedule", () => scheduleDrafts(plant, paper, terminalOrder(plant))],
     ["bill", () => billDrafts(plant, paper)],
+    ["cost", () => costDrafts(plant, paper)],
     ["findings", () => findingDrafts(plant, paper, findings, openFindings)],
+    ["closeout", () => closeoutDrafts(plant, paper, { steps, terminalIds: terminalOrder(plant) })],
   ];
   return composers.filter(([kind]) => kinds.includes(kind)).flatMap(([, compose]) => compose());
 }

@@ -5,7 +5,7 @@ import type { PaperBox } from "./paper.ts";
 import type { TerminalFacts } from "./terminalFacts.ts";
 
 /** Height of the strip with its words, mm. */
-export const sheathStripMm = 21;
+export const sheathStripMm = 18.5;
 const thickMm = 3;
 
 /** The coil's sheath laid straight: where it begins and ends, and what of it is opened, by the marks counted from the feed end. */

@@ -1,6 +1,7 @@
+import { chipFill } from "./chipColours.ts";
 import type { Face, Mark } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
-import { bodyMm, smallMm, stroke, words } from "./marks.ts";
+import { bodyMm, rectangle, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
 
 export type Column = {
@@ -12,12 +13,19 @@ export type Column = {
   readonly align?: "left" | "right";
   /** Whether a long text is broken into lines or cut with an ellipsis; where not given, words at the left are broken, figures at the right cut. */
   readonly wraps?: boolean;
-  /** Room kept before the text of a row, such as for a chip, mm. */
-  readonly indentMm?: number;
+  /** True keeps room before the text of a row for a chip of a colour of the code. */
+  readonly chip?: boolean;
 };
 
 /** Figures in columns, a heading over the rows that follow, or a sentence across all columns. */
-export type TableRow = { readonly cells: readonly string[] } | { readonly group: string } | { readonly note: string };
+export type TableRow =
+  | {
+      readonly cells: readonly string[];
+      /** Colours of the code, one for each column that has chips, left to right; null leaves one out. */
+      readonly chips?: readonly (number | null)[];
+    }
+  | { readonly group: string }
+  | { readonly note: string };
 
 const lineMm = 3.85;
 const rowPadMm = 1.15;
@@ -25,10 +33,10 @@ const groupMm = 7.4;
 /** Groups up to this part of a page stay whole. */
 const wholeFrac = 0.5;
 const cellPadMm = 1.4;
+const chipMm = { width: 3.6, height: 2, gap: 1.2 } as const;
 const headingMm = 9;
 const headingLineMm = 2.9;
-/** Height of a row of one line, mm. */
-export const lineRowMm = lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
+const lineRowMm = lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
 
 /** Left edges of a table's columns and the right edge of its last, mm. */
 export function columnEdges(columns: readonly Column[], box: PaperBox): readonly number[] {
@@ -98,18 +106,25 @@ function blocksOf(rows: readonly TableRow[]): readonly (readonly TableRow[])[] {
   return blocks;
 }
 
-/** Draws a table from the top of a box down: headings, then the rows given, which the caller knows to fit. */
+/**
+ * Draws a table from the top of a box down: headings, then the rows given, which the caller knows to fit.
+ *
+ * @param ruled  true draws lines between the columns of a row, so that every field of a form has its edges
+ */
 export function drawTable(
   columns: readonly Column[],
   rows: readonly TableRow[],
   box: PaperBox,
+  ruled = false,
 ): { readonly marks: readonly Mark[]; readonly bottom: number } {
   const cells = cellsOf(columns, box);
   const marks: Mark[] = [...drawHeadings(cells, box)];
   let top = box.top - headingsMm(cells);
   for (const row of rows) {
     marks.push(...drawRow(cells, row, box, top));
-    top -= rowMm(cells, row);
+    const bottom = top - rowMm(cells, row);
+    if (ruled && "cells" in row) marks.push(...rowRules(columnEdges(columns, box), bottom, top));
+    top = bottom;
     marks.push(
       stroke("tables", "fine", [
         [box.left, top],
@@ -126,6 +141,15 @@ export function drawTable(
   return { marks, bottom: top };
 }
 
+function rowRules(edges: readonly number[], bottom: number, top: number): readonly Mark[] {
+  return edges.map((x) =>
+    stroke("tables", "fine", [
+      [x, bottom],
+      [x, top],
+    ]),
+  );
+}
+
 type Cell = Column & { readonly left: number; readonly width: number };
 
 function cellsOf(columns: readonly Column[], box: PaperBox): readonly Cell[] {
@@ -139,8 +163,12 @@ function cellsOf(columns: readonly Column[], box: PaperBox): readonly Cell[] {
   });
 }
 
+function indentMm(cell: Cell): number {
+  return cell.chip ? chipMm.width + chipMm.gap : 0;
+}
+
 function linesOf(cell: Cell, text: string): readonly string[] {
-  const widthMm = cell.width - 2 * cellPadMm - (cell.indentMm ?? 0);
+  const widthMm = cell.width - 2 * cellPadMm - indentMm(cell);
   return (cell.wraps ?? cell.align !== "right")
     ? wrapText(text, "plain", bodyMm, widthMm)
     : [shortenText(text, "plain", bodyMm, widthMm)];
@@ -217,11 +245,19 @@ function drawRow(cells: readonly Cell[], row: TableRow, box: PaperBox, top: numb
       words(text, [box.left + cellPadMm, first - line * lineMm], { face: spanningFace(row), layer: "tables" }),
     );
   }
-  return cells.flatMap((cell, index) => {
-    const start = cell.left + cellPadMm + (cell.indentMm ?? 0);
+  const chipped = cells.filter((one) => one.chip);
+  const chips = (row.chips ?? []).flatMap((position, index) => {
+    const cell = chipped[index];
+    if (position === null || !cell) return [];
+    const corner = [cell.left + cellPadMm, base + (bodyMm - chipMm.height) / 2] as const;
+    return [rectangle("tables", "thin", corner, chipMm.width, chipMm.height, { fill: chipFill(position) })];
+  });
+  const texts = cells.flatMap((cell, index) => {
+    const start = cell.left + cellPadMm + indentMm(cell);
     const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : start;
     return linesOf(cell, row.cells[index] ?? "")
       .map((text, line) => words(text, [x, base - line * lineMm], { align: cell.align ?? "left", layer: "tables" }))
       .filter((mark) => mark.text !== "");
   });
+  return [...chips, ...texts];
 }

@@ -5,6 +5,8 @@ import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
 
 type TableSheets = {
   readonly kind: SheetKind;
+  /** What tells these sheets from others of their kind; the kind alone where not given. */
+  readonly key?: string;
   readonly title: string;
   readonly columns: readonly Column[];
   readonly rows: readonly TableRow[];
@@ -12,6 +14,8 @@ type TableSheets = {
   readonly box: PaperBox;
   /** Narrowest width at which columns of rows stand side by side, as many as the box takes; one where not given. */
   readonly leastMm?: number;
+  /** True for a form: lines between the columns, so that every field to write in has its edges. */
+  readonly ruled?: boolean;
   /** What stands beside the table on every sheet. */
   readonly beside?: readonly Mark[];
 };
@@ -19,7 +23,17 @@ type TableSheets = {
 const gutterMm = 8;
 
 /** One table over as many sheets as it needs; none where it has no rows. */
-export function tableDrafts({ kind, title, columns, rows, box, leastMm, beside = [] }: TableSheets): readonly Draft[] {
+export function tableDrafts({
+  kind,
+  key = kind,
+  title,
+  columns,
+  rows,
+  box,
+  leastMm,
+  ruled = false,
+  beside = [],
+}: TableSheets): readonly Draft[] {
   const abreast = leastMm === undefined ? 1 : columnsAbreast(box, leastMm, gutterMm);
   const boxes = columnBoxes(box, abreast, gutterMm);
   const pages = pageRows(columns, rows, boxes[0] ?? box);
@@ -27,14 +41,14 @@ export function tableDrafts({ kind, title, columns, rows, box, leastMm, beside =
   return Array.from(
     { length: sheetCount },
     (_, index): Draft => ({
-      key: `${kind} ${index + 1}`,
+      key: `${key} ${index + 1}`,
       kind,
       title: sheetCount === 1 ? title : `${title}, ${index + 1} of ${sheetCount}`,
       scale: "none",
       draw: () => {
         const tables = pages
           .slice(index * abreast, (index + 1) * abreast)
-          .flatMap((page, at) => drawTable(columns, page, boxes[at] ?? box).marks);
+          .flatMap((page, at) => drawTable(columns, page, boxes[at] ?? box, ruled).marks);
         return { marks: [...tables, ...beside] };
       },
     }),

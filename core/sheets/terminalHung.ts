@@ -116,7 +116,7 @@ function climbingMarks({ plant, facts, poleX, groundY, strandY }: Scene): readon
       [poleX, bottom + 1.5],
       [x, bottom + 1.5],
     ]),
-    words(`climbing space ${formatLength(spaceM, facts.settings.unitSystem, "offset")}`, [poleX + 2.6, bottom - 2.2], {
+    words(`climbing space ${formatLength(spaceM, facts.settings.unitSystem, "offset")}`, [poleX + 2.6, bottom - 3], {
       face: "narrow",
       heightMm: smallMm,
     }),

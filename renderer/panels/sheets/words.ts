@@ -9,12 +9,16 @@ export const kindWords: Readonly<Record<SheetKind, string>> = {
   stringing: "Stringing tables",
   guy: "Guy schedule",
   permit: "Pole permit list",
+  bonding: "Bonding schedule",
   terminal: "Terminal sheets",
+  splice: "Splice sheets",
   fiber: "Fiber charts",
   reel: "Cables and reels",
   schedule: "Schedules",
   bill: "Bill of materials",
+  cost: "Bill with prices",
   findings: "Findings",
+  closeout: "Closeout forms",
   worksheet: "Worksheets",
 };
 

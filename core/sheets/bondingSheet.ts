@@ -1,0 +1,81 @@
+import type { Plant } from "../plant/plant.ts";
+import { strandAtPole } from "../plant/strandHeight.ts";
+import { formatLength } from "../units/formatLength.ts";
+import { type BondPlace, bondPlaces, farthestBondM, farthestBondPoles } from "./bondPlaces.ts";
+import type { Draft } from "./book.ts";
+import { noteFoot } from "./noteFoot.ts";
+import type { Paper } from "./paper.ts";
+import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import type { Step } from "./spanRuns.ts";
+import type { Column, TableRow } from "./table.ts";
+import { tableDrafts } from "./tableSheets.ts";
+
+/** Where the strand is bonded and to what, section by section, with fields for what is found and measured there. */
+export function bondingDrafts(plant: Plant, paper: Paper, steps: readonly Step[]): readonly Draft[] {
+  const foot = noteFoot(footNotes(plant), paper.drawing);
+  const places = bondPlaces(plant, steps);
+  const sections = [...new Set(places.map((one) => one.sectionId))];
+  return tableDrafts({
+    kind: "bonding",
+    title: "Bonding and grounding schedule",
+    columns: columnsOf(plant),
+    rows: sections.flatMap((id) => {
+      const own = places.filter((one) => one.sectionId === id);
+      return [{ group: headingOf(plant, id, own.length) }, ...own.map((place) => rowOf(plant, place))];
+    }),
+    box: foot.rest,
+    leastMm: 180,
+    ruled: true,
+    beside: foot.marks,
+  });
+}
+
+function columnsOf(plant: Plant): readonly Column[] {
+  const { unitSystem } = plant.settings();
+  return [
+    { heading: "Pole", share: 19 },
+    { heading: "Since the last", unit: lengthUnit(unitSystem), share: 18, align: "right" },
+    { heading: "Bonded here for", share: 40 },
+    { heading: "Strand at", share: 20, align: "right" },
+    { heading: "Neutral at", share: 20, align: "right" },
+    { heading: "Ground wire found", share: 18 },
+    { heading: "Voltage before", unit: "V", share: 17, align: "right" },
+    { heading: "Ground", unit: "ohm", share: 15, align: "right" },
+    { heading: "Bonded", share: 15 },
+  ];
+}
+
+function headingOf(plant: Plant, sectionId: string, count: number): string {
+  const { name, strandTypeId } = plant.rowOf("strandSection", sectionId);
+  return `Strand ${name}: ${plant.rowOf("strandType", strandTypeId).name}; ${count} bonds`;
+}
+
+function rowOf(plant: Plant, { poleId, sinceM, why }: BondPlace): TableRow {
+  const system = plant.settings().unitSystem;
+  const height = (valueM: number) => formatLength(valueM, system, "height");
+  const neutrals = plant
+    .where("attachment", "poleId", poleId)
+    .map((id) => plant.rowOf("attachment", id))
+    .filter((one) => one.kind === "neutral");
+  return {
+    cells: [
+      plant.rowOf("pole", poleId).tag,
+      sinceM === null ? "" : lengthFigure(sinceM, system),
+      why.join(", "),
+      height(strandAtPole(plant, poleId).heightM),
+      neutrals[0] ? height(neutrals[0].heightM) : "none",
+      "□ yes  □ no",
+      "",
+      "",
+      "□",
+    ],
+  };
+}
+
+function footNotes(plant: Plant): readonly string[] {
+  const gap = formatLength(farthestBondM, plant.settings().unitSystem, "span");
+  return [
+    `Bond the strand to the pole's ground wire, or as the pole owner tells, with No. 6 AWG copper at least: at dead ends and at most every ${gap} (GO 95 83.4, text before Decision 05-01-030 [seen, historical]); first, last and every fourth pole, counted ${farthestBondPoles} from bond to bond, and each terminal's pole (RUS 1751F-815 [from memory]). Where other communication strand hangs on the pole, bond it to ours.`,
+    "Cover the bond in the climbing space; never on top of a crossarm (GO 95 83.4 [seen, historical]). Test for foreign voltage first. A made ground of 25 ohm or less, 5 ohm at the hub: practice. Armor of an armored cable is bonded through each splice (7 CFR 1755.200 [from memory]); an all-dielectric cable has nothing to bond but its strand (practice).",
+  ];
+}
