@@ -3,6 +3,7 @@ import type { LimitedWatch } from "../placement/limitedWatch.ts";
 import type { Watch } from "../placement/problem.ts";
 import { solvePlacement } from "../placement/solvePlacement.ts";
 import type { Plant } from "../plant/plant.ts";
+import { keptPlaces } from "./keptPlaces.ts";
 import { openNearIndex } from "./nearIndex.ts";
 import { type Unserved, whyNotFirst, whyUnserved } from "./placementReasons.ts";
 import type { PresentLayout } from "./presentLayout.ts";
@@ -37,15 +38,18 @@ export type Placement = {
 /**
  * Hangs terminals along cables and gives every unit in reach to one of them where there is room.
  *
+ * The search starts from what hangs there now, as far as it still may; of two layouts that cost the same that one stays.
+ *
  * @param cableIds      cables to hang on, from the hub outwards
  * @param units         units to serve; those with a decided drop are not among them
  * @param stays         whether a terminal that is there now stays
+ * @param relaid        what hangs there now and gives way only to what costs less
  * @param models        terminal models that may be hung
  * @param freePortCount ports a terminal that stays has left for these units; they cost nothing more, so they fill first
  */
 export function placeTerminals(
   plant: Plant,
-  { cableIds, units, stays }: Pick<PresentLayout, "cableIds" | "units" | "stays">,
+  { cableIds, units, stays, relaid }: Pick<PresentLayout, "cableIds" | "units" | "stays" | "relaid">,
   models: readonly TerminalModel[],
   freePortCount: (terminalId: string) => number,
   search: Search,
@@ -55,7 +59,8 @@ export function placeTerminals(
   const refused = { points, near: openNearIndex(points, dropReachM).near };
   const nearSites = openNearIndex(sites, dropReachM);
   const ordered = unitOrder(plant, cableIds, units, sites, nearSites);
-  const options = { gap: 0, seed: 1, isQuick: search === null };
+  const kept = keptPlaces(plant, { relaid }, sites, ordered);
+  const options = { gap: 0, seed: 1, isQuick: search === null, kept };
   const solved = solvePlacement(siteProblem(plant, sites, ordered), search ?? unwatched, options);
   const full = new Map(solved.unserved.map(({ unit, reason }) => [ordered[unit]?.unit.id, reason]));
 

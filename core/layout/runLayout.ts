@@ -52,7 +52,8 @@ export type Layout = {
 /**
  * Hangs terminals, gives out ports, fibers and hub outputs along a strung route, keeping what people pinned.
  *
- * Same route, same answer; on its own result it changes nothing.
+ * Same route, same answer. What hangs there is part of the route: it gives way only to what costs less, so that laying out again after
+ * an edit moves what the edit touches; a proven layout, laid out again, changes nothing.
  *
  * @param options.cableIds  cables to lay out; all when left out. What hangs on the others stays.
  * @param options.search    watches the search for a cheaper layout and its proof; without it a moment must do

@@ -28,7 +28,7 @@ export function* searchDense(
 ): Generator<Placement> {
   const isLarge = hasLargePoints(problem);
   let best: Placement | null = null;
-  for (const placement of searchStrand(problem, watch.stopped, true)) {
+  for (const placement of searchStrand(problem, watch.stopped, { isQuick: true, start: null })) {
     best = placement;
     yield placement;
     if (isLarge) break;

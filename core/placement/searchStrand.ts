@@ -1,5 +1,6 @@
 import { contiguousProgram } from "./contiguous.ts";
 import { costOf, type Field, openField } from "./field.ts";
+import type { KeptLayout } from "./keptLayout.ts";
 import { partOf } from "./part.ts";
 import { raisePrices } from "./prices.ts";
 import type { Placement, Problem } from "./problem.ts";
@@ -15,6 +16,8 @@ const furtherPriceRounds = 200;
 /** States of the first search: fewer where each unit reaches many points, so that a step asks as much. */
 const beamWidth = 200;
 const beamChoices = 1_500;
+/** From a former layout on little is left to find. */
+const beamWidthFromKept = 80;
 /** States of the proof, each time it goes through the blocks that are still open. */
 const proofWidths = [1_000, 8_000, 64_000, 512_000];
 const unitsPerBlock = 64;
@@ -26,10 +29,15 @@ const unitsPerBlock = 64;
  * Yields what it has after each step; the first is there at once. The order of the steps does not depend on time. A unit that is
  * left out stands at -1 and costs more than any layout of the others.
  *
- * @param problem  one that hangs together
- * @param isQuick  whether to end before the proof, which may take as long as it is let
+ * @param problem         one that hangs together
+ * @param options.isQuick whether to end before the proof, which may take as long as it is let
+ * @param options.start   a layout to better; null for none
  */
-export function* searchStrand(problem: Problem, stopped: () => boolean, isQuick: boolean): Generator<Placement> {
+export function* searchStrand(
+  problem: Problem,
+  stopped: () => boolean,
+  { isQuick, start }: { readonly isQuick: boolean; readonly start: KeptLayout | null },
+): Generator<Placement> {
   const whole = openField(problem);
   const order = sweepOrder(whole);
   const units = Int32Array.from({ length: whole.unitCount }, (_, unit) => unit);
@@ -51,14 +59,15 @@ export function* searchStrand(problem: Problem, stopped: () => boolean, isQuick:
     if (bound >= cost - slack(cost)) bound = cost;
     return { pointOf: given, cost, bound };
   };
+  if (start) take(placed(start.pointOf, order));
   yield prove(0);
 
   const first = raisePrices(field, mildCost(field, pointOf), null, firstPriceRounds, stopped);
   yield prove(first.bound);
 
   const reachCount = Math.ceil(problem.arcPoint.length / problem.demand.length);
-  const kept = Math.min(beamWidth, Math.ceil(beamChoices / reachCount));
-  const beam = { price: first.price, upper: cost, width: kept, gains: [], stopped };
+  const width = Math.min(start ? beamWidthFromKept : beamWidth, Math.ceil(beamChoices / reachCount));
+  const beam = { price: first.price, upper: cost, width, gains: [], stopped };
   const searched = strandProgram(field, beam);
   take(searched.pointOf);
   yield prove(searched.bound);
@@ -73,6 +82,12 @@ export function* searchStrand(problem: Problem, stopped: () => boolean, isQuick:
       take(better);
       yield prove(prices.bound + gain);
     }
+}
+
+/** A layout by the places of its points in an order. */
+function placed(pointOf: Int32Array, order: Int32Array): Int32Array {
+  const placeOf = new Map(Array.from(order, (point, place) => [point, place]));
+  return pointOf.map((point) => placeOf.get(point) ?? -1);
 }
 
 /** The contiguous program over the units as they are numbered and as their drops say, whichever is cheaper; none left out for want of a move. */

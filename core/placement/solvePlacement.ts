@@ -1,6 +1,7 @@
 import { componentsOf } from "./components.ts";
 import { openField } from "./field.ts";
 import { searchGeneral } from "./general/searchGeneral.ts";
+import { type KeptLayout, keptLayout, orKept } from "./keptLayout.ts";
 import { type Part, partOf } from "./part.ts";
 import type { Placement, Problem, Watch } from "./problem.ts";
 import { isDense, searchDense } from "./searchDense.ts";
@@ -22,6 +23,8 @@ type Options = {
   readonly seed: number;
   /** Whether to end before the proof: then it is done in a moment, watched or not. */
   readonly isQuick?: boolean;
+  /** A former layout of nearly the same: by unit the point it was on, -1 where there was none. Not heeded where `openExactly` is given. */
+  readonly kept?: Int32Array | undefined;
 };
 
 /**
@@ -30,6 +33,9 @@ type Options = {
  * Same problem, same answer as far as it came: time only ends the search. What does not hang together is searched by turns, so that
  * each part has its first layout whenever the end comes.
  *
+ * A kept layout, as far as it still fits, is there at once and gives way only to one that costs less. So the answer depends on it too:
+ * it is never dearer than the kept one and, where both are proven, costs what it costs without; but of several cheapest layouts, or of
+ * the units that could stay out where not all can be served, it may be others.
  */
 export function solvePlacement(problem: Problem, watch: Watch, options: Options): Solution {
   const hopeless = hopelessUnits(problem);
@@ -79,6 +85,7 @@ type Search = {
   /** units that are more than the part can hold; the search is for the others */
   readonly surplus: readonly Unserved[];
   readonly leaveOutCost: number;
+  readonly kept: KeptLayout | null;
   readonly steps: Generator<Placement>;
   now: Placement;
 };
@@ -87,16 +94,17 @@ type Search = {
 function openSearch(part: Part, watch: Watch, options: Options): Search | null {
   if (part.units.length === 0) return null;
   const { isQuick = false } = options;
+  const kept = options.kept ? keptLayout(part, options.kept) : null;
   const steps =
     isDense(part.problem) && !isQuick
       ? searchDense(part.problem, watch, options)
-      : searchStrand(part.problem, watch.stopped, isQuick);
+      : searchStrand(part.problem, watch.stopped, { isQuick, start: isQuick ? null : kept });
   const first = steps.next();
   if (first.done) return null;
-  const now = first.value;
+  const now = orKept(kept, first.value);
   const leftOut = leftOutOf(part, now);
   if (leftOut.length === 0 || !leftOut.every((one) => one.isFull))
-    return { part, surplus: [], steps, now, leaveOutCost: openField(part.problem).leaveOutCost[0] ?? 0 };
+    return { part, surplus: [], kept, steps, now, leaveOutCost: openField(part.problem).leaveOutCost[0] ?? 0 };
   const rest = part.units.filter((_, number) => now.pointOf[number] !== -1);
   const search = openSearch(partOf(part.whole, part.points, rest), watch, options);
   return search === null ? null : { ...search, surplus: [...leftOut, ...search.surplus] };
@@ -108,7 +116,7 @@ function advance(search: Search, gap: number): boolean {
   if (bound >= cost - Math.max(slack(search.now.cost), gap * cost)) return false;
   const next = search.steps.next();
   if (next.done) return false;
-  search.now = next.value;
+  search.now = orKept(search.kept, next.value);
   return true;
 }
 

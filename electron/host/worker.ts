@@ -1,17 +1,18 @@
-import { parentPort, workerData } from "node:worker_threads";
+import { parentPort } from "node:worker_threads";
 import { runJob } from "./jobs.ts";
 import { isRaised, type WorkerOrder, type WorkerWord } from "./thread.ts";
 
-const order: WorkerOrder = workerData;
 const say = (word: WorkerWord): void => parentPort?.postMessage(word);
 
-try {
-  const takes = order.takes as never; // typed where the order was written, in thread.ts
-  const gives = await runJob(order.name, takes, (progress) => say({ kind: "progress", progress }), {
-    signal: new AbortController().signal,
-    isStopped: () => isRaised(order.stopFlag),
-  });
-  say({ kind: "done", gives });
-} catch (error) {
-  say({ kind: "failed", words: error instanceof Error ? error.message : String(error) });
-}
+parentPort?.on("message", async (order: WorkerOrder) => {
+  try {
+    const takes = order.takes as never; // typed where the order was written, in thread.ts
+    const gives = await runJob(order.name, takes, (progress) => say({ kind: "progress", progress }), {
+      signal: new AbortController().signal,
+      isStopped: () => isRaised(order.stopFlag),
+    });
+    say({ kind: "done", gives });
+  } catch (error) {
+    say({ kind: "failed", words: error instanceof Error ? error.message : String(error) });
+  }
+});

@@ -11,6 +11,8 @@ import type { Figures } from "./measure.ts";
 export type PlacementRow = {
   readonly unitCount: number;
   readonly pointCount: number;
+  /** by unit its point; -1 for none */
+  readonly pointOf: Int32Array;
   readonly cost: number;
   readonly bound: number;
   readonly gapPercent: number;
@@ -24,8 +26,12 @@ export type PlacementRow = {
   readonly status: string;
 };
 
-/** Solves a problem within some seconds of the processor and sets it beside the contiguous and the nearest layout. */
-export function placementRow(problem: Problem, limitS: number, gap: number): PlacementRow {
+/**
+ * Solves a problem within some seconds of the processor and sets it beside the contiguous and the nearest layout.
+ *
+ * @param kept  the layout of before, where there is one
+ */
+export function placementRow(problem: Problem, limitS: number, gap: number, kept?: Int32Array): PlacementRow {
   const startS = processorS();
   const elapsedS = () => processorS() - startS;
   let asked = 0;
@@ -45,7 +51,8 @@ export function placementRow(problem: Problem, limitS: number, gap: number): Pla
     bestS = elapsedS();
     if (Number.isNaN(firstS)) firstS = bestS;
   };
-  const { cost, bound, status } = solvePlacement(problem, { elapsedS, stopped, better }, { gap, seed: 1 });
+  const watch = { elapsedS, stopped, better };
+  const { pointOf, cost, bound, status } = solvePlacement(problem, watch, { gap, seed: 1, kept });
   const totalS = elapsedS();
   const field = openField(problem);
   const contiguous = costOf(field, contiguousProgram(field, unitOrderOf(problem)));
@@ -53,6 +60,7 @@ export function placementRow(problem: Problem, limitS: number, gap: number): Pla
   return {
     unitCount: field.unitCount,
     pointCount: field.pointCount,
+    pointOf,
     cost,
     bound,
     gapPercent: (100 * (cost - bound)) / cost,
