@@ -103,6 +103,9 @@ function streetsNamed(
 console.log(
   `Node ${process.version}, ${cpus().length} x ${cpus()[0]?.model ?? "unknown"}; one process each, one thread.`,
 );
+console.log(
+  "Limits are of the clock: where cpu s is far below clock s, other work was running and the row says little.",
+);
 console.log("Left out: glpk.js, GPL-3 and none of our dependencies. A bare Node process holds about 45 MB.\n");
 const heads = ["limit s", "cost", "bound", "gap %", "clock s", "slowest s", "cpu s", "peak MB"];
 let version = "";
