@@ -7,13 +7,13 @@ import { type PartPlan, planParts } from "../../core/placement/parts/planParts.t
 import type { PartAnswer } from "../../core/placement/parts/solvePart.ts";
 import type { Problem } from "../../core/placement/problem.ts";
 import { greedyNearestCost } from "../fixtures/placement/greedyNearest.ts";
-import { madeStreet, streetKinds } from "../fixtures/placement/madeStreet.ts";
 import type { CityOrder, CityWord } from "./cityWorker.ts";
+import { namedStreet } from "./namedStreet.ts";
 
 /**
  * A street as long as a city has living units, nowhere falling apart of itself, cut into parts that threads solve.
  *
- *     npm run -s bench city [UNITS [KIND [THREADS [UNITS_PER_PART [GAP_PERCENT]]]]]
+ *     npm run -s bench city [UNITS [KIND[:SEED] [THREADS [UNITS_PER_PART [GAP_PERCENT]]]]]
  *
  * A part ends when its gap is within GAP_PERCENT or its steps are used up; both are counted, not timed, so that cost and bound are
  * the same whatever the threads.
@@ -30,9 +30,8 @@ function shared<T extends Int32Array | Float64Array>(array: T, into: (buffer: Sh
 const sharedInts = (array: Int32Array): Int32Array => shared(array, (buffer) => new Int32Array(buffer));
 
 function sharedProblem(): Problem {
-  const wishes = Object.entries(streetKinds).find(([name]) => name === kind)?.[1];
-  if (!wishes) throw new Error(`no kind of street ${kind}: ${Object.keys(streetKinds).join(", ")}`);
-  const made = madeStreet({ ...wishes, unitCount: Number(units), seed: 1 });
+  const [name = "", seed = "1"] = kind.split(":");
+  const made = namedStreet(name, Number(units), Number(seed));
   return {
     points: made.points,
     demand: sharedInts(made.demand),
