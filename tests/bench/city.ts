@@ -13,14 +13,23 @@ import { namedStreet } from "./namedStreet.ts";
 /**
  * A street as long as a city has living units, nowhere falling apart of itself, cut into parts that threads solve.
  *
- *     npm run -s bench city [UNITS [KIND[:SEED] [THREADS [UNITS_PER_PART [GAP_PERCENT]]]]]
+ *     npm run -s bench city [UNITS [KIND[:SEED] [THREADS [UNITS_PER_PART [GAP_PERCENT [STEPS_PER_UNIT]]]]]]
  *
  * A part ends when its gap is within GAP_PERCENT or its steps are used up; both are counted, not timed, so that cost and bound are
  * the same whatever the threads.
  */
-const [, , , units = "20000", kind = "crowded", threads, unitsPerPart = "4000", gapPercent = "0.1"] = process.argv;
+const [
+  ,
+  ,
+  ,
+  units = "20000",
+  kind = "crowded",
+  threads,
+  unitsPerPart = "10000",
+  gapPercent = "0.1",
+  stepsPerUnit = "30",
+] = process.argv;
 const threadCount = Number(threads ?? availableParallelism());
-const stepsPerUnit = 30;
 
 function shared<T extends Int32Array | Float64Array>(array: T, into: (buffer: SharedArrayBuffer) => T): T {
   const copy = into(new SharedArrayBuffer(array.byteLength));
@@ -56,7 +65,7 @@ type Solved = { readonly answers: readonly PartAnswer[]; readonly peakMb: readon
 
 async function solveParts(problem: Problem, plan: PartPlan): Promise<Solved> {
   const next = new SharedArrayBuffer(4);
-  const order: CityOrder = { problem, plan, next, gap: Number(gapPercent) / 100, stepsPerUnit };
+  const order: CityOrder = { problem, plan, next, gap: Number(gapPercent) / 100, stepsPerUnit: Number(stepsPerUnit) };
   const answers: PartAnswer[] = [];
   let doneCount = 0;
   const thread = (): Promise<number> =>
