@@ -7,20 +7,29 @@ import { type PartPlan, planParts } from "../../core/placement/parts/planParts.t
 import type { PartAnswer } from "../../core/placement/parts/solvePart.ts";
 import type { Problem } from "../../core/placement/problem.ts";
 import { greedyNearestCost } from "../fixtures/placement/greedyNearest.ts";
-import { madeStreet, streetKinds } from "../fixtures/placement/madeStreet.ts";
 import type { CityOrder, CityWord } from "./cityWorker.ts";
+import { namedStreet } from "./namedStreet.ts";
 
 /**
  * A street as long as a city has living units, nowhere falling apart of itself, cut into parts that threads solve.
  *
- *     npm run -s bench city [UNITS [KIND [THREADS [UNITS_PER_PART [GAP_PERCENT]]]]]
+ *     npm run -s bench city [UNITS [KIND[:SEED] [THREADS [UNITS_PER_PART [GAP_PERCENT [STEPS_PER_UNIT]]]]]]
  *
  * A part ends when its gap is within GAP_PERCENT or its steps are used up; both are counted, not timed, so that cost and bound are
  * the same whatever the threads.
  */
-const [, , , units = "20000", kind = "crowded", threads, unitsPerPart = "4000", gapPercent = "0.1"] = process.argv;
+const [
+  ,
+  ,
+  ,
+  units = "20000",
+  kind = "crowded",
+  threads,
+  unitsPerPart = "10000",
+  gapPercent = "0.1",
+  stepsPerUnit = "30",
+] = process.argv;
 const threadCount = Number(threads ?? availableParallelism());
-const stepsPerUnit = 30;
 
 function shared<T extends Int32Array | Float64Array>(array: T, into: (buffer: SharedArrayBuffer) => T): T {
   const copy = into(new SharedArrayBuffer(array.byteLength));
@@ -30,9 +39,8 @@ function shared<T extends Int32Array | Float64Array>(array: T, into: (buffer: Sh
 const sharedInts = (array: Int32Array): Int32Array => shared(array, (buffer) => new Int32Array(buffer));
 
 function sharedProblem(): Problem {
-  const wishes = Object.entries(streetKinds).find(([name]) => name === kind)?.[1];
-  if (!wishes) throw new Error(`no kind of street ${kind}: ${Object.keys(streetKinds).join(", ")}`);
-  const made = madeStreet({ ...wishes, unitCount: Number(units), seed: 1 });
+  const [name = "", seed = "1"] = kind.split(":");
+  const made = namedStreet(name, Number(units), Number(seed));
   return {
     points: made.points,
     demand: sharedInts(made.demand),
@@ -57,7 +65,7 @@ type Solved = { readonly answers: readonly PartAnswer[]; readonly peakMb: readon
 
 async function solveParts(problem: Problem, plan: PartPlan): Promise<Solved> {
   const next = new SharedArrayBuffer(4);
-  const order: CityOrder = { problem, plan, next, gap: Number(gapPercent) / 100, stepsPerUnit };
+  const order: CityOrder = { problem, plan, next, gap: Number(gapPercent) / 100, stepsPerUnit: Number(stepsPerUnit) };
   const answers: PartAnswer[] = [];
   let doneCount = 0;
   const thread = (): Promise<number> =>

@@ -1,8 +1,8 @@
 import { cpus } from "node:os";
 import type { Problem } from "../../core/placement/problem.ts";
 import { solvePlacement } from "../../core/placement/solvePlacement.ts";
-import { madeStreet, streetKinds } from "../fixtures/placement/madeStreet.ts";
 import { median } from "./measure.ts";
+import { namedStreet } from "./namedStreet.ts";
 import { placementRow } from "./placementRow.ts";
 
 /**
@@ -37,9 +37,7 @@ function growth(before: Times | undefined, now: Times, of: (times: Times) => num
 }
 
 function printRow(kind: string, unitCount: number, before: Times | undefined): Times {
-  const wishes = Object.entries(streetKinds).find(([name]) => name === kind)?.[1];
-  if (!wishes) throw new Error(`no kind of street ${kind}: ${Object.keys(streetKinds).join(", ")}`);
-  const problem = madeStreet({ ...wishes, unitCount, seed: Number(seed) });
+  const problem = namedStreet(kind, unitCount, Number(seed));
   const runs = Array.from({ length: unitCount > 5_000 ? 1 : 5 }, () => ({
     searchedS: searchedS(problem),
     row: placementRow(problem, limitS, Number(gapPercent) / 100),

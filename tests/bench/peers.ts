@@ -3,9 +3,9 @@ import { cpus } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Problem } from "../../core/placement/problem.ts";
-import { madeStreet, streetKinds } from "../fixtures/placement/madeStreet.ts";
 import { knownStreets } from "../fixtures/placement/readStreet.ts";
 import { median } from "./measure.ts";
+import { namedStreet } from "./namedStreet.ts";
 import type { PeerAnswer, PeerOrder } from "./peerSolver.ts";
 
 /**
@@ -94,14 +94,15 @@ function streetsNamed(
     const [kind = "", unitCount, seed] = name.split(":");
     const file = files.find((one) => one.name === name);
     if (file) return { name, problem: file.problem, known: file.cost };
-    const wishes = Object.entries(streetKinds).find(([one]) => one === kind)?.[1];
-    if (!wishes || !unitCount) throw new Error(`no street ${name}: a file of ${folder} or KIND:UNITS:SEED`);
-    return { name, problem: madeStreet({ ...wishes, unitCount: Number(unitCount), seed: Number(seed ?? 1) }) };
+    return { name, problem: namedStreet(kind, Number(unitCount), Number(seed ?? 1)) };
   });
 }
 
 console.log(
   `Node ${process.version}, ${cpus().length} x ${cpus()[0]?.model ?? "unknown"}; one process each, one thread.`,
+);
+console.log(
+  "Limits are of the clock: where cpu s is far below clock s, other work was running and the row says little.",
 );
 console.log("Left out: glpk.js, GPL-3 and none of our dependencies. A bare Node process holds about 45 MB.\n");
 const heads = ["limit s", "cost", "bound", "gap %", "clock s", "slowest s", "cpu s", "peak MB"];

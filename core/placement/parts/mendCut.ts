@@ -5,14 +5,19 @@ import type { Problem } from "../problem.ts";
 import { solvePlacement } from "../solvePlacement.ts";
 import type { PartPlan } from "./planParts.ts";
 
+/**
+ * Points a mend takes in. The terminals of two parts are out of step where they meet, and it takes a stretch of line to bring them in
+ * step: over four streets of 3,000 units, each in four parts, the cost above the whole's is 952 in all with 20 points, 103 with 80.
+ */
+const pointsAround = 80;
 /** Steps a mend may take: those of some hundred units are proven in fewer as a rule. */
 const stepLimit = 5_000;
 
 /**
  * Lays out anew what lies around the end of a part, the rest as it stands.
  *
- * The points are those that shared units reach, and those that the units on them reach; the units are all that are on these points
- * and the shared ones that nobody serves. Nothing else is touched, so no point gets more than it holds. What comes out is taken
+ * The points are those that shared units reach, those that the units on them reach, and so on; the units are all that are on these
+ * points and the shared ones that nobody serves. Nothing else is touched, so no point gets more than it holds. What comes out is taken
  * where it serves all that were served and costs less or serves more.
  *
  * @param pointOf  by unit its point or -1; changed in place
@@ -32,7 +37,11 @@ export function mendCut(problem: Problem, plan: PartPlan, part: number, pointOf:
   };
   const unitsOn = (points: ReadonlySet<number>): Set<number> =>
     new Set([...nearParts].flatMap((near) => Array.from(plan.units[near]).filter((unit) => points.has(pointOf[unit]))));
-  const points = reach([...shared, ...unitsOn(reach(shared))]);
+  let points = reach(shared);
+  for (let count = 0; count < points.size && points.size < pointsAround; ) {
+    count = points.size;
+    points = reach([...shared, ...unitsOn(points)]);
+  }
   const units = new Set([...shared.filter((unit) => pointOf[unit] === -1), ...unitsOn(points)]);
 
   const around = partOf(problem, inOrder(plan, nearParts, points), Int32Array.from(units).sort());
