@@ -1,21 +1,19 @@
-import { layers, type Sheet } from "../sheets/displayList.ts";
+import { layers, marksByLayer, type Sheet } from "../sheets/displayList.ts";
 import { dxfMarks } from "./dxfMarks.ts";
 import { dxfName } from "./dxfText.ts";
 import { writeDxf } from "./writeDxf.ts";
 
 /** One sheet as DXF, a drawing unit a millimetre of its paper: lines as wide as their pens, words as wide as they print. */
 export function writeSheetDxf(sheet: Sheet): string {
-  const used = layers.filter((layer) => sheet.marks.some((mark) => mark.layer === layer));
+  const byLayer = marksByLayer(sheet);
+  const used = layers.filter((layer) => byLayer.has(layer));
   return writeDxf({
     unit: "mm",
     layers: used.map((layer) => ({ name: dxfName(layer), colour: 7 })),
     blocks: [],
     // in the order of their layers, as they are painted
     entities: used.flatMap((layer) =>
-      dxfMarks(
-        sheet.marks.filter((mark) => mark.layer === layer),
-        { layerOf: () => dxfName(layer), unitsPerMm: 1, asPrinted: true },
-      ),
+      dxfMarks(byLayer.get(layer) ?? [], { layerOf: () => dxfName(layer), unitsPerMm: 1, asPrinted: true }),
     ),
     dash: [2.4, 1],
   });

@@ -3,8 +3,10 @@ import { metresPerFoot } from "../units/constants.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import type { Draft } from "./book.ts";
+import { buyCell, type Cell, figure } from "./figure.ts";
 import type { Paper } from "./paper.ts";
-import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
+import { lengthUnit } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
@@ -19,9 +21,13 @@ const columns: readonly Column[] = [
 
 /** Bill of materials without prices: quantities from the drawing, hardware by the assembly it goes into, with the company's allowance. */
 export function billDrafts(plant: Plant, paper: Paper): readonly Draft[] {
-  const system = plant.settings().unitSystem;
-  const rows = billRows(billOf(plant), system);
+  const { columns, rows } = billSchedule(plant);
   return tableDrafts({ kind: "bill", title: "Bill of materials", columns, rows, box: paper.drawing });
+}
+
+export function billSchedule(plant: Plant): Schedule {
+  const rows = billRows(billOf(plant), plant.settings().unitSystem);
+  return { name: "Bill of materials", grouped: "Group", columns, rows, notes: [] };
 }
 
 function billRows(lines: readonly BillLine[], system: UnitSystem): readonly TableRow[] {
@@ -48,16 +54,16 @@ export function billUnit({ unit }: BillLine, system: UnitSystem): string {
   return unit === "length" ? lengthUnit(system) : unit;
 }
 
-function billCells(line: BillLine, system: UnitSystem): readonly string[] {
+function billCells(line: BillLine, system: UnitSystem): readonly Cell[] {
   const isLength = line.unit === "length";
-  const amount = (quantity: number) => (isLength ? lengthToBuy(quantity, system) : grouped(Math.ceil(quantity - 1e-6)));
+  const amount = (quantity: number) => (isLength ? buyCell(quantity, system) : figure(Math.ceil(quantity - 1e-6), 0));
   const percent = Math.round(line.allowanceFrac * 1000) / 10;
   return [
     line.item,
     line.counted,
     amount(line.quantity),
-    percent === 0 ? "" : String(percent),
-    grouped(toOrder(line, system)),
+    percent === 0 ? "" : figure(percent, Number.isInteger(percent) ? 0 : 1),
+    figure(toOrder(line, system), 0),
     billUnit(line, system),
   ];
 }

@@ -57,6 +57,11 @@ export type Book = {
 
 export type NumberedFinding = { readonly number: number; readonly finding: Finding };
 
+/** Findings nobody waived, numbered as they are listed. */
+export function numberOpen(findings: readonly Finding[]): readonly NumberedFinding[] {
+  return findings.filter((one) => one.waiverId === null).map((finding, index) => ({ number: index + 1, finding }));
+}
+
 /** Key of the sheet that shows a terminal. */
 export function terminalKey(terminalId: string): string {
   return `terminal ${terminalId}`;

@@ -1,7 +1,7 @@
 import { settingsOf } from "../model/route.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
-import { type Book, type Draft, type NumberedFinding, type SheetKind, sheetKinds } from "./book.ts";
+import { type Book, type Draft, type NumberedFinding, numberOpen, type SheetKind, sheetKinds } from "./book.ts";
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { frame } from "./frame.ts";
 import { type PaperName, paperOf, usualPaper } from "./paper.ts";
@@ -33,9 +33,7 @@ type SetOptions = {
 export function composeSet(plant: Plant, findings: readonly Finding[], options: SetOptions = {}): DrawingSet {
   const settings = settingsOf(plant.route());
   const kinds = options.kinds ?? sheetKinds;
-  const openFindings = findings
-    .filter((one) => one.waiverId === null)
-    .map((finding, index) => ({ number: index + 1, finding }));
+  const openFindings = numberOpen(findings);
   const paper = paperOf(options.paper ?? usualPaper(settings.unitSystem));
   const revisions = revisionsInOrder(plant);
   const revised = options.revised ?? { revisionId: revisions.at(-1)?.id ?? null, since: null };

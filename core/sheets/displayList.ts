@@ -102,6 +102,17 @@ export type Sheet = {
   readonly links: readonly SheetLink[];
 };
 
+/** The marks of a sheet by the layer they are on, in the order they are drawn. */
+export function marksByLayer({ marks }: Sheet): ReadonlyMap<Layer, readonly Mark[]> {
+  const byLayer = new Map<Layer, Mark[]>();
+  for (const mark of marks) {
+    const layer = byLayer.get(mark.layer);
+    if (layer) layer.push(mark);
+    else byLayer.set(mark.layer, [mark]);
+  }
+  return byLayer;
+}
+
 /** A drawing set: sheets in order and what the file says of itself. */
 export type DrawingSet = {
   readonly title: string;

@@ -2,9 +2,11 @@ import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Draft, NumberedFinding } from "./book.ts";
+import { type Cell, figure } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
 import { figureText } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import { markWords, placeWords } from "./sourceWords.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
@@ -35,10 +37,19 @@ export function findingDrafts(
   findings: readonly Finding[],
   open: readonly NumberedFinding[],
 ): readonly Draft[] {
+  const { columns, rows, notes } = findingSchedule(plant, findings, open);
+  const { rest, marks } = noteFoot(notes, paper.drawing);
+  return tableDrafts({ kind: "findings", title: "Findings and waivers", columns, rows, box: rest, beside: marks });
+}
+
+export function findingSchedule(
+  plant: Plant,
+  findings: readonly Finding[],
+  open: readonly NumberedFinding[],
+): Schedule {
   const system = plant.settings().unitSystem;
   const rows = [...openRows(open, system), ...waivedRows(plant, findings, system)];
-  const { rest, marks } = noteFoot([caution], paper.drawing);
-  return tableDrafts({ kind: "findings", title: "Findings and waivers", columns, rows, box: rest, beside: marks });
+  return { name: "Findings", grouped: "Standing", columns, rows, notes: [caution] };
 }
 
 function openRows(open: readonly NumberedFinding[], system: UnitSystem): readonly TableRow[] {
@@ -46,8 +57,8 @@ function openRows(open: readonly NumberedFinding[], system: UnitSystem): readonl
   const count = (severity: Finding["severity"]) => open.filter((one) => one.finding.severity === severity).length;
   const summary = `Open findings: ${count("error")} errors, ${count("warning")} warnings, ${count("note")} notes`;
   return [
-    { group: summary },
-    ...open.map(({ number, finding }) => ({ cells: cellsOf(String(number), finding, finding.message, system) })),
+    { group: summary, of: "open" },
+    ...open.map(({ number, finding }) => ({ cells: cellsOf(figure(number, 0), finding, finding.message, system) })),
   ];
 }
 
@@ -58,7 +69,7 @@ function waivedRows(plant: Plant, findings: readonly Finding[], system: UnitSyst
   });
   if (waived.length === 0) return [{ group: "No waivers" }];
   return [
-    { group: `Waived: ${waived.length}` },
+    { group: `Waived: ${waived.length}`, of: "waived" },
     ...waived.map(({ finding, waiver }) => ({
       cells: cellsOf(
         "",
@@ -70,7 +81,7 @@ function waivedRows(plant: Plant, findings: readonly Finding[], system: UnitSyst
   ];
 }
 
-function cellsOf(number: string, finding: Finding, message: string, system: UnitSystem): readonly string[] {
+function cellsOf(number: Cell, finding: Finding, message: string, system: UnitSystem): readonly Cell[] {
   const { basis, unit } = finding;
   return [
     number,

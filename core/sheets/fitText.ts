@@ -17,16 +17,18 @@ export function shortenText(text: string, face: Face, heightMm: number, widthMm:
 export function wrapText(text: string, face: Face, heightMm: number, widthMm: number): readonly string[] {
   if (textWidthMm(text, face, heightMm) <= widthMm) return [text];
   const written = text.split(/\s+/).filter((one) => one !== "");
+  const spaceMm = textWidthMm(" ", face, heightMm);
   const lines: string[] = [];
-  let line = "";
+  let [line, lineMm] = ["", 0];
   for (const word of written.flatMap((one) => pieces(one, face, heightMm, widthMm))) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (textWidthMm(longer, face, heightMm) <= widthMm) {
-      line = longer;
+    const wordMm = textWidthMm(word, face, heightMm);
+    if (line !== "" && lineMm + spaceMm + wordMm <= widthMm) {
+      line += ` ${word}`;
+      lineMm += spaceMm + wordMm;
       continue;
     }
     if (line !== "") lines.push(line);
-    line = word;
+    [line, lineMm] = [word, wordMm];
   }
   return line === "" ? lines : [...lines, line];
 }

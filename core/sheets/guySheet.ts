@@ -8,51 +8,60 @@ import { strengthLimitFor } from "../plant/strength.ts";
 import { catalogueBasis, isUnverified } from "../rules/rule.ts";
 import { isOver } from "../rules/withinLimit.ts";
 import { fixedText } from "../units/fixedText.ts";
-import { formatLength } from "../units/formatLength.ts";
 import type { Draft } from "./book.ts";
+import { type Cell, cellText, type Figure, figure, forceCell, heightCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
-import { forceFigure, forceUnit } from "./quantityText.ts";
+import { forceUnit, lengthUnit } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 import { caseWords } from "./tradeWords.ts";
 
 /** Every guy with its pull and the part of its strength, then the poles that want one and have none. */
 export function guyDrafts(plant: Plant, paper: Paper, poleIds: readonly string[]): readonly Draft[] {
-  const foot = noteFoot(footNotes(plant), paper.drawing);
-  const guyed = poleIds.flatMap((id) => plant.where("guy", "poleId", id)).map((id) => guyRow(plant, id));
-  const wanting = poleIds.flatMap((id) => wantingRow(plant, id));
-  const rows: readonly TableRow[] = [
-    ...(guyed.length > 0 ? [{ group: `Guys and anchors: ${guyed.length}` }, ...guyed] : []),
-    ...(wanting.length > 0 ? [{ group: `Without a guy against the pull: ${wanting.length}` }, ...wanting] : []),
-  ];
+  const { columns, rows, notes } = guySchedule(plant, poleIds);
+  const foot = noteFoot(notes, paper.drawing);
   return tableDrafts({
     kind: "guy",
     title: "Guy schedule",
-    columns: columnsOf(plant),
+    columns,
     rows,
     box: foot.rest,
     beside: foot.marks,
   });
 }
 
+export function guySchedule(plant: Plant, poleIds: readonly string[]): Schedule {
+  const guyed = poleIds.flatMap((id) => plant.where("guy", "poleId", id)).map((id) => guyRow(plant, id));
+  const wanting = poleIds.flatMap((id) => wantingRow(plant, id));
+  const rows: readonly TableRow[] = [
+    ...(guyed.length > 0 ? [{ group: `Guys and anchors: ${guyed.length}`, of: "guyed" }, ...guyed] : []),
+    ...(wanting.length > 0
+      ? [{ group: `Without a guy against the pull: ${wanting.length}`, of: "wanting" }, ...wanting]
+      : []),
+  ];
+  return { name: "Guys and anchors", grouped: "Standing", columns: columnsOf(plant), rows, notes: footNotes(plant) };
+}
+
 function columnsOf(plant: Plant): readonly Column[] {
   const force = forceUnit(plant.settings().unitSystem);
+  const innerUnit = lengthUnit(plant.settings().unitSystem);
   return [
     { heading: "Pole", share: 22 },
     { heading: "Guy strand", share: 56 },
     { heading: "Direction", unit: "° from north", share: 24, align: "right" },
-    { heading: "Height", share: 22, align: "right" },
-    { heading: "Lead", share: 22, align: "right" },
+    { heading: "Height", innerUnit, share: 22, align: "right" },
+    { heading: "Lead", innerUnit, share: 22, align: "right" },
     { heading: "Governing case", share: 26 },
     { heading: "Level pull", unit: force, share: 22, align: "right" },
     { heading: "Guy tension", unit: force, share: 24, align: "right" },
     { heading: "Breaking", unit: force, share: 22, align: "right" },
-    { heading: "Part used", unit: "%", share: 20, align: "right" },
-    { heading: "Part allowed", unit: "%", share: 40, align: "right" },
+    { heading: "Part used", over: "Guy", unit: "%", share: 20, align: "right" },
+    { heading: "Part allowed", over: "Guy", unit: "%", share: 40, align: "right" },
     { heading: "Anchor holds", unit: force, share: 26, align: "right" },
-    { heading: "Part used", unit: "%", share: 20, align: "right" },
-    { heading: "Part allowed", unit: "%", share: 40, align: "right" },
+    { heading: "Part used", over: "Anchor", unit: "%", share: 20, align: "right" },
+    { heading: "Part allowed", over: "Anchor", unit: "%", share: 40, align: "right" },
   ];
 }
 
@@ -61,14 +70,14 @@ function guyRow(plant: Plant, guyId: string): TableRow {
   const guy = plant.rowOf("guy", guyId);
   const strand = plant.rowOf("strandType", guy.strandTypeId);
   const { condition, tensionN: guyN } = governingOfGuy(plant, guyId);
-  const force = (valueN: number | null) => (valueN === null ? "unknown" : forceFigure(valueN, system));
+  const force = (valueN: number | null) => (valueN === null ? "unknown" : forceCell(valueN, system));
   return {
     cells: [
       plant.rowOf("pole", guy.poleId).tag,
       strand.name,
-      azimuthText(guy.directionRad),
-      formatLength(guy.heightM, system, "height"),
-      formatLength(guy.leadM, system, "height"),
+      azimuthCell(guy.directionRad),
+      heightCell(guy.heightM, system),
+      heightCell(guy.leadM, system),
       caseWords[condition],
       force(guyN === null ? null : levelN(guy, guyN)),
       force(guyN),
@@ -90,23 +99,28 @@ function partCells(
   pullN: number | null,
   strengthN: number | null,
   limit: StrengthLimit | undefined,
-): readonly [string, string] {
+): readonly [Cell, Cell] {
   const allowed = limit
-    ? `${percent(limit.limitFrac)}${isUnverified(catalogueBasis(limit)) ? ", unverified" : ""}`
+    ? percentCell(limit.limitFrac, isUnverified(catalogueBasis(limit)) ? { after: ", unverified" } : {})
     : "no limit";
   if (pullN === null || strengthN === null) return ["unknown", allowed];
   const isTooMuch = limit !== undefined && isOver(pullN, limit.limitFrac * strengthN);
-  return [`${isTooMuch ? "◆ " : ""}${percent(pullN / strengthN)}`, allowed];
+  return [percentCell(pullN / strengthN, isTooMuch ? { before: "◆ " } : {}), allowed];
 }
 
-function percent(frac: number): string {
-  return fixedText(frac * 100, 1);
+function percentCell(frac: number, marks: Pick<Figure, "before" | "after">): Figure {
+  return figure(frac * 100, 1, marks);
 }
 
 /** A direction as its angle from grid north, clockwise: 005, 270. */
 function azimuthText(directionRad: number): string {
+  return cellText(azimuthCell(directionRad));
+}
+
+function azimuthCell(directionRad: number): Figure {
   const degrees = Math.round(90 - (directionRad * 180) / Math.PI);
-  return String(((degrees % 360) + 360) % 360).padStart(3, "0");
+  const clockwise = ((degrees % 360) + 360) % 360;
+  return figure(clockwise, 0, { paper: String(clockwise).padStart(3, "0") });
 }
 
 function wantingRow(plant: Plant, poleId: string): readonly TableRow[] {

@@ -55,7 +55,7 @@ export function textRuns(text: string, face: Face, heightMm: number): readonly T
       [font, run, widthMm] = [glyph.font, "", 0];
     }
     run += glyph.character;
-    widthMm += (advance(glyph) * heightMm) / metrics[font].capHeight;
+    widthMm += (glyph.advance * heightMm) / metrics[font].capHeight;
   }
   flush();
   return runs;
@@ -66,7 +66,7 @@ export function textWidthMm(text: string, face: Face, heightMm: number): number 
   let widthMm = 0;
   for (const written of text) {
     const glyph = glyphFor(written, face);
-    widthMm += (advance(glyph) * heightMm) / metrics[glyph.font].capHeight;
+    widthMm += (glyph.advance * heightMm) / metrics[glyph.font].capHeight;
   }
   return widthMm;
 }
@@ -95,18 +95,36 @@ export function textBox(mark: TextMark): OrientedBox {
   return turnedBox(mark.atMm, mark.turnRad, left, -downMm, width, downMm + upMm);
 }
 
-type Glyph = { readonly font: FontFace; readonly character: string };
+/** A character as it is drawn: from which font, and how wide in that font's units. */
+type Glyph = { readonly font: FontFace; readonly character: string; readonly advance: number };
 
-function advance({ font, character }: Glyph): number {
-  return metrics[font].widths.get(codeOf(character)) ?? 0;
-}
+const faceGlyphs: Readonly<Record<Face, Map<string, Glyph>>> = {
+  narrow: new Map(),
+  narrowBold: new Map(),
+  plain: new Map(),
+  plainBold: new Map(),
+};
 
 function glyphFor(written: string, face: Face): Glyph {
+  const known = faceGlyphs[face].get(written);
+  if (known) return known;
+  const glyph = findGlyph(written, face);
+  faceGlyphs[face].set(written, glyph);
+  return glyph;
+}
+
+function findGlyph(written: string, face: Face): Glyph {
   const code = codeOf(written);
   const character = code < 0x20 || (code >= 0x7f && code <= 0xa0) ? " " : written;
-  if (metrics[face].widths.has(codeOf(character))) return { font: face, character };
-  if (metrics.symbols.widths.has(codeOf(character))) return { font: "symbols", character };
-  return { font: "symbols", character: replacement };
+  const from = (font: FontFace, drawn: string) => {
+    const advance = metrics[font].widths.get(codeOf(drawn));
+    return advance === undefined ? undefined : { font, character: drawn, advance };
+  };
+  return (
+    from(face, character) ??
+    from("symbols", character) ??
+    from("symbols", replacement) ?? { font: "symbols", character: replacement, advance: 0 }
+  );
 }
 
 function codeOf(character: string): number {

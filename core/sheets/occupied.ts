@@ -14,19 +14,26 @@ const cellMm = 12;
 
 /** An empty sheet of paper. */
 export function openOccupied<T>(): Occupied<T> {
-  type Entry = { readonly order: number; readonly outline: readonly PaperPoint[]; readonly owner: T };
-  const cells = new Map<string, Entry[]>();
+  type Entry = { readonly order: number; readonly outline: readonly PaperPoint[]; readonly owner: T; search: number };
+  const cells = new Map<number, Entry[]>();
   let count = 0;
+  let searches = 0;
 
-  const near = (outline: readonly PaperPoint[]): readonly Entry[] => {
-    const met = new Map<number, Entry>();
-    for (const key of cellsOf(outline)) for (const entry of cells.get(key) ?? []) met.set(entry.order, entry);
-    return [...met.values()].sort((a, b) => a.order - b.order);
+  /** Goes through what touches an outline, once each, in no order, until told to stop. */
+  const eachTouching = (outline: readonly PaperPoint[], isLast: (entry: Entry) => boolean): void => {
+    searches += 1;
+    for (const key of cellsOf(outline)) {
+      for (const entry of cells.get(key) ?? []) {
+        if (entry.search === searches) continue;
+        entry.search = searches;
+        if (outlinesTouch(entry.outline, outline) && isLast(entry)) return;
+      }
+    }
   };
 
   return {
     add(outline, owner) {
-      const entry = { order: count, outline, owner };
+      const entry = { order: count, outline, owner, search: 0 };
       count += 1;
       for (const key of cellsOf(outline)) {
         const cell = cells.get(key);
@@ -34,19 +41,34 @@ export function openOccupied<T>(): Occupied<T> {
         else cells.set(key, [entry]);
       }
     },
-    touching: (outline) =>
-      near(outline)
-        .filter((entry) => outlinesTouch(entry.outline, outline))
-        .map((entry) => entry.owner),
-    isFree: (outline) => !near(outline).some((entry) => outlinesTouch(entry.outline, outline)),
+    touching(outline) {
+      const met: Entry[] = [];
+      eachTouching(outline, (entry) => {
+        met.push(entry);
+        return false;
+      });
+      return met.sort((a, b) => a.order - b.order).map((entry) => entry.owner);
+    },
+    isFree(outline) {
+      let isFree = true;
+      eachTouching(outline, () => {
+        isFree = false;
+        return true;
+      });
+      return isFree;
+    },
   };
 }
 
-function cellsOf(outline: readonly PaperPoint[]): readonly string[] {
-  const [left, bottom, right, top] = boundsOf(outline).map((one) => Math.floor(one / cellMm));
-  const keys: string[] = [];
-  for (let x = left ?? 0; x <= (right ?? 0); x += 1) {
-    for (let y = bottom ?? 0; y <= (top ?? 0); y += 1) keys.push(`${x} ${y}`);
+/** More cells than any paper is high. */
+const rowStep = 2 ** 22;
+
+function cellsOf(outline: readonly PaperPoint[]): readonly number[] {
+  const [left, bottom, right, top] = boundsOf(outline);
+  const [firstRow, lastRow] = [Math.floor(bottom / cellMm), Math.floor(top / cellMm)];
+  const keys: number[] = [];
+  for (let x = Math.floor(left / cellMm); x <= Math.floor(right / cellMm); x += 1) {
+    for (let y = firstRow; y <= lastRow; y += 1) keys.push(x * rowStep + y);
   }
   return keys;
 }

@@ -11,33 +11,43 @@ import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Draft } from "./book.ts";
+import { type Cell, heightCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
+import { lengthUnit } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 import { attachmentWords } from "./tradeWords.ts";
 
-const columns: readonly Column[] = [
+const columnsIn = (innerUnit: string): readonly Column[] => [
   { heading: "Owner", share: 54 },
   { heading: "Attachment", share: 28 },
-  { heading: "Existing", share: 24, align: "right" },
-  { heading: "Proposed", share: 24, align: "right" },
+  { heading: "Existing", innerUnit, share: 24, align: "right" },
+  { heading: "Proposed", innerUnit, share: 24, align: "right" },
   { heading: "Make-ready", share: 58 },
 ];
 
 /** What the pole owner is asked: every attachment of the poles that carry our strand, as it is and as it is to be. */
 export function permitDrafts(plant: Plant, paper: Paper, poleIds: readonly string[]): readonly Draft[] {
-  const foot = noteFoot(footNotes(plant), paper.drawing);
-  const ours = poleIds.filter((id) => carriesStrand(plant, id));
+  const { columns, rows, notes } = permitSchedule(plant, poleIds);
+  const foot = noteFoot(notes, paper.drawing);
   return tableDrafts({
     kind: "permit",
     title: "Pole permit list",
     columns,
-    rows: ours.flatMap((id) => poleRows(plant, id)),
+    rows,
     box: foot.rest,
     leastMm: 180,
     beside: foot.marks,
   });
+}
+
+export function permitSchedule(plant: Plant, poleIds: readonly string[]): Schedule {
+  const innerUnit = lengthUnit(plant.settings().unitSystem);
+  const columns = columnsIn(innerUnit);
+  const rows = poleIds.filter((id) => carriesStrand(plant, id)).flatMap((id) => poleRows(plant, id));
+  return { name: "Pole permits", grouped: "Pole", columns, rows, notes: footNotes(plant) };
 }
 
 function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
@@ -58,7 +68,7 @@ function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
   const own = strandAtPole(plant, poleId);
   const rows = [...others, { heightM: own.heightM, cells: ownCells(plant, own, ready) }];
   return [
-    { group: `${pole.tag}   ${facts.join(", ")}` },
+    { group: `${pole.tag}   ${facts.join(", ")}`, of: pole.tag },
     ...rows.sort((a, b) => b.heightM - a.heightM).map(({ cells }) => ({ cells })),
     ...(ready.kind === "none" || ready.kind === "unknown" ? [{ note: `◆ ${ready.why}` }] : []),
   ];
@@ -73,21 +83,22 @@ function lineWords(plant: Plant, poleId: string): readonly string[] {
     : [];
 }
 
-function otherCells(plant: Plant, { id, owner, kind, heightM }: Attachment, ready: MakeReady): readonly string[] {
+function otherCells(plant: Plant, { id, owner, kind, heightM }: Attachment, ready: MakeReady): readonly Cell[] {
   const height = (valueM: number) => formatLength(valueM, plant.settings().unitSystem, "height");
+  const cell = (valueM: number) => heightCell(valueM, plant.settings().unitSystem);
   const move = ready.kind === "moves" ? ready.best.moves.find((one) => one.attachmentId === id) : undefined;
   const name = [owner === "" ? "unknown" : owner, attachmentWords[kind] || "communication"];
-  if (!move) return [...name, height(heightM), "stays", ""];
+  if (!move) return [...name, cell(heightM), { ...cell(heightM), paper: "stays" }, ""];
   const way = `${move.toM < move.fromM ? "Lower" : "Raise"} by ${height(Math.abs(move.toM - move.fromM))}`;
   const warned = move.ownerOnly ? "; by its owner's own rules" : "";
-  return [...name, height(heightM), height(move.toM), `◆ ${way}${warned}`];
+  return [...name, cell(heightM), cell(move.toM), `◆ ${way}${warned}`];
 }
 
 function ownCells(
   plant: Plant,
   { heightM, attachmentId }: ReturnType<typeof strandAtPole>,
   ready: MakeReady,
-): readonly string[] {
+): readonly Cell[] {
   const height = (valueM: number) => formatLength(valueM, plant.settings().unitSystem, "height");
   const proposedM = ourHeightM(ready) ?? heightM;
   const isMoved = height(proposedM) !== height(heightM);
@@ -95,7 +106,13 @@ function ownCells(
     ...(isMoved ? [`◆ drawn at ${height(heightM)}`] : []),
     ...(attachmentId === null ? ["usual height, assumed"] : []),
   ];
-  return [plant.settings().company || "ours", "strand, new", "", height(proposedM), notes.join("; ")];
+  return [
+    plant.settings().company || "ours",
+    "strand, new",
+    "",
+    heightCell(proposedM, plant.settings().unitSystem),
+    notes.join("; "),
+  ];
 }
 
 /** Where make-ready puts our strand; null where it leaves it as drawn. */

@@ -1,4 +1,4 @@
-import { metresPerFoot, metresPerInch, newtonsPerPoundForce } from "../units/constants.ts";
+import { metresPerFoot, newtonsPerPoundForce } from "../units/constants.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
@@ -30,14 +30,14 @@ export function sagUnit(system: UnitSystem): string {
   return system === "us" ? "in" : "mm";
 }
 
-/** A sag as the bare number under such a heading. */
-export function sagFigure(valueM: number, system: UnitSystem): string {
-  return system === "us" ? fixedText(valueM / metresPerInch, 1) : fixedText(valueM * 1000, 0);
+/** A length to buy: rounded up to whole feet or metres, with its thousands apart. */
+export function lengthToBuy(valueM: number, system: UnitSystem): string {
+  return grouped(wholeToBuy(valueM, system));
 }
 
 /** A length to buy: rounded up to whole feet or metres. */
-export function lengthToBuy(valueM: number, system: UnitSystem): string {
-  return grouped(Math.ceil((system === "us" ? valueM / metresPerFoot : valueM) - 1e-6));
+export function wholeToBuy(valueM: number, system: UnitSystem): number {
+  return Math.ceil((system === "us" ? valueM / metresPerFoot : valueM) - 1e-6);
 }
 
 /** A whole number with its thousands apart. */

@@ -5,9 +5,11 @@ import { isOver } from "../rules/withinLimit.ts";
 import { formatForce } from "../units/formatForce.ts";
 import type { Draft } from "./book.ts";
 import { cablesInOrder } from "./cableOrder.ts";
+import { type Cell, lengthCell, stationCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
-import { lengthFigure, lengthUnit, stationText } from "./quantityText.ts";
+import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import { byText } from "./sorting.ts";
 import { markWords } from "./sourceWords.ts";
 import type { Column, TableRow } from "./table.ts";
@@ -15,23 +17,29 @@ import { tableDrafts } from "./tableSheets.ts";
 
 /** Every cable with its reel, and its sheath counted up from pole to pole. */
 export function reelDrafts(plant: Plant, paper: Paper): readonly Draft[] {
-  const foot = noteFoot([footNote], paper.drawing);
+  const { columns, rows, notes } = reelSchedule(plant);
+  const foot = noteFoot(notes, paper.drawing);
   return tableDrafts({
     kind: "reel",
     title: "Cable and reel schedule",
-    columns: columnsOf(plant),
-    rows: cablesInOrder(plant).flatMap((cable) => cableRows(plant, cable.id)),
+    columns,
+    rows,
     box: foot.rest,
     leastMm: 180,
     beside: foot.marks,
   });
 }
 
+export function reelSchedule(plant: Plant): Schedule {
+  const rows = cablesInOrder(plant).flatMap((cable) => cableRows(plant, cable.id));
+  return { name: "Cables and reels", grouped: "Cable", columns: columnsOf(plant), rows, notes: [footNote] };
+}
+
 function columnsOf(plant: Plant): readonly Column[] {
   const unit = lengthUnit(plant.settings().unitSystem);
   return [
     { heading: "Pole", share: 30 },
-    { heading: "Station", share: 22, align: "right" },
+    { heading: "Station", innerUnit: unit, share: 22, align: "right" },
     { heading: "Sheath here", unit, share: 24, align: "right" },
     { heading: "Span on", unit, share: 20, align: "right" },
     { heading: "Coils in it", unit, share: 22, align: "right" },
@@ -51,7 +59,7 @@ function cableRows(plant: Plant, cableId: string): readonly TableRow[] {
       ? []
       : [{ note: `◆ The way of this cable is broken at pole ${plant.rowOf("pole", gapAtPoleId).tag}.` }];
   return [
-    { group: headingOf(plant, cableId) },
+    { group: headingOf(plant, cableId), of: plant.rowOf("cable", cableId).name },
     ...steps.map((step) => ({ cells: stepCells(plant, cableId, step) })),
     ...end,
     ...gap,
@@ -79,13 +87,13 @@ function poleCells(
   poleId: string,
   stationM: number,
   [spanId, offsetM]: readonly [spanId: string, offsetM: number],
-): readonly string[] {
+): readonly Cell[] {
   const system = plant.settings().unitSystem;
   const sheathM = sheathToM(plant, cableId, spanId, offsetM) ?? stationM;
-  return [plant.rowOf("pole", poleId).tag, stationText(stationM, system), lengthFigure(sheathM, system)];
+  return [plant.rowOf("pole", poleId).tag, stationCell(stationM, system), lengthCell(sheathM, system)];
 }
 
-function stepCells(plant: Plant, cableId: string, step: CableStep): readonly string[] {
+function stepCells(plant: Plant, cableId: string, step: CableStep): readonly Cell[] {
   const system = plant.settings().unitSystem;
   const { spanId, reversed, inPoleId, startM, lengthM } = step;
   const coils = plant.whereAll("slack", { spanId, cableId }).map((id) => plant.rowOf("slack", id));
@@ -96,8 +104,8 @@ function stepCells(plant: Plant, cableId: string, step: CableStep): readonly str
   const storedM = coils.reduce((sum, one) => sum + one.storedM, 0);
   return [
     ...poleCells(plant, cableId, inPoleId, startM, [spanId, reversed ? lengthM : 0]),
-    lengthFigure(lengthM, system),
-    storedM > 0 ? lengthFigure(storedM, system) : "",
+    lengthCell(lengthM, system),
+    storedM > 0 ? lengthCell(storedM, system) : "",
     hung.map((one) => one.name).join(", "),
   ];
 }

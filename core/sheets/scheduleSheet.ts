@@ -6,8 +6,10 @@ import type { PortReading } from "../plant/portReading.ts";
 import { portsOf } from "../plant/terminalView.ts";
 import { fixedText } from "../units/fixedText.ts";
 import type { Draft } from "./book.ts";
+import { figure, lengthCell } from "./figure.ts";
 import type { Paper } from "./paper.ts";
-import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import { lengthUnit } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 import { readingSources, terminalReadings, waveWords } from "./terminalReadings.ts";
@@ -15,14 +17,20 @@ import { emptyPortWords } from "./tradeWords.ts";
 
 /** Port and drop schedule: every port of every terminal, two columns of rows a sheet. */
 export function scheduleDrafts(plant: Plant, paper: Paper, terminalIds: readonly string[]): readonly Draft[] {
+  const { columns, rows } = portSchedule(plant, terminalIds);
   return tableDrafts({
     kind: "schedule",
     title: "Port and drop schedule",
-    columns: scheduleColumns(plant),
-    rows: terminalIds.flatMap((id) => terminalRows(plant, id)),
+    columns,
+    rows,
     box: paper.drawing,
     leastMm: 180,
   });
+}
+
+export function portSchedule(plant: Plant, terminalIds: readonly string[]): Schedule {
+  const rows = terminalIds.flatMap((id) => terminalRows(plant, id));
+  return { name: "Ports and drops", grouped: "Terminal", columns: scheduleColumns(plant), rows, notes: [] };
 }
 
 function scheduleColumns(plant: Plant): readonly Column[] {
@@ -54,21 +62,21 @@ function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
     const use = uses.find((one) => one.splitterId !== null && one.splitterId === port.splitterId);
     const tube = use ? tubeOf(plant, use.cableId, use.fiber) : null;
     const light = [
-      use ? String(use.fiber) : "",
+      use ? figure(use.fiber, 0) : "",
       tube ? colourAt(tube.tube).abbreviation : "",
       tube ? colourAt(tube.place).abbreviation : "",
-      port.leg === null ? "" : String(port.leg),
+      port.leg === null ? "" : figure(port.leg, 0),
     ];
     const expected = readingText(readings[index]?.reading);
     if (port.dropIds.length === 0)
-      return [{ cells: [String(port.port), ...light, emptyPortWords(terminal, port), "", "", "", expected] }];
+      return [{ cells: [figure(port.port, 0), ...light, emptyPortWords(terminal, port), "", "", "", expected] }];
     return port.dropIds.map((dropId) => ({
       cells: [
-        String(port.port),
+        figure(port.port, 0),
         ...light,
         plant.rowOf("livingUnit", plant.rowOf("drop", dropId).livingUnitId).address,
-        lengthFigure(dropRunM(plant, dropId), system),
-        lengthFigure(dropCutM(plant, dropId), system),
+        lengthCell(dropRunM(plant, dropId), system),
+        lengthCell(dropCutM(plant, dropId), system),
         `${terminal.name}-${port.port}`,
         expected,
       ],
@@ -76,7 +84,10 @@ function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
   });
   const sources = readingSources(plant, readings).join("; ");
   const light = sources === "" ? "" : `; light${waveWords(plant, readings)} by ${sources}`;
-  return [{ group: `${terminal.name}   ${model}, ${used} of ${ports.length} ports used${light}` }, ...rows];
+  return [
+    { group: `${terminal.name}   ${model}, ${used} of ${ports.length} ports used${light}`, of: terminal.name },
+    ...rows,
+  ];
 }
 
 /** The light a meter should show at a port before its drop is plugged in, dBm. */

@@ -107,6 +107,6 @@ function cutProfiles(plant: Plant, paper: Paper, runs: readonly SpanRun[], [firs
 }
 
 /** Terminals as the light meets them: cable by cable, from the feed end. */
-function terminalOrder(plant: Plant): readonly string[] {
+export function terminalOrder(plant: Plant): readonly string[] {
   return cablesInOrder(plant).flatMap((cable) => terminalsAlong(plant, cable.id));
 }

@@ -6,10 +6,12 @@ import { formatTemperature } from "../units/formatTemperature.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Draft } from "./book.ts";
 import type { Mark } from "./displayList.ts";
+import { type Cell, figure, forceCell, lengthCell, sagCell } from "./figure.ts";
 import { stroke, words } from "./marks.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper, PaperBox } from "./paper.ts";
-import { forceFigure, forceUnit, lengthFigure, lengthUnit, sagFigure, sagUnit } from "./quantityText.ts";
+import { forceUnit, lengthUnit, sagUnit } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import { markWords } from "./sourceWords.ts";
 import type { Step } from "./spanRuns.ts";
 import { crewTemperatures, type PulledSpan, returnCount, spanStringing } from "./spanStringing.ts";
@@ -33,19 +35,25 @@ function blockDrafts(
   shown: readonly Block[],
   title: string,
 ): readonly Draft[] {
-  const columns = columnsOf(plant.settings().unitSystem, shown);
-  const foot = noteFoot(footNotes, drawing);
+  const { columns, rows, notes } = stringingSchedule(plant, steps, shown);
+  const foot = noteFoot(notes, drawing);
   const box = { ...foot.rest, top: drawing.top - headMm };
-  const rows = plant.all("strandSection").flatMap((id) => sectionRows(plant, id, steps, shown));
   const beside = [...blockHeads(columns, box, shown), ...foot.marks];
   return tableDrafts({ kind: "stringing", title, columns, rows, box, beside });
+}
+
+/** Stringing tables with the figures asked for, all of them where not told. */
+export function stringingSchedule(plant: Plant, steps: readonly Step[], shown: readonly Block[] = blocks): Schedule {
+  const columns = columnsOf(plant.settings().unitSystem, shown);
+  const rows = plant.all("strandSection").flatMap((id) => sectionRows(plant, id, steps, shown));
+  return { name: "Stringing", grouped: "Section", columns, rows, notes: footNotes };
 }
 
 type Block = {
   readonly title: string;
   readonly short: string;
   readonly unit: (system: UnitSystem) => string;
-  readonly text: (pulled: PulledSpan, system: UnitSystem) => string;
+  readonly cell: (pulled: PulledSpan, system: UnitSystem) => Cell;
 };
 
 /** The three figures of a pulled strand, a block of columns each. */
@@ -54,34 +62,34 @@ const blocks: readonly Block[] = [
     title: "Sag at midspan of the bare strand",
     short: "sag",
     unit: sagUnit,
-    text: ({ sagM }, system) => sagFigure(sagM, system),
+    cell: ({ sagM }, system) => sagCell(sagM, system),
   },
   {
     title: "Tension to pull to",
     short: "tension",
     unit: forceUnit,
-    text: ({ horizontalN }, system) => forceFigure(horizontalN, system),
+    cell: ({ horizontalN }, system) => forceCell(horizontalN, system),
   },
   {
     short: "time of the wave",
     title: `Time of ${returnCount} returns of a wave on the strand`,
     unit: () => "s",
-    text: ({ returnsS }) => fixedText(returnsS, 1),
+    cell: ({ returnsS }) => figure(returnsS, 1),
   },
 ];
 
 const fixedCount = 3;
 
 function columnsOf(system: UnitSystem, shown: readonly Block[]): readonly Column[] {
-  const block = (unit: string) =>
+  const block = (over: string, unit: string) =>
     crewTemperatures(system).map(
-      (one): Column => ({ heading: formatTemperature(one, system), unit, share: 14.5, align: "right" }),
+      (one): Column => ({ heading: formatTemperature(one, system), over, unit, share: 14.5, align: "right" }),
     );
   return [
     { heading: "Span", share: 40 },
     { heading: "Length", unit: lengthUnit(system), share: 18, align: "right" },
     { heading: "Finished sag", unit: sagUnit(system), share: 22, align: "right" },
-    ...shown.flatMap((one) => block(one.unit(system))),
+    ...shown.flatMap((one) => block(one.title, one.unit(system))),
   ];
 }
 
@@ -117,7 +125,7 @@ function sectionRows(
   const sag = `finished sag ${fixedText(stringingSagFrac * 100, 1)} % of ${of} at ${formatTemperature(stringingDegC, system)}`;
   const figures = `figures of the strand ${markWords[catalogueBasis(strand).mark]}`;
   return [
-    { group: `Section ${name}: ${strand.name}, ${sag}; ${figures}` },
+    { group: `Section ${name}: ${strand.name}, ${sag}; ${figures}`, of: name },
     ...spanIds.map((id) => spanRow(plant, id, system, shown)),
   ];
 }
@@ -126,9 +134,9 @@ function spanRow(plant: Plant, spanId: string, system: UnitSystem, shown: readon
   const told = spanStringing(plant, spanId);
   const name = spanName(plant, spanId);
   if (told.kind === "unknown") return { note: told.why };
-  const figures = shown.flatMap((block) => told.pulled.map((one) => block.text(one, system)));
+  const figures = shown.flatMap((block) => told.pulled.map((one) => block.cell(one, system)));
   const { lengthM } = plant.rowOf("span", spanId);
-  return { cells: [name, lengthFigure(lengthM, system), sagFigure(told.finishedSagM, system), ...figures] };
+  return { cells: [name, lengthCell(lengthM, system), sagCell(told.finishedSagM, system), ...figures] };
 }
 
 const footNotes: readonly string[] = [

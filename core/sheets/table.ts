@@ -1,5 +1,6 @@
 import { chipFill } from "./chipColours.ts";
 import type { Face, Mark } from "./displayList.ts";
+import { type Cell, cellText } from "./figure.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { bodyMm, rectangle, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
@@ -8,6 +9,10 @@ export type Column = {
   readonly heading: string;
   /** Unit of the figures below, printed under the heading; empty for words. */
   readonly unit?: string;
+  /** Unit of figures that paper prints with theirs, such as 18 ft 6 in; a spreadsheet's heading names it. */
+  readonly innerUnit?: string;
+  /** What columns beside each other have in common, printed over them. */
+  readonly over?: string;
   /** Share of the table's width. */
   readonly share: number;
   readonly align?: "left" | "right";
@@ -20,11 +25,12 @@ export type Column = {
 /** Figures in columns, a heading over the rows that follow, or a sentence across all columns. */
 export type TableRow =
   | {
-      readonly cells: readonly string[];
+      readonly cells: readonly Cell[];
       /** Colours of the code, one for each column that has chips, left to right; null leaves one out. */
       readonly chips?: readonly (number | null)[];
     }
-  | { readonly group: string }
+  /** `of` is the group's name by itself, where its heading says more. */
+  | { readonly group: string; readonly of?: string }
   | { readonly note: string };
 
 const lineMm = 3.85;
@@ -150,9 +156,9 @@ function rowRules(edges: readonly number[], bottom: number, top: number): readon
   );
 }
 
-type Cell = Column & { readonly left: number; readonly width: number };
+type Place = Column & { readonly left: number; readonly width: number };
 
-function cellsOf(columns: readonly Column[], box: PaperBox): readonly Cell[] {
+function cellsOf(columns: readonly Column[], box: PaperBox): readonly Place[] {
   const shares = columns.reduce((sum, one) => sum + one.share, 0);
   const unitMm = (box.right - box.left) / shares;
   let left = box.left;
@@ -163,30 +169,31 @@ function cellsOf(columns: readonly Column[], box: PaperBox): readonly Cell[] {
   });
 }
 
-function indentMm(cell: Cell): number {
-  return cell.chip ? chipMm.width + chipMm.gap : 0;
+function indentMm(place: Place): number {
+  return place.chip ? chipMm.width + chipMm.gap : 0;
 }
 
-function linesOf(cell: Cell, text: string): readonly string[] {
+function linesOf(cell: Place, filling: Cell): readonly string[] {
+  const text = cellText(filling);
   const widthMm = cell.width - 2 * cellPadMm - indentMm(cell);
   return (cell.wraps ?? cell.align !== "right")
     ? wrapText(text, "plain", bodyMm, widthMm)
     : [shortenText(text, "plain", bodyMm, widthMm)];
 }
 
-type SpanningRow = Exclude<TableRow, { readonly cells: readonly string[] }>;
+type SpanningRow = Exclude<TableRow, { readonly cells: readonly Cell[] }>;
 
 function spanningFace(row: SpanningRow): Face {
   return "group" in row ? "plainBold" : "plain";
 }
 
 /** A text across all columns, broken into lines. */
-function spanningLines(row: SpanningRow, cells: readonly Cell[]): readonly string[] {
+function spanningLines(row: SpanningRow, cells: readonly Place[]): readonly string[] {
   const width = cells.reduce((sum, one) => sum + one.width, 0) - 2 * cellPadMm;
   return wrapText("group" in row ? row.group : row.note, spanningFace(row), bodyMm, width);
 }
 
-function rowMm(cells: readonly Cell[], row: TableRow): number {
+function rowMm(cells: readonly Place[], row: TableRow): number {
   if (!("cells" in row)) {
     const more = (spanningLines(row, cells).length - 1) * lineMm;
     return more + ("group" in row ? groupMm : lineRowMm);
@@ -195,7 +202,7 @@ function rowMm(cells: readonly Cell[], row: TableRow): number {
   return (Math.max(1, ...counts) - 1) * lineMm + lineRowMm;
 }
 
-function drawHeadings(cells: readonly Cell[], box: PaperBox): readonly Mark[] {
+function drawHeadings(cells: readonly Place[], box: PaperBox): readonly Mark[] {
   const bottom = box.top - headingsMm(cells);
   const marks: Mark[] = [
     stroke("tables", "bold", [
@@ -222,22 +229,22 @@ function drawHeadings(cells: readonly Cell[], box: PaperBox): readonly Mark[] {
 }
 
 /** Height of the headings, mm: two lines, more where a narrow column needs them. */
-function headingsMm(cells: readonly Cell[]): number {
+function headingsMm(cells: readonly Place[]): number {
   const lines = Math.max(2, ...cells.map((one) => headingLines(one).length));
   return headingMm + (lines - 2) * headingLineMm;
 }
 
 /** A column's heading broken into lines, its unit last. */
-function headingLines(cell: Cell) {
+function headingLines(cell: Place) {
   const lines = wrapText(cell.heading, "plainBold", smallMm, cell.width - 2 * cellPadMm);
   return [...lines.map((text) => ({ text, face: "plainBold" as const })), ...unitLine(cell)];
 }
 
-function unitLine(cell: Cell) {
+function unitLine(cell: Place) {
   return cell.unit ? [{ text: cell.unit, face: "plain" as const }] : [];
 }
 
-function drawRow(cells: readonly Cell[], row: TableRow, box: PaperBox, top: number): readonly Mark[] {
+function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: number): readonly Mark[] {
   const base = top - rowPadMm - bodyMm - 0.2;
   if (!("cells" in row)) {
     const first = "group" in row ? top - groupMm + 1.9 : base;

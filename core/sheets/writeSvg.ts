@@ -7,6 +7,7 @@ import {
   type LineMark,
   layers,
   type Mark,
+  marksByLayer,
   pensMm,
   type Sheet,
   type TextMark,
@@ -26,14 +27,14 @@ const weights = { narrow: 500, narrowBold: 600, plain: 400, plainBold: 600, symb
 export function writeSvg(sheet: Sheet): string {
   const { width, height } = sheet.sizeMm;
   const size = `width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}"`;
-  const groups = layers.map((layer) => group(layer, sheet)).filter((one) => one !== "");
+  const byLayer = marksByLayer(sheet);
+  const groups = layers.flatMap((layer) => group(layer, byLayer.get(layer) ?? [], height));
   return `<svg xmlns="http://www.w3.org/2000/svg" ${size}>\n<title>${markupText(sheet.title)}</title>\n${groups.join("\n")}\n</svg>\n`;
 }
 
-function group(layer: Layer, sheet: Sheet): string {
-  const marks = sheet.marks.filter((mark) => mark.layer === layer);
-  if (marks.length === 0) return "";
-  return `<g data-layer="${layer}">\n${marks.map((mark) => markText(mark, sheet.sizeMm.height)).join("\n")}\n</g>`;
+function group(layer: Layer, marks: readonly Mark[], heightMm: number): readonly string[] {
+  if (marks.length === 0) return [];
+  return [`<g data-layer="${layer}">`, ...marks.map((mark) => markText(mark, heightMm)), "</g>"];
 }
 
 function markText(mark: Mark, heightMm: number): string {

@@ -47,7 +47,7 @@ type Jobs = {
   /** A file for each sheet. */
   readonly files: {
     readonly takes: SetWanted & { readonly format: SheetFormat };
-    readonly gives: readonly { readonly name: string; readonly text: string }[];
+    readonly gives: readonly { readonly name: string; readonly content: string }[];
   };
 };
 export type JobName = keyof Jobs;
@@ -106,7 +106,7 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     const write = format === "svg" ? writeSvg : writeSheetDxf;
     return sheets.map((sheet) => ({
       name: `${sheet.number.padStart(3, "0")}-${sheet.kind}.${format}`,
-      text: write(sheet),
+      content: write(sheet),
     }));
   },
 };

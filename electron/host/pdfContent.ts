@@ -5,6 +5,7 @@ import {
   type LineMark,
   layers,
   type Mark,
+  marksByLayer,
   pensMm,
   type Sheet,
   type TextMark,
@@ -23,12 +24,12 @@ const pointsPerMm = 72 / 25.4;
 export function pdfContent(sheet: Sheet, fontOf: (face: FontFace) => LowFont): string {
   // the library starts a page with y down; this turns it up again
   const upright = `1 0 0 -1 0 ${points(sheet.sizeMm.height)} cm 1 j 1 J`;
-  return [upright, ...layers.map((layer) => layerContent(sheet, layer, fontOf)).filter((one) => one !== "")].join("\n");
+  const byLayer = marksByLayer(sheet);
+  return [upright, ...layers.flatMap((layer) => layerContent(layer, byLayer.get(layer) ?? [], fontOf))].join("\n");
 }
 
-function layerContent(sheet: Sheet, layer: Layer, fontOf: (face: FontFace) => LowFont): string {
-  const marks = sheet.marks.filter((mark) => mark.layer === layer);
-  if (marks.length === 0) return "";
+function layerContent(layer: Layer, marks: readonly Mark[], fontOf: (face: FontFace) => LowFont): readonly string[] {
+  if (marks.length === 0) return [];
   const parts: string[] = [`/OC /${layerName(layer)} BDC`];
   let style = "";
   let path: string[] = [];
@@ -56,11 +57,16 @@ function layerContent(sheet: Sheet, layer: Layer, fontOf: (face: FontFace) => Lo
     if (mark.kind !== "text") path.push(next.paint);
   }
   flush();
-  return [...parts, "EMC"].join("\n");
+  parts.push("EMC");
+  return parts;
 }
 
-function styleOf(mark: Mark): { readonly key: string; readonly paint: string } {
-  if (mark.kind === "text") return { key: "", paint: "" };
+/** How a mark is drawn: what sets pen, dash and ink, and what then paints its path. */
+type Style = { readonly key: string; readonly paint: string };
+const textStyle: Style = { key: "", paint: "" };
+
+function styleOf(mark: Mark): Style {
+  if (mark.kind === "text") return textStyle;
   const pen = mark.pen === null ? "" : `${points(pensMm[mark.pen])} w`;
   const dash = mark.kind === "line" && mark.dashMm.length > 0 ? `[${mark.dashMm.map(points).join(" ")}] 0 d` : "";
   const paint = mark.fill === null ? "S" : mark.pen === null ? "f" : "B";
@@ -100,12 +106,12 @@ function textContent(mark: TextMark, fontOf: (face: FontFace) => LowFont): strin
   const width = runs.reduce((sum, run) => sum + run.widthMm, 0);
   const [cos, sin] = [Math.cos(mark.turnRad), Math.sin(mark.turnRad)];
   let along = mark.align === "left" ? 0 : mark.align === "middle" ? -width / 2 : -width;
+  const turned = mark.turnRad === 0 ? "1 0 0 1" : [cos, sin, -sin, cos].map((one) => Number(one.toFixed(5))).join(" ");
   const shown = runs.map((run) => {
     const font = fontOf(run.font);
     const [x, y] = [mark.atMm[0] + along * cos, mark.atMm[1] + along * sin];
     along += run.widthMm;
-    const matrix = [cos, sin, -sin, cos].map((one) => one.toFixed(5)).map(Number);
-    return `/${font.name} ${points(run.sizeMm)} Tf ${matrix.join(" ")} ${points(x)} ${points(y)} Tm <${font.hex(run.text)}> Tj`;
+    return `/${font.name} ${points(run.sizeMm)} Tf ${turned} ${points(x)} ${points(y)} Tm <${font.hex(run.text)}> Tj`;
   });
   return `BT ${rounded(mark.grey)} g ${shown.join(" ")} ET`;
 }
@@ -115,7 +121,7 @@ function points(mm: number): string {
 }
 
 function rounded(value: number): string {
-  return String(Number(value.toFixed(2)) + 0);
+  return String(Math.round(value * 100) / 100);
 }
 
 function assertNever(mark: never): never {

@@ -1,6 +1,7 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import readWorkbook from "read-excel-file/node";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { makeDemo } from "../../assets/demo/makeDemo.ts";
 import type { Desk } from "../../electron/batch/verb.ts";
@@ -174,6 +175,22 @@ test("the route goes out as GeoJSON, as KML, as a drawing and as lists", async (
     ok: false,
     fault: { code: "unknown-list" },
   });
+});
+
+test("the schedules go out as one workbook, or as a list each", async () => {
+  const [once, twice] = [join(folder, "town.xlsx"), join(folder, "town-2.xlsx")];
+  for (const path of [once, twice]) expect(await run(["export", file, "--xlsx", path])).toMatchObject({ ok: true });
+  expect(readFileSync(once).equals(readFileSync(twice))).toBe(true);
+  const sheets = await readWorkbook(readFileSync(once));
+  expect(sheets[0]?.data).toContainEqual(["File", "town.strand"]);
+  const lists = join(folder, "schedules");
+  expect(await run(["export", file, "--schedules", lists])).toMatchObject({ ok: true });
+  expect(readdirSync(lists).sort()).toEqual(
+    sheets
+      .slice(1)
+      .map((one) => `${one.sheet.toLowerCase().replaceAll(" ", "-")}.csv`)
+      .sort(),
+  );
 });
 
 test("a dry run tells what an import would do and does nothing", async () => {

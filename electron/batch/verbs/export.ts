@@ -2,24 +2,35 @@ import { writeRouteDxf } from "../../../core/dxf/writeRouteDxf.ts";
 import { type CsvList, csvLists, writeCsv } from "../../../core/exchange/writeCsv.ts";
 import { writeGeojson } from "../../../core/exchange/writeGeojson.ts";
 import { writeKml } from "../../../core/exchange/writeKml.ts";
+import { writeScheduleCsv } from "../../../core/exchange/writeScheduleCsv.ts";
 import { fail, ok, type Result } from "../../../core/model/result.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
+import { routeSchedules, routeWorkbook } from "../../host/routeSchedules.ts";
 import type { Session } from "../../host/session.ts";
+import { writeFolder } from "../../host/writeFolder.ts";
 import { writeOut } from "../../host/writeOut.ts";
 import { type Outcome, readArguments, type Verb } from "../verb.ts";
 
 const shape = {
   name: "export",
-  usage: `FILE.strand (--geojson OUT | --kml OUT | --dxf OUT | --csv OUT --list ${csvLists.join("|")})`,
+  usage: `FILE.strand (--geojson OUT | --kml OUT | --dxf OUT | --xlsx OUT | --schedules FOLDER | --csv OUT --list ${csvLists.join("|")})`,
 };
 
-/** Writes the route for another program: as GeoJSON, KML or DXF, or one of its lists as CSV. */
+/** Writes the route for another program: as GeoJSON, KML or DXF, its schedules as a workbook or CSV, or one of its lists as CSV. */
 export const exportVerb: Verb = {
   ...shape,
-  help: "Writes the route as GeoJSON, as KML, as a DXF drawing in plan at its true size, or one of its lists as CSV.",
+  help: "Writes the route as GeoJSON, as KML, as a DXF drawing in plan at its true size, its schedules as an XLSX workbook or as a CSV each, or one of its lists as CSV.",
   async run(args, desk) {
     const text = { type: "string" } as const;
-    const read = readArguments(shape, args, ["a FILE"], { geojson: text, kml: text, dxf: text, csv: text, list: text });
+    const read = readArguments(shape, args, ["a FILE"], {
+      geojson: text,
+      kml: text,
+      dxf: text,
+      xlsx: text,
+      schedules: text,
+      csv: text,
+      list: text,
+    });
     if (!read.ok) return read;
     const { values, positionals } = read.value;
     const asked = formats.filter((one) => values[one] !== undefined);
@@ -29,16 +40,21 @@ export const exportVerb: Verb = {
       const what = out ? "One export goes to one place." : "The export has no place to go.";
       return fail("bad-arguments", what, shape.name, `Write: strandwright export ${shape.usage}`);
     }
-    return withRouteFile(positionals[0] ?? "", desk.stamp, (session) => {
-      const written = contentOf(session, format, values.list ?? "");
+    return withRouteFile(positionals[0] ?? "", desk.stamp, async (session) => {
+      if (format === "schedules") return saveSchedules(session, out);
+      const written = await contentOf(session, format, values.list ?? "");
       return written.ok ? save(out, written.value) : written;
     });
   },
 };
 
-const formats = ["geojson", "kml", "dxf", "csv"] as const;
+const formats = ["geojson", "kml", "dxf", "xlsx", "csv", "schedules"] as const;
 
-function contentOf(session: Session, format: (typeof formats)[number], list: string): Result<string> {
+async function contentOf(
+  session: Session,
+  format: Exclude<(typeof formats)[number], "schedules">,
+  list: string,
+): Promise<Result<string | Uint8Array>> {
   switch (format) {
     case "geojson":
       return writeGeojson(session.route());
@@ -46,6 +62,8 @@ function contentOf(session: Session, format: (typeof formats)[number], list: str
       return writeKml(session.route());
     case "dxf":
       return writeRouteDxf(session.route());
+    case "xlsx":
+      return ok(await routeWorkbook(session));
     case "csv":
       return csvText(session, list);
   }
@@ -58,7 +76,19 @@ function csvText(session: Session, name: string): Result<string> {
   return ok(writeCsv(session.route(), list));
 }
 
-function save(out: string, text: string): Result<Outcome> {
+function save(out: string, text: string | Uint8Array): Result<Outcome> {
   const written = writeOut(out, text);
   return written.ok ? ok({ exitCode: 0, lines: [`Wrote ${written.value.path}`], json: written.value }) : written;
+}
+
+/** Writes a CSV for each schedule into a folder that is made where it is missing. */
+function saveSchedules(session: Session, folder: string): Result<Outcome> {
+  const files = routeSchedules(session).map((one) => ({
+    name: `${one.name.toLowerCase().replaceAll(" ", "-")}.csv`,
+    content: writeScheduleCsv(one),
+  }));
+  const written = writeFolder(folder, files);
+  if (!written.ok) return written;
+  const { path } = written.value;
+  return ok({ exitCode: 0, lines: [`Wrote ${files.length} schedules to ${path}`], json: written.value });
 }

@@ -1,0 +1,33 @@
+import type { Plant } from "../plant/plant.ts";
+import type { Finding } from "../rules/finding.ts";
+import { billSchedule } from "./billSheet.ts";
+import { numberOpen } from "./book.ts";
+import { findingSchedule } from "./findingsSheet.ts";
+import { guySchedule } from "./guySheet.ts";
+import { permitSchedule } from "./permitSheet.ts";
+import { reelSchedule } from "./reelSheet.ts";
+import type { Schedule } from "./schedule.ts";
+import { portSchedule } from "./scheduleSheet.ts";
+import { terminalOrder } from "./setDrafts.ts";
+import { polesAlong, spanRuns } from "./spanRuns.ts";
+import { stringingSchedule } from "./stringingSheet.ts";
+
+/**
+ * The schedules of a route, as its sheets print them; those without a row are left out.
+ *
+ * @param findings  of the same route, waived ones included, worst first
+ */
+export function schedules(plant: Plant, findings: readonly Finding[]): readonly Schedule[] {
+  const steps = spanRuns(plant).flatMap((run) => run.steps);
+  const poleIds = polesAlong(steps);
+  const all = [
+    portSchedule(plant, terminalOrder(plant)),
+    reelSchedule(plant),
+    billSchedule(plant),
+    permitSchedule(plant, poleIds),
+    stringingSchedule(plant, steps),
+    guySchedule(plant, poleIds),
+    findingSchedule(plant, findings, numberOpen(findings)),
+  ];
+  return all.filter(({ rows }) => rows.some((row) => !("group" in row)));
+}
