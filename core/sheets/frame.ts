@@ -1,6 +1,6 @@
 import type { Revision, Settings } from "../model/tables.ts";
 import { sheetCaution } from "./cautions.ts";
-import type { Face, Mark } from "./displayList.ts";
+import type { Face, Mark, PaperPoint } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { type Lettering, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
@@ -48,6 +48,9 @@ function bandOf({ border }: Paper): Band {
   };
 }
 
+/** Height of the words that keep a sheet from being built from, where the paper has room, mm. */
+const stampMm = 3.2;
+
 /** Border and title block of a sheet. */
 export function frame(block: TitleBlock): readonly Mark[] {
   const band = bandOf(block.paper);
@@ -82,12 +85,20 @@ function cautions(block: TitleBlock, { cells, bottom, top }: Band): readonly Mar
   return [
     ...lines,
     rectangle("frame", "bold", [x, bottom + 2], width, 6.4),
-    note(block.stamps.join(" · ").toUpperCase(), x + width / 2, bottom + 3.6, {
-      face: "plainBold",
-      heightMm: 3.2,
-      align: "middle",
-    }),
+    ...stamps(block, [x + width / 2, bottom + 2], width),
   ];
+}
+
+/** On one line where the paper is wide enough, else one under the other. */
+function stamps(block: TitleBlock, [middle, bottom]: PaperPoint, width: number): readonly Mark[] {
+  const texts = block.stamps.map((text) => text.toUpperCase());
+  const written = texts.join(" · ");
+  const face = "plainBold";
+  if (texts.length === 1 || textWidthMm(written, face, stampMm) < width - 3)
+    return [note(written, middle, bottom + 1.6, { face, heightMm: stampMm, align: "middle" })];
+  return texts.map((text, line) =>
+    note(text, middle, bottom + 3.8 - 3 * line, { face, heightMm: smallMm, align: "middle" }),
+  );
 }
 
 /** Columns of the revisions, mm from the cell's left; the reason takes what is left. */
