@@ -18,7 +18,7 @@ const noise = 1e-9;
  * Evens the fill of places: the assignment with the least cost and, `weight` times, the sum over places of held squared over size.
  *
  * Exact for every weight: units shift along rings and chains of places until none gains. The measure is least where all places
- * are filled to one share.
+ * are filled to one share. Step by step, each of them short, so that nobody waits for the whole.
  *
  * @param present for each unit its place; it must be among its choices
  * @param choices for each unit the places it may have
@@ -28,15 +28,18 @@ const noise = 1e-9;
  * @source minimum-cost flow with convex arc costs by cancelling negative cycles; equal to another implementation in
  *   tests/property/evenFill.test.ts
  */
-export function evenFill(
+export function* evenFill(
   present: readonly number[],
   choices: readonly (readonly Choice[])[],
   places: readonly Place[],
   weight: number,
-): readonly number[] {
+): Generator<void, readonly number[]> {
   const desk = openDesk(present, choices, places);
-  for (let ring = gainingRing(desk, weight); ring !== null; ring = gainingRing(desk, weight)) shift(desk, ring);
-  return desk.placeOf;
+  for (;;) {
+    const ring = yield* gainingRing(desk, weight);
+    if (ring === null) return desk.placeOf;
+    shift(desk, ring);
+  }
 }
 
 /** Sum over places of held squared over size, from how many units each holds beside those that stay. */
@@ -49,6 +52,8 @@ type Desk = {
   readonly heldBy: readonly Set<number>[];
   readonly choices: readonly (readonly Choice[])[];
   readonly places: readonly Place[];
+  /** From each place the cheapest unit to shift to every other, as long as what it holds is the same. */
+  readonly shiftsFrom: (readonly Arc[] | null)[];
 };
 
 /** A unit that moves on to a place. */
@@ -63,14 +68,16 @@ function openDesk(present: readonly number[], choices: readonly (readonly Choice
   });
   const full = places.findIndex(({ capacity }, place) => (heldBy[place]?.size ?? 0) > capacity);
   if (full !== -1) throw new RangeError(`place ${full} holds more than it may`);
-  return { placeOf: [...present], heldBy, choices, places };
+  return { placeOf: [...present], heldBy, choices, places, shiftsFrom: places.map(() => null) };
 }
 
-function shift({ placeOf, heldBy }: Desk, ring: readonly Shift[]): void {
+function shift({ placeOf, heldBy, shiftsFrom }: Desk, ring: readonly Shift[]): void {
   for (const { unit, to } of ring) {
-    heldBy[placeOf[unit] ?? -1]?.delete(unit);
+    const from = placeOf[unit] ?? -1;
+    heldBy[from]?.delete(unit);
     heldBy[to]?.add(unit);
     placeOf[unit] = to;
+    [shiftsFrom[from], shiftsFrom[to]] = [null, null];
   }
 }
 
@@ -80,10 +87,15 @@ function shift({ placeOf, heldBy }: Desk, ring: readonly Shift[]): void {
  * Shortest ways by Bellman and Ford over the places and one node beyond them, which takes a unit of fill from the place a chain
  * ends at and gives it to the one it starts from: so a chain is a ring too.
  */
-function gainingRing(desk: Desk, weight: number): readonly Shift[] | null {
+function* gainingRing(desk: Desk, weight: number): Generator<void, readonly Shift[] | null> {
   const { places } = desk;
   const beyond = places.length;
-  const arcs = [...shifts(desk), ...fillArcs(desk, weight)];
+  const arcs: Arc[] = [];
+  for (const place of places.keys()) {
+    arcs.push(...shiftsOf(desk, place));
+    yield;
+  }
+  arcs.push(...fillArcs(desk, weight));
   const distance = Array.from({ length: beyond + 1 }, () => 0);
   const before: (Arc | null)[] = distance.map(() => null);
   for (let pass = 0; pass <= beyond + 1; pass += 1) {
@@ -96,6 +108,7 @@ function gainingRing(desk: Desk, weight: number): readonly Shift[] | null {
       changed = true;
     }
     if (!changed) return null;
+    yield;
     const ring = ringIn(before);
     if (ring) return ring.flatMap((arc) => (arc.unit === null ? [] : { unit: arc.unit, to: arc.to }));
   }
@@ -104,21 +117,26 @@ function gainingRing(desk: Desk, weight: number): readonly Shift[] | null {
 
 type Arc = { readonly from: number; readonly to: number; readonly cost: number; readonly unit: number | null };
 
-/** The cheapest unit to shift between every two places. */
-function shifts({ placeOf, choices }: Desk): Arc[] {
-  const cheapest = new Map<string, Arc>();
-  choices.forEach((own, unit) => {
-    const from = placeOf[unit] ?? -1;
+/** The cheapest unit to shift from a place to each other. */
+function shiftsOf({ heldBy, choices, shiftsFrom }: Desk, from: number): readonly Arc[] {
+  const known = shiftsFrom[from];
+  if (known) return known;
+  const cheapest = new Map<number, Arc>();
+  for (const unit of heldBy[from] ?? []) {
+    const own = choices[unit] ?? [];
     const hereCost = own.find((one) => one.place === from)?.cost ?? 0;
     for (const { place: to, cost } of own) {
       if (to === from) continue;
-      const key = `${from} ${to}`;
       const extra = cost - hereCost;
-      if (extra < (cheapest.get(key)?.cost ?? Number.POSITIVE_INFINITY))
-        cheapest.set(key, { from, to, cost: extra, unit });
+      const best = cheapest.get(to);
+      // of units alike the first, whenever they came
+      if (!best || extra < best.cost || (extra === best.cost && unit < (best.unit ?? unit)))
+        cheapest.set(to, { from, to, cost: extra, unit });
     }
-  });
-  return [...cheapest.values()];
+  }
+  const arcs = [...cheapest.values()];
+  shiftsFrom[from] = arcs;
+  return arcs;
 }
 
 /** What one unit more or less at a place is worth, to and from the node beyond. */

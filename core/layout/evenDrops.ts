@@ -1,3 +1,4 @@
+import { drained } from "../assignment/drained.ts";
 import { type Choice, evenFill, type Place, unevenness } from "../assignment/evenFill.ts";
 import type { Drop } from "../model/tables.ts";
 import { forbiddenOver } from "../plant/dropPassing.ts";
@@ -24,28 +25,37 @@ const steps = 24;
  * @returns drops that change, with their new terminal and port; none where nothing gets evener
  */
 export function evenDrops(plant: Plant, terminalIds: readonly string[], extraDropM: number): readonly Drop[] {
-  const desk = openDesk(plant, terminalIds);
+  return drained(evenDropsByStep(plant, terminalIds, extraDropM));
+}
+
+/** The same cut into short steps, for a page that must not wait for the whole. */
+export function* evenDropsByStep(
+  plant: Plant,
+  terminalIds: readonly string[],
+  extraDropM: number,
+): Generator<void, readonly Drop[]> {
+  const desk = yield* openDesk(plant, terminalIds);
   const { drops, present, choices, places } = desk;
   const runM = (placeOf: readonly number[]) =>
     placeOf.reduce((sum, place, index) => sum + (choices[index]?.find((one) => one.place === place)?.cost ?? 0), 0);
   const measure = (placeOf: readonly number[]) => unevenness(loadsOf(placeOf, places.length), places);
   const limitM = runM(present) + extraDropM + 1e-6;
   let best = present;
-  const tryWeight = (weight: number): boolean => {
-    const found = evenFill(present, choices, places, weight);
+  const tryWeight = function* (weight: number): Generator<void, boolean> {
+    const found = yield* evenFill(present, choices, places, weight);
     if (runM(found) > limitM) return false;
     if (measure(found) < measure(best) - 1e-9) best = found;
     return true;
   };
-  if (!tryWeight(highestWeight)) {
+  if (!(yield* tryWeight(highestWeight))) {
     let [low, high] = [-3, Math.log10(highestWeight)];
     for (let step = 0; step < steps; step += 1) {
       const middle = (low + high) / 2;
-      if (tryWeight(10 ** middle)) low = middle;
+      if (yield* tryWeight(10 ** middle)) low = middle;
       else high = middle;
     }
   }
-  return rowsOf(plant, terminalIds, drops, { present, best });
+  return yield* rowsOf(plant, terminalIds, drops, { present, best });
 }
 
 /** How many of the drops each place holds. */
@@ -63,12 +73,17 @@ type Desk = {
   readonly places: readonly Place[];
 };
 
-function openDesk(plant: Plant, terminalIds: readonly string[]): Desk {
+function* openDesk(plant: Plant, terminalIds: readonly string[]): Generator<void, Desk> {
   const { dropReachM, sparePortCount } = plant.settings();
-  const hangs = terminalIds.map((id) => terminalHang(plant, id));
+  const hangs: ReturnType<typeof terminalHang>[] = [];
+  for (const id of terminalIds) {
+    hangs.push(terminalHang(plant, id));
+    yield;
+  }
   const index = openNearIndex(hangs, dropReachM);
-  const desk = { drops: [] as Drop[], present: [] as number[], choices: [] as Choice[][] };
-  const places = terminalIds.map((terminalId, place): Place => {
+  const desk = { drops: [] as Drop[], present: [] as number[], choices: [] as Choice[][], places: [] as Place[] };
+  for (const [place, terminalId] of terminalIds.entries()) {
+    yield;
     const own = dropsAt(plant, terminalId);
     const moving = own.filter((one) => !one.pinned);
     for (const drop of moving) {
@@ -88,28 +103,31 @@ function openDesk(plant: Plant, terminalIds: readonly string[]): Desk {
     const { total, reserved } = portCounts(plant, terminalId);
     const fixedCount = own.length - moving.length;
     const capacity = Math.max(moving.length, total - reserved - sparePortCount - fixedCount);
-    return { capacity, fixedCount, size: total };
-  });
-  return { ...desk, places };
+    desk.places.push({ capacity, fixedCount, size: total });
+  }
+  return desk;
 }
 
-function rowsOf(
+function* rowsOf(
   plant: Plant,
   terminalIds: readonly string[],
   drops: readonly Drop[],
   { present, best }: { readonly present: readonly number[]; readonly best: readonly number[] },
-): readonly Drop[] {
+): Generator<void, readonly Drop[]> {
   const changed = new Set(best.flatMap((place, index) => (place === present[index] ? [] : [place, present[index]])));
   const hungAt = groupBy(
     drops.map((drop, index) => ({ drop, terminalId: terminalIds[best[index] ?? -1] ?? "" })),
     (one) => one.terminalId,
   );
-  return terminalIds.flatMap((terminalId, place) => {
-    if (!changed.has(place)) return [];
+  const rows: Drop[] = [];
+  for (const [place, terminalId] of terminalIds.entries()) {
+    if (!changed.has(place)) continue;
     const hung = (hungAt.get(terminalId) ?? []).map((one) => one.drop);
     const pinned = dropsAt(plant, terminalId).filter((one) => one.pinned);
-    return portsAt(plant, terminalId, hung, pinned);
-  });
+    rows.push(...portsAt(plant, terminalId, hung, pinned));
+    yield;
+  }
+  return rows;
 }
 
 function dropsAt(plant: Plant, terminalId: string): readonly Drop[] {

@@ -5,6 +5,7 @@ import type { Fault } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { Severity } from "../../core/rules/rule.ts";
 import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
+import type { ShownLight } from "../balance/useReckonedLight.ts";
 import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
 import type { ShownTrial } from "../layout/shownTrial.ts";
@@ -113,6 +114,8 @@ export type ViewState = FileView & {
   readonly tables: TablesView;
   readonly profile: ProfileView;
   readonly balance: BalanceView;
+  /** Light of the route over the diagram; null while it is not shown. */
+  readonly light: ShownLight | null;
   readonly drawnAs: DrawnAs;
   /** The tool in hand for adding by hand; null while one only chooses. */
   readonly adding: AddingState | null;
@@ -165,6 +168,7 @@ export function openViewStore(): ViewStore {
     tables: plainTables,
     profile: plainProfile,
     balance: plainBalance,
+    light: null,
     drawnAs: "ground",
     adding: null,
   }));

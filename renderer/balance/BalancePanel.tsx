@@ -12,12 +12,14 @@ import { LightKey } from "./LightKey.tsx";
 import { LightRoute } from "./LightRoute.tsx";
 import { PortKey } from "./PortKey.tsx";
 import { PortsGrid } from "./PortsGrid.tsx";
+import { useOrder } from "./useOrder.ts";
 import { balanceWords, evenWords, tabWords } from "./words.ts";
 
 /** Ports, fibers and hub outputs of the route, side by side with what can be done to balance them. */
 export function BalancePanel({ open }: { readonly open: OpenRoute }) {
   const session = useSession();
   const tab = useView((state) => state.balance.tab);
+  const isOrdered = useOrder(open);
   const isEvening = useView((state) => state.balance.evenBy !== null);
   return (
     <>
@@ -44,12 +46,13 @@ export function BalancePanel({ open }: { readonly open: OpenRoute }) {
         </button>
       </div>
       {open.route.terminal.size === 0 && <p className="empty">{balanceWords.empty}</p>}
-      {tab === "ports" && <PortsGrid open={open} />}
-      {tab === "ports" && <BalanceFoot open={open} />}
+      {!isOrdered && <p className="empty">{balanceWords.ordering}</p>}
+      {isOrdered && tab === "ports" && <PortsGrid open={open} />}
+      {isOrdered && tab === "ports" && <BalanceFoot open={open} />}
       {tab === "fibers" && <FiberTubes open={open} />}
       {tab === "hub" && <HubOutputs open={open} />}
       {tab === "light" && <LightKey />}
-      {tab === "light" && <LightRoute open={open} />}
+      {isOrdered && tab === "light" && <LightRoute open={open} />}
     </>
   );
 }

@@ -1,4 +1,4 @@
-import { type FormEvent, useDeferredValue, useMemo } from "react";
+import type { FormEvent } from "react";
 import { formatLength } from "../../core/units/formatLength.ts";
 import { parseLengthM } from "../../core/units/parseLength.ts";
 import { working } from "../app/actions/action.ts";
@@ -7,7 +7,8 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { tell, unitsOf } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
 import { setBalance } from "./balanceHand.ts";
-import { type EvenPlan, evenPlan } from "./evenPlan.ts";
+import type { EvenPlan } from "./evenPlan.ts";
+import { useEvenPlan } from "./useEvenPlan.ts";
 import { balanceWords, evenWords as words } from "./words.ts";
 
 /** Where nothing is typed only the reach limits how much longer drops become: more than all drops of any route are long. */
@@ -17,20 +18,16 @@ const anyLengthM = 1e7;
 export function EvenForm({ open, longer }: { readonly open: OpenRoute; readonly longer: string }) {
   const session = useSession();
   const units = unitsOf(open);
-  const asked = useDeferredValue(longer);
-  const { route, plant } = open;
-  const { extraDropM, told, isReady } = useMemo(() => {
-    const typed = parseLengthM(asked, units);
-    if (asked.trim() !== "" && !typed.ok) return { extraDropM: 0, told: `${typed.what} ${typed.mend}`, isReady: false };
-    const limitM = typed.ok ? typed.valueM : anyLengthM;
-    if (!(limitM >= 0)) return { extraDropM: 0, told: words.notNegative, isReady: false };
-    const plan = evenPlan(plant, [...route.terminal.keys()], limitM);
-    return { extraDropM: limitM, told: plan ? planWords(plan, units) : words.already, isReady: plan !== null };
-  }, [asked, units, plant, route]);
+  const typed = parseLengthM(longer, units);
+  const refusal = refusalOf(longer, typed);
+  const extraDropM = refusal !== null ? null : typed.ok ? typed.valueM : anyLengthM;
+  const plan = useEvenPlan(open, extraDropM);
+  const told = refusal ?? (plan === undefined ? words.working : plan ? planWords(plan, units) : words.already);
   const doIt = async (event: FormEvent): Promise<void> => {
     event.preventDefault();
     const reason = working(session);
-    if (reason !== null || !isReady) return tell(session, reason ?? told);
+    // what it comes to need not be known yet: who is sure need not wait
+    if (reason !== null || extraDropM === null || plan === null) return tell(session, reason ?? told);
     setBalance(session, { evenBy: null, marked: [] });
     await runCommand(session, "drops.even", { extraDropM });
   };
@@ -51,8 +48,10 @@ export function EvenForm({ open, longer }: { readonly open: OpenRoute; readonly 
           }}
         />
       </label>
-      <output aria-live="polite">{told}</output>
-      <button type="submit" className="fix" aria-disabled={!isReady}>
+      <output aria-live="polite" aria-busy={refusal === null && plan === undefined}>
+        {told}
+      </output>
+      <button type="submit" className="fix" aria-disabled={extraDropM === null || plan === null}>
         {words.doIt}
       </button>
       <button type="button" className="fix" onClick={() => setBalance(session, { evenBy: null })}>
@@ -60,6 +59,13 @@ export function EvenForm({ open, longer }: { readonly open: OpenRoute; readonly 
       </button>
     </form>
   );
+}
+
+/** Why what is typed is no length drops may become longer by; null where it is one, or nothing. */
+function refusalOf(longer: string, typed: ReturnType<typeof parseLengthM>): string | null {
+  if (longer.trim() === "") return null;
+  if (!typed.ok) return `${typed.what} ${typed.mend}`;
+  return typed.valueM >= 0 ? null : words.notNegative;
 }
 
 function planWords({ movedCount, terminalCount, runChangeM, before, after }: EvenPlan, units: "us" | "metric"): string {

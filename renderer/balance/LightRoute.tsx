@@ -16,6 +16,7 @@ import { GridPart } from "../tables/GridPart.tsx";
 import { LightChip } from "./LightChip.tsx";
 import { LightSheet } from "./LightSheet.tsx";
 import { terminalBand } from "./lightBand.ts";
+import { useReckonedLight } from "./useReckonedLight.ts";
 import { lightWords as words } from "./words.ts";
 
 const rowPx = 28;
@@ -27,6 +28,7 @@ export function LightRoute({ open }: { readonly open: OpenRoute }) {
   const selection = useView((state) => state.selection);
   const cables = terminalsFromHub(plant);
   const ids = useMemo(() => cables.flatMap((one) => one.terminalIds), [cables]);
+  const reckonedFrac = useReckonedLight(open, ids);
   const chosenId = terminalOf(plant, selection) ?? ids[0] ?? null;
   const at = chosenId === null ? -1 : ids.indexOf(chosenId);
   const area = useRef<HTMLDivElement>(null);
@@ -70,12 +72,14 @@ export function LightRoute({ open }: { readonly open: OpenRoute }) {
             <span key={one}>{one}</span>
           ))}
         </p>
+        {reckonedFrac < 1 && <progress className="light-progress" value={reckonedFrac} aria-label={words.reckoning} />}
         <GridPart
           ref={area}
           role="listbox"
           className="light-list"
           tabIndex={0}
           aria-label={words.list}
+          aria-busy={reckonedFrac < 1}
           aria-activedescendant={items.some((one) => one.index === at) ? `light-${chosenId}` : undefined}
           onKeyDown={press}
         >

@@ -1,25 +1,25 @@
-import { lightMargin } from "../../core/plant/lightMargin.ts";
-import type { Plant } from "../../core/plant/plant.ts";
-import { terminalLight } from "../../core/plant/terminalLight.ts";
 import { dropLine } from "../canvas/dropLine.ts";
 import { terminalPlacePx } from "../canvas/hungPlace.ts";
 import { lettering } from "../canvas/ink.ts";
 import { housePx } from "../canvas/level.ts";
 import type { Pen, Picture } from "../canvas/paint.ts";
+import { openScreenBuckets } from "../canvas/screenBuckets.ts";
 import { type BandInk, bandInks, dropBand, marginMark, terminalBand } from "./lightBand.ts";
+import type { LightSeen } from "./lightSeen.ts";
 
 const [pillHeightPx, letterPx] = [15, 11];
 const figureFromHousePx = 28;
 
-/** The light of the route over the diagram: drops and houses inked by their band, each terminal's least margin beside it. */
-export function drawLight(pen: Pen, picture: Picture, plant: Plant): void {
-  if (picture.level !== "marks") drawUnits(pen, picture, plant);
-  const pills: Pill[] = [];
-  for (const pill of pillsOf(pen, picture, plant)) {
+/** The light of the route over the diagram: drops and houses inked by their band, each terminal's least margin beside it, as far as it is reckoned. */
+export function drawLight(pen: Pen, picture: Picture, seen: LightSeen): void {
+  if (picture.level !== "marks") drawUnits(pen, picture, seen);
+  const [pills, dots]: readonly [Pill[], Pill[]] = [[], []];
+  for (const pill of pillsOf(pen, picture, seen)) {
     // where they would lie on each other the worst is told, the others are a dot
-    if (pills.some((one) => overlap(one, pill))) drawDot(pen, picture, pill);
+    if (pills.some((one) => overlap(one, pill))) dots.push(pill);
     else pills.push(pill);
   }
+  drawDots(pen, picture, dots);
   for (const pill of pills) drawPill(pen, picture, pill);
 }
 
@@ -33,12 +33,18 @@ type Pill = {
 };
 
 /** Each terminal in view with its figure, the worst first. */
-function pillsOf(pen: Pen, { scene, view, shown, level }: Picture, plant: Plant): readonly Pill[] {
+function pillsOf(pen: Pen, { scene, view, shown, level }: Picture, seen: LightSeen): readonly Pill[] {
   pen.font = lettering(letterPx, 600);
+  const widths = new Map<string, number>();
+  const widthOf = (text: string): number => {
+    const known = widths.get(text) ?? pen.measureText(text).width;
+    widths.set(text, known);
+    return known;
+  };
   const pills = scene.terminals.index.within(shown).flatMap((i): readonly Pill[] => {
     const mark = scene.terminals.marks[i];
-    if (!mark) return [];
-    const light = terminalLight(plant, mark.id);
+    const light = mark && seen.get(mark.id)?.light;
+    if (!light) return [];
     const band = terminalBand(light);
     if (band === null) return [];
     const { worst, overloadDb } = light;
@@ -51,7 +57,7 @@ function pillsOf(pen: Pen, { scene, view, shown, level }: Picture, plant: Plant)
       {
         x: place.x + mark.frame.belowX * away,
         y: place.y + mark.frame.belowY * away,
-        widthPx: pen.measureText(text).width + 8,
+        widthPx: widthOf(text) + 8,
         text,
         ink: bandInks[band],
         rank: isTold ? Math.min(worst.marginDb, overloadDb) : Number.NEGATIVE_INFINITY,
@@ -65,24 +71,34 @@ function overlap(a: Pill, b: Pill): boolean {
   return Math.abs(a.x - b.x) < (a.widthPx + b.widthPx) / 2 + 2 && Math.abs(a.y - b.y) < pillHeightPx + 2;
 }
 
-function drawDot(pen: Pen, { ink }: Picture, pill: Pill): void {
-  pen.beginPath();
-  pen.arc(pill.x, pill.y - pillHeightPx / 2, 3, 0, Math.PI * 2);
-  pen.fillStyle = pill.ink.fill;
-  pen.fill();
+/** Figures that would lie on worse ones, as dots: one path for each ink, the worst where dots would lie on each other. */
+function drawDots(pen: Pen, { ink, view }: Picture, dots: readonly Pill[]): void {
+  const isFree = openScreenBuckets(view);
+  const seen = dots.filter(({ x, y }) => isFree(x, y));
   pen.lineWidth = 1;
   pen.strokeStyle = ink.ground;
-  pen.stroke();
+  for (const band of new Set(seen.map((one) => one.ink))) {
+    pen.beginPath();
+    for (const one of seen) {
+      if (one.ink !== band) continue;
+      const y = one.y - pillHeightPx / 2;
+      pen.moveTo(one.x + 3, y);
+      pen.arc(one.x, y, 3, 0, Math.PI * 2);
+    }
+    pen.fillStyle = band.fill;
+    pen.fill();
+    pen.stroke();
+  }
 }
 
-function drawUnits(pen: Pen, picture: Picture, plant: Plant): void {
+function drawUnits(pen: Pen, picture: Picture, seen: LightSeen): void {
   const { scene, view, shown, level, ink } = picture;
   const radius = Math.max(2.5, housePx(view) * 0.28);
   for (const i of scene.drops.index.within(shown)) {
     const mark = scene.drops.marks[i];
     const line = mark && dropLine(picture, mark);
-    if (!line) continue;
-    const margin = lightMargin(plant, mark.id);
+    const margin = mark && seen.get(scene.terminals.marks[mark.terminal]?.id ?? "")?.margins.get(mark.id);
+    if (!line || !margin) continue;
     const band = dropBand(margin);
     pen.strokeStyle = bandInks[band].fill;
     pen.lineWidth = 1.6;

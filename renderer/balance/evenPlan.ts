@@ -1,4 +1,4 @@
-import { evenDrops } from "../../core/layout/evenDrops.ts";
+import { evenDropsByStep } from "../../core/layout/evenDrops.ts";
 import { runToM } from "../../core/plant/dropView.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { portCounts } from "../../core/plant/terminalView.ts";
@@ -15,9 +15,13 @@ export type EvenPlan = {
   readonly after: readonly [number, number];
 };
 
-/** Works out what evening out terminals would come to; null where nothing gets evener. */
-export function evenPlan(plant: Plant, terminalIds: readonly string[], extraDropM: number): EvenPlan | null {
-  const changed = evenDrops(plant, terminalIds, extraDropM);
+/** Works out what evening out terminals would come to, step by step; null where nothing gets evener. */
+export function* evenPlan(
+  plant: Plant,
+  terminalIds: readonly string[],
+  extraDropM: number,
+): Generator<void, EvenPlan | null> {
+  const changed = yield* evenDropsByStep(plant, terminalIds, extraDropM);
   const moved = changed.filter((one) => one.terminalId !== plant.rowOf("drop", one.id).terminalId);
   if (moved.length === 0) return null;
   const gains = new Map<string, number>();

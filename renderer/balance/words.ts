@@ -13,6 +13,7 @@ export const balanceWords = {
   divider: "Size of the balance",
   tabs: "What is balanced",
   empty: "No terminal hangs on this route yet. Lay out terminals, then their ports and fibers stand here.",
+  ordering: "Putting the terminals in order from the hub",
   grid: "Ports, terminal by terminal from the hub. Arrow keys walk over terminals and ports; Space marks a unit to go with others, Enter takes them up, then up and down choose where to, Enter lets go and Escape puts back. Plus and minus reserve ports.",
   headings: {
     terminal: "Terminal",
@@ -124,6 +125,7 @@ export const evenWords = {
   longerHelp: "Empty: as long as the drop reach allows",
   doIt: "Even out",
   giveUp: "Not now",
+  working: "Working out what it comes to",
   already: "They are as evenly filled as reach, pins, spare and reserved ports and this length allow.",
   notNegative: "Write a length, or nothing.",
   found: (drops: number, terminals: number, longer: string): string =>
@@ -149,6 +151,7 @@ export const lightWords = {
   scale: "Margin to the largest loss:",
   listHeads: ["Terminal", "Station", "Least margin", "Over the least"],
   list: "Light of every terminal at its worst, from the hub out",
+  reckoning: "Reckoning the light of the route",
   nobody: "serves nobody",
   dark: (count: number): string => `${count} without light`,
   margin: (margin: string, way: string): string => `${margin} ${way === "up" ? "↑ up" : "↓ down"}`,

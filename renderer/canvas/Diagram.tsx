@@ -66,7 +66,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
   const hand = useView((state) => state.hand);
   const measure = useView((state) => state.measure);
   const treated = useView((state) => state.kinds);
-  const isLightShown = useView(({ balance }) => balance.isOpen && balance.tab === "light");
+  const light = useView((state) => state.light);
   const trial = useTrial(open, picture.scene);
   useStageSize(ground);
   const box = usePointer(ground, picture);
@@ -119,7 +119,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
                     sceneFunc={(pen) => draw(pen, picture)}
                   />
                 ))}
-                {isLightShown && <Shape {...still} sceneFunc={(pen) => drawLight(pen, picture, open.plant)} />}
+                {light && <Shape {...still} sceneFunc={(pen) => drawLight(pen, picture, light.seen)} />}
                 <Shape {...still} sceneFunc={(pen) => drawLabels(pen, picture)} />
                 {trial && <Shape {...still} sceneFunc={(pen) => drawTrial(pen, picture, trial)} />}
                 <Shape {...still} sceneFunc={(pen) => drawFindings(pen, picture)} />

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { minCostFlow } from "min-cost-flow";
 import { describe, expect, it } from "vitest";
+import { drained } from "../../core/assignment/drained.ts";
 import { type Choice, evenFill, type Place, unevenness } from "../../core/assignment/evenFill.ts";
 
 type Town = {
@@ -50,7 +51,7 @@ describe("evening the fill of terminals", () => {
     let moved = 0;
     fc.assert(
       fc.property(town, fc.constantFrom(0, 24, 240), ({ places, choices, present }, weight) => {
-        const found = evenFill(present, choices, places, weight);
+        const found = drained(evenFill(present, choices, places, weight));
         if (found.some((place, unit) => place !== present[unit])) moved += 1;
         expect(sumOf(found, choices, places, weight)).toBeCloseTo(peerSum(choices, places, weight), 6);
       }),
@@ -63,7 +64,7 @@ describe("evening the fill of terminals", () => {
     fc.assert(
       fc.property(town, ({ places, choices, present }) => {
         const measures = [0, 1, 10, 100, 1000].map((weight) => {
-          const found = evenFill(present, choices, places, weight);
+          const found = drained(evenFill(present, choices, places, weight));
           const loads = loadsOf(found, places);
           for (const [place, load] of loads.entries()) expect(load).toBeLessThanOrEqual(places[place]?.capacity ?? 0);
           for (const [unit, place] of found.entries()) expect(choices[unit]?.map((one) => one.place)).toContain(place);
