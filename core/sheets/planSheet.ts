@@ -7,7 +7,9 @@ import { rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import type { Paper, PaperBox } from "./paper.ts";
 import { drawGroundNotes, drawGuys, drawStructures } from "./planBeside.ts";
+import { drawBonds } from "./planBonds.ts";
 import { drawBranches } from "./planBranches.ts";
+import { drawCallOut } from "./planCallOut.ts";
 import { drawCrossings } from "./planCrossings.ts";
 import { openPlanDesk, type PlanDesk } from "./planDesk.ts";
 import { drawFindings } from "./planFindings.ts";
@@ -28,6 +30,8 @@ export function stripBoxOf({ drawing }: Paper): PaperBox {
 type StripContext = {
   /** Open findings by the key of the strip nearest to them. */
   readonly byStrip: ReadonlyMap<string, readonly NumberedFinding[]>;
+  /** Poles where the strand is bonded. */
+  readonly bonded: ReadonlySet<string>;
   /** Key of the strip that shows a span. */
   readonly stripOfSpan: ReadonlyMap<string, string>;
   /** Key of the profile that shows a span. */
@@ -100,12 +104,14 @@ function drawStrip(
   drawGuys(desk);
   drawStructures(desk);
   drawHung(desk, book, links);
+  drawBonds(desk, context.bonded);
   drawBranches(desk, context.stripOfSpan, book);
   drawUnits(desk);
   drawCrossings(desk);
   drawGroundNotes(desk);
   drawSpanLengths(desk);
   desk.drawWaitingLabels();
+  drawCallOut(desk);
   drawFindings(desk, context.byStrip.get(strip.key) ?? []);
   return desk;
 }

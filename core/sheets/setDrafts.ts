@@ -14,6 +14,7 @@ import { findingDrafts } from "./findingsSheet.ts";
 import { guyDrafts } from "./guySheet.ts";
 import type { Paper } from "./paper.ts";
 import { permitDrafts } from "./permitSheet.ts";
+import { bondedPoles } from "./planBonds.ts";
 import { planRows } from "./planRows.ts";
 import { planDraft, stripBoxOf } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
@@ -73,9 +74,10 @@ function planDrafts(
   const profileOfSpan = new Map(
     profiles.flatMap((row) => row.steps.map((step) => [step.span.spanId, row.key] as const)),
   );
+  const bonded = bondedPoles(plant);
   const byStrip = findingsByStrip(plant, cut, openFindings);
   return planRows(cut, stripBoxOf(paper)).map((rows) =>
-    planDraft(plant, paper, rows, { byStrip, stripOfSpan, profileOfSpan }),
+    planDraft(plant, paper, rows, { byStrip, stripOfSpan, profileOfSpan, bonded }),
   );
 }
 
