@@ -4,6 +4,7 @@ import { fileEvents, fileMethods } from "./fileMethods.ts";
 import { historyMethods } from "./historyMethods.ts";
 import { layoutMethods } from "./layoutMethods.ts";
 import { machineMethods } from "./machineMethods.ts";
+import { revisionMethods } from "./revisionMethods.ts";
 import { settingsMethods } from "./settingsMethods.ts";
 import {
   editReply,
@@ -19,6 +20,10 @@ import { wayMethods } from "./wayMethods.ts";
 const routeId = z.string().min(1);
 /** What a set is drawn on; left out, the usual paper of the route's units. */
 const paperName = z.enum(paperNames);
+/** The revision to draw as it was issued; without it the route as it stands. */
+const revisionDrawn = z.string().optional();
+/** Numbers, kinds or keys of the sheets wanted; without it the whole set. */
+const sheetsWanted = z.array(z.string()).min(1).readonly().optional();
 const routeRequest = z.strictObject({ routeId });
 
 /**
@@ -59,9 +64,15 @@ export const contract = {
   "import.plan": { request: importRequestSchema, reply: importReplySchema },
   "import.take": { request: importRequestSchema, reply: importReplySchema },
   "draw.sheets": {
-    request: z.strictObject({ routeId, jobId: z.string(), paper: paperName.optional() }),
+    request: z.strictObject({
+      routeId,
+      jobId: z.string(),
+      revisionId: revisionDrawn,
+      sheets: sheetsWanted,
+      paper: paperName.optional(),
+    }),
     reply: z.strictObject({
-      /** Letter of the revision drawn; empty before the first is issued. */
+      /** What the title blocks say of the revision. */
       revision: z.string(),
       sheets: z.array(sheetPicture).readonly(),
     }),
@@ -70,8 +81,8 @@ export const contract = {
     request: z.strictObject({
       routeId,
       jobId: z.string(),
-      /** Numbers of the sheets wanted; without it the whole set. */
-      sheets: z.array(z.string()).min(1).readonly().optional(),
+      revisionId: revisionDrawn,
+      sheets: sheetsWanted,
       paper: paperName.optional(),
     }),
     reply: z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
@@ -79,6 +90,7 @@ export const contract = {
   ...layoutMethods,
   ...fileMethods,
   ...historyMethods,
+  ...revisionMethods,
   ...settingsMethods,
   ...wayMethods,
   ...machineMethods,

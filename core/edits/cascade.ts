@@ -5,6 +5,7 @@ import type { RowChange } from "../model/rowChange.ts";
 import { type Row, type TableName, tableNames, tables } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 import { rowEdit } from "./tableRow.ts";
+import { rowTag } from "./tags.ts";
 
 /** A row to take away. */
 export type Doomed = { readonly table: TableName; readonly id: string };
@@ -26,6 +27,13 @@ export function removalOf(plant: Plant, rows: readonly Doomed[]): Result<RowChan
     const key = `${next.table} ${next.id}`;
     if (doomed.has(key)) continue;
     if (next.table === "settings") return inUse(rows[0]?.id ?? "");
+    if (next.table === "revision")
+      return fail(
+        "issued",
+        "What was issued stays on record.",
+        rowTag(plant.route(), "revision", next.id),
+        "Void the revision, with a reason.",
+      );
     if (!plant.row(next.table, next.id))
       return fail(
         "missing-row",

@@ -32,7 +32,9 @@ import { poleAdd } from "./commands/poleAdd.ts";
 import { poleExtend } from "./commands/poleExtend.ts";
 import { poleMove } from "./commands/poleMove.ts";
 import { poleRename } from "./commands/poleRename.ts";
+import { revisionApprove } from "./commands/revisionApprove.ts";
 import { revisionIssue } from "./commands/revisionIssue.ts";
+import { revisionVoid } from "./commands/revisionVoid.ts";
 import { rowRemove } from "./commands/rowRemove.ts";
 import { rowSet } from "./commands/rowSet.ts";
 import { rowsRemove } from "./commands/rowsRemove.ts";
@@ -97,7 +99,9 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(poleExtend),
   sealed(poleMove),
   sealed(poleRename),
+  sealed(revisionApprove),
   sealed(revisionIssue),
+  sealed(revisionVoid),
   sealed(rowRemove),
   sealed(rowsRemove),
   sealed(rowSet),

@@ -1,7 +1,19 @@
 import { z } from "zod";
 import { deadLength, strandAtPoles } from "./catalogueRows.ts";
 import { lineSurfaces } from "./clearanceRows.ts";
-import { amount, basisFields, count, figure, fraction, id, label, positive, reference, words } from "./fields.ts";
+import {
+  amount,
+  basisFields,
+  count,
+  figure,
+  fraction,
+  id,
+  label,
+  ordinal,
+  positive,
+  reference,
+  words,
+} from "./fields.ts";
 
 /** The one row of settings: the company's own standards for this route. */
 export const settings = z.strictObject({
@@ -80,7 +92,7 @@ const settingBasis = z.strictObject({
   ...basisFields,
 });
 
-/** An issued state of the drawings. */
+/** An issued state of the drawings. What it looked like is kept by the journal: the route as of the edit that brought this row in. */
 const revision = z.strictObject({
   id,
   letter: label,
@@ -88,6 +100,15 @@ const revision = z.strictObject({
   by: words,
   checkedBy: words,
   reason: words,
+  /** Place in the order of issue, from 1. */
+  number: ordinal,
+  /** Who approved it and when; empty while nobody has. */
+  approvedBy: words,
+  approvedIso: words,
+  /** Who took it out of use, when and why; empty while it is in use. */
+  voidedBy: words,
+  voidedIso: words,
+  voidReason: words,
 });
 
 /** A finding a person accepted, with the reason; it prints on the drawings. */

@@ -71,7 +71,8 @@ function cableStart(plant: Plant, cableId: string): Point | null {
   return poleId === undefined ? null : subjectPlace(plant, { table: "pole", id: poleId });
 }
 
-function subjectPlace(plant: Plant, { table, id }: Subject): Point | null {
+/** Where a row stands or hangs on the route's grid; null where it has no place, or is not there. */
+export function subjectPlace(plant: Plant, { table, id }: Subject): Point | null {
   if (!plant.row(table, id)) return null;
   switch (table) {
     case "pole":

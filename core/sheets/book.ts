@@ -4,6 +4,7 @@ import type { Mark, SheetLink } from "./displayList.ts";
 /** Kinds of sheets, in the order they are bound; worksheets are drawn by themselves. */
 export const sheetKinds = [
   "cover",
+  "revision",
   "plan",
   "profile",
   "stringing",

@@ -5,6 +5,9 @@ import { type Book, type Draft, type NumberedFinding, type SheetKind, sheetKinds
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { frame } from "./frame.ts";
 import { type PaperName, paperOf, usualPaper } from "./paper.ts";
+import type { Revised } from "./revised/revised.ts";
+import { standingOf } from "./revised/standing.ts";
+import { watermark } from "./revised/watermark.ts";
 import { revisionsInOrder } from "./revisions.ts";
 import { setDrafts } from "./setDrafts.ts";
 
@@ -13,6 +16,12 @@ type SetOptions = {
   readonly kinds?: readonly SheetKind[];
   /** What it is drawn on; where not given, the usual paper of the route's units. */
   readonly paper?: PaperName;
+  /** How the route stands to its revisions; where not given it is taken for the last one issued. */
+  readonly revised?: Revised;
+  /** Numbers, kinds or keys of the sheets to draw, the others keeping their numbers; null draws all. */
+  readonly only?: readonly string[] | null;
+  /** Told after each sheet how many of how many are drawn. */
+  readonly onSheet?: (doneCount: number, totalCount: number) => void;
 };
 
 /**
@@ -28,33 +37,42 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     .filter((one) => one.waiverId === null)
     .map((finding, index) => ({ number: index + 1, finding }));
   const paper = paperOf(options.paper ?? usualPaper(settings.unitSystem));
-  const drafts = setDrafts(plant, paper, findings, openFindings, kinds);
-  const book = bookOf(drafts, openFindings);
   const revisions = revisionsInOrder(plant);
-  const notForConstruction = revisions.length === 0 || openFindings.some((one) => one.finding.severity === "error");
-  const sheets = drafts.map((draft, index): Sheet => {
+  const revised = options.revised ?? { revisionId: revisions.at(-1)?.id ?? null, since: null };
+  const hasErrors = openFindings.some((one) => one.finding.severity === "error");
+  const { revision, text, stamps, cloudLetter } = standingOf(plant, revised, hasErrors);
+  const drafts = setDrafts(plant, paper, findings, openFindings, kinds, { revised, cloudLetter });
+  const book = bookOf(drafts, openFindings);
+  const under = watermark(stamps, paper);
+  const numbered = drafts.map((draft, index) => ({ draft, number: String(index + 1) }));
+  const { only = null, onSheet } = options;
+  const wanted = numbered.filter(({ draft, number }) => only === null || isOneOf(only, draft, number));
+  const numbers = new Set(wanted.map((one) => one.number));
+  const sheets = wanted.map(({ draft, number }, index): Sheet => {
     const drawn = draft.draw(book);
-    const number = String(index + 1);
+    onSheet?.(index + 1, wanted.length);
     const block = {
       paper,
       settings,
       revisions,
+      revision,
+      revisionText: text,
       sheetTitle: draft.title,
       scale: draft.scale,
       number,
       sheetCount: drafts.length,
-      notForConstruction,
+      stamps,
     };
     const links = (drawn.links ?? []).flatMap((link) => {
       const to = book.numberOf(link.to);
-      return to === undefined ? [] : [{ ...link, to }];
+      return to === undefined || !numbers.has(to) ? [] : [{ ...link, to }];
     });
     return {
       number,
       title: draft.title,
       kind: draft.kind,
       sizeMm: paper.sizeMm,
-      marks: [...drawn.marks, ...frame(block)],
+      marks: [...under, ...drawn.marks, ...frame(block)],
       links,
     };
   });
@@ -62,9 +80,13 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     title: `${settings.routeName}: drawing set`,
     subject: [settings.project, settings.place, settings.county].filter((one) => one !== "").join(", "),
     author: settings.company,
-    dateIso: revisions.at(-1)?.dateIso ?? "",
+    dateIso: revision?.dateIso ?? revisions.at(-1)?.dateIso ?? "",
     sheets,
   };
+}
+
+function isOneOf(only: readonly string[], { key, kind }: Draft, number: string): boolean {
+  return [key, kind, number].some((one) => only.includes(one));
 }
 
 function bookOf(drafts: readonly Draft[], openFindings: readonly NumberedFinding[]): Book {

@@ -2,6 +2,7 @@ import type { SheetKind } from "./book.ts";
 
 /** Layers a drawing is split into, in the order they are painted; writers turn them into the format's own layers. */
 export const layers = [
+  "watermark",
   "ground",
   "crossings",
   "others",
@@ -14,6 +15,7 @@ export const layers = [
   "poles",
   "dimensions",
   "findings",
+  "revisions",
   "frame",
   "tables",
   "text",

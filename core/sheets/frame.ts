@@ -16,8 +16,12 @@ type TitleBlock = {
   readonly scale: string;
   readonly number: string;
   readonly sheetCount: number;
-  /** True while errors are open: the sheet says that nothing may be built from it. */
-  readonly notForConstruction: boolean;
+  /** The one the sheet shows as it was issued; null where it shows none. */
+  readonly revision: Revision | null;
+  /** What the sheet is called where its revision stands: `B`, `after B`, `none`. */
+  readonly revisionText: string;
+  /** What stands in its way to being built from; also across the sheet. */
+  readonly stamps: readonly string[];
 };
 
 /** Widths of the title block's cells, mm: usual ones, and least ones on narrow paper; wide paper gives the rest to the cautions. */
@@ -74,15 +78,20 @@ function cautions(block: TitleBlock, { cells, bottom, top }: Band): readonly Mar
   const lines = wrapText(sheetCaution, "plain", smallMm, width).map((text, index) =>
     note(text, x, top - 4.6 - index * 3.2, { heightMm: smallMm }),
   );
-  if (!block.notForConstruction) return lines;
+  if (block.stamps.length === 0) return lines;
   return [
     ...lines,
     rectangle("frame", "bold", [x, bottom + 2], width, 6.4),
-    note("NOT FOR CONSTRUCTION", x + width / 2, bottom + 3.6, {
-      face: "plainBold",
-      heightMm: 3.2,
-      align: "middle",
-    }),
+    note(
+      shortenText(block.stamps.join(" · ").toUpperCase(), "plainBold", 3.2, width - 2),
+      x + width / 2,
+      bottom + 3.6,
+      {
+        face: "plainBold",
+        heightMm: 3.2,
+        align: "middle",
+      },
+    ),
   ];
 }
 
@@ -127,7 +136,8 @@ function revisions(block: TitleBlock, { cells, bottom, top }: Band): readonly Ma
     );
   }
   block.revisions.slice(-revisionRows).forEach((one, row) => {
-    const values = [one.letter, one.dateIso, one.by, one.checkedBy, one.reason];
+    const reason = one.voidedBy === "" ? one.reason : `Void: ${one.voidReason}`;
+    const values = [one.letter, one.dateIso, one.by, one.checkedBy, reason];
     columns.forEach((column, index) => {
       const text = shortenText(values[index] ?? "", "narrow", 2.1, column.widthMm - 2);
       marks.push(note(text, cells.revisions + column.at + 1.4, base(row + 1) + 1.5, { face: "narrow", heightMm: 2.1 }));
@@ -151,7 +161,7 @@ function sheet(block: TitleBlock, { cells, top }: Band): readonly Mark[] {
   const x = cells.sheet + padMm;
   const width = cells.number - cells.sheet - 2 * padMm;
   const { settings } = block;
-  const last = block.revisions.at(-1);
+  const shown = block.revision;
   const titleMm = textWidthMm(block.sheetTitle, "narrowBold", 3.4) <= width ? 3.4 : 2.8;
   const title = shortenText(block.sheetTitle, "narrowBold", titleMm, width);
   const grid = settings.originLonDeg === null ? "local grid" : "local transverse Mercator, WGS 84";
@@ -165,9 +175,9 @@ function sheet(block: TitleBlock, { cells, top }: Band): readonly Mark[] {
     ]),
     ...[
       ["Scale", block.scale],
-      ["Date", last?.dateIso ?? ""],
-      ["Drawn", last?.by ?? ""],
-      ["Checked", last?.checkedBy ?? ""],
+      ["Date", shown?.dateIso ?? ""],
+      ["Drawn", shown?.by ?? ""],
+      ["Checked", shown?.checkedBy ?? ""],
     ].flatMap(([label = "", value = ""], index) =>
       labelled(label, value, x + (index * (width + 2)) / 4, top - 15.6, (width + 2) / 4 - 2),
     ),
@@ -180,10 +190,11 @@ function sheet(block: TitleBlock, { cells, top }: Band): readonly Mark[] {
 
 function number(block: TitleBlock, { cells, top, right }: Band): readonly Mark[] {
   const middle = (cells.number + right) / 2;
-  const letter = block.revisions.at(-1)?.letter ?? "–";
   const room = right - cells.number - 4;
-  const written = `Revision ${letter}`;
-  const revision = textWidthMm(written, "plainBold", 2.4) <= room ? written : `Rev ${letter}`;
+  const revision =
+    textWidthMm(block.revisionText, "plainBold", 2.4) <= room
+      ? block.revisionText
+      : block.revisionText.replace(/revision/i, "rev");
   return [
     note("Sheet", middle, top - 3.9, { heightMm: smallMm, align: "middle", grey: 0.35 }),
     note(block.number, middle, top - 13, { face: "narrowBold", heightMm: 7, align: "middle" }),

@@ -4,6 +4,7 @@ import { area, stroke, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
 import { closedPoleStroke, nailSymbol } from "./pinSymbols.ts";
+import { cloud, revisionTriangle } from "./revised/cloud.ts";
 import {
   closureSymbol,
   coilSymbol,
@@ -172,6 +173,13 @@ const entries: readonly Entry[] = [
       ...findingSymbol("error", [x - 6, y]),
       ...findingSymbol("warning", [x, y]),
       ...findingSymbol("note", [x + 6, y]),
+    ],
+  },
+  {
+    text: "Changed in revision B, since the one before",
+    draw: ([x, y]) => [
+      ...cloud({ left: x - 8.2, right: x + 0.6, bottom: y - 1.5, top: y + 1.5 }),
+      ...revisionTriangle([x + 5.4, y], "B"),
     ],
   },
   {

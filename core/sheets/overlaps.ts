@@ -12,7 +12,8 @@ export function overlaps(sheet: Sheet): readonly Overlap[] {
   const found: Overlap[] = [];
   const occupied = openOccupied<TextMark>();
   for (const mark of sheet.marks) {
-    if (mark.kind !== "text" || mark.text.trim() === "") continue;
+    // a watermark lies under the ink and is meant to be written over
+    if (mark.kind !== "text" || mark.layer === "watermark" || mark.text.trim() === "") continue;
     const outline = cornersOf(textBox(mark));
     for (const first of occupied.touching(outline)) found.push({ sheet: sheet.number, first, second: mark });
     occupied.add(outline, mark);

@@ -1,3 +1,4 @@
+import type { TableName } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelDesk, openLabelDesk } from "./labelDesk.ts";
@@ -24,7 +25,14 @@ export type PlanDesk = LabelDesk & {
   readonly steps: readonly PaperStep[];
   /** Where the drop on each port starts, by terminal and port; filled as terminals are drawn. */
   readonly ticks: Map<string, PaperPoint>;
+  /** Outlines of what was drawn larger than scale or beside its true place, by `drawnKey`. */
+  readonly drawnAt: Map<string, readonly PaperPoint[]>;
 };
+
+/** Names a row of the sheet, for finding where it was drawn. */
+export function drawnKey(table: TableName, id: string): string {
+  return `${table} ${id}`;
+}
 
 /** An empty sheet for a strip. */
 export function openPlanDesk(plant: Plant, strip: Strip, box: PaperBox): PlanDesk {
@@ -34,6 +42,7 @@ export function openPlanDesk(plant: Plant, strip: Strip, box: PaperBox): PlanDes
     strip,
     steps: strip.steps.map((step) => paperStep(plant, strip, step)),
     ticks: new Map(),
+    drawnAt: new Map(),
   };
 }
 

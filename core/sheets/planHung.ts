@@ -7,9 +7,9 @@ import type { Mark, PaperPoint, SheetLink } from "./displayList.ts";
 import { dimension, outsideArrowMm } from "./furniture.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
 import { stroke } from "./marks.ts";
-import type { OrientedBox } from "./orientedBox.ts";
+import { cornersOf, type OrientedBox } from "./orientedBox.ts";
 import { nailMm, nailSymbol } from "./pinSymbols.ts";
-import { type PaperStep, type PlanDesk, readableRad, shifted } from "./planDesk.ts";
+import { drawnKey, type PaperStep, type PlanDesk, readableRad, shifted } from "./planDesk.ts";
 import { shows } from "./stripStep.ts";
 import {
   closureSizeMm,
@@ -77,6 +77,7 @@ function drawTerminal(desk: PlanDesk, step: PaperStep, id: string, book: Book, l
   const room = hang(desk, step, at, taken, away * (taken.width / 2 - 1));
   if (!room) return;
   const box = { ...room, width: size.width, centre: [room.centre[0] - nailRoom / 2, room.centre[1]] as const };
+  desk.drawnAt.set(drawnKey("terminal", id), [...cornersOf(room), at]);
   const corner: PaperPoint = [box.centre[0] - size.width / 2, box.centre[1] - size.height / 2];
   desk.draw([...hangers(step, at, box), ...terminalBar(ticks, corner)]);
   if (terminal.pinned)
@@ -135,6 +136,7 @@ function drawClosure(desk: PlanDesk, step: PaperStep, id: string): void {
   const at = toPaper(desk.strip.view, pointOnSpan(desk.plant, closure.spanId, closure.offsetM));
   const box = hang(desk, step, at, { width: closureSizeMm.width, height: closureSizeMm.height + 1.8 }, 0);
   if (!box) return;
+  desk.drawnAt.set(drawnKey("closure", id), [...cornersOf(box), at]);
   desk.draw([...hangers(step, at, box), ...closureSymbol(box.centre)]);
   const lines: LabelLine[] = [{ text: closure.name, face: "narrowBold", heightMm: 2.2 }];
   desk.label(1, lines, box.centre, besideBox(box, labelSizeMm(lines)));
@@ -146,6 +148,7 @@ function drawCoil(desk: PlanDesk, step: PaperStep, id: string): void {
   const side = 2 * coilRadiusMm;
   const box = hang(desk, step, at, { width: side, height: side }, 0);
   if (!box) return;
+  desk.drawnAt.set(drawnKey("slack", id), [...cornersOf(box), at]);
   desk.draw([stroke("slack", "thin", [at, towards(box, at)]), ...coilSymbol(box.centre)]);
   const lines: LabelLine[] = [
     { text: formatLength(coil.storedM, desk.plant.settings().unitSystem, "span"), face: "narrow", heightMm: 2 },

@@ -17,6 +17,8 @@ import { drawMatchLines } from "./planMatchLines.ts";
 import type { PlanRow } from "./planRows.ts";
 import { drawUnits } from "./planUnits.ts";
 import { stationText } from "./quantityText.ts";
+import type { PlacedChange } from "./revised/changePlaces.ts";
+import { drawClouds } from "./revised/planClouds.ts";
 import type { Strip } from "./strips.ts";
 
 /** What the strips are drawn on: the drawing space without the row of the scale bar. */
@@ -25,9 +27,12 @@ export function stripBoxOf({ drawing }: Paper): PaperBox {
 }
 
 /** What the strips of one set know of each other. */
-type StripContext = {
+export type StripContext = {
   /** Open findings by the key of the strip nearest to them. */
   readonly byStrip: ReadonlyMap<string, readonly NumberedFinding[]>;
+  /** What changed since the revision before, by the key of the strip nearest to it, and the letter its clouds are marked with. */
+  readonly changed: ReadonlyMap<string, readonly PlacedChange[]>;
+  readonly cloudLetter: string;
   /** Key of the strip that shows a span. */
   readonly stripOfSpan: ReadonlyMap<string, string>;
   /** Key of the profile that shows a span. */
@@ -105,6 +110,7 @@ function drawStrip(
   drawCrossings(desk);
   drawGroundNotes(desk);
   drawSpanLengths(desk);
+  drawClouds(desk, context.changed.get(strip.key) ?? [], context.cloudLetter);
   desk.drawWaitingLabels();
   drawFindings(desk, context.byStrip.get(strip.key) ?? []);
   return desk;

@@ -2,8 +2,9 @@ import type { LivingUnit } from "../model/tables.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
+import { cornersOf } from "./orientedBox.ts";
 import { nailMm, nailSymbol } from "./pinSymbols.ts";
-import type { PlanDesk } from "./planDesk.ts";
+import { drawnKey, type PlanDesk } from "./planDesk.ts";
 import { tickKey } from "./planHung.ts";
 import { houseRoofMm, houseSymbol, houseWallMm } from "./symbols.ts";
 import { toPaper } from "./view.ts";
@@ -25,7 +26,10 @@ export function drawUnits(desk: PlanDesk): void {
     desk.draw(houseSymbol(centre, width, house.unitIds.length, beyond));
     const base = centre[1] - height / 2 + 0.55;
     desk.draw([words(house.number, [centre[0], base], { face: "narrow", heightMm: smallMm, align: "middle" })]);
-    for (const unitId of house.unitIds) drawDrops(desk, unitId, centre);
+    for (const unitId of house.unitIds) {
+      desk.drawnAt.set(drawnKey("livingUnit", unitId), cornersOf(placed.box));
+      drawDrops(desk, unitId, centre);
+    }
     if (house.unitIds.some((unitId) => isPinned(desk, unitId))) drawNail(desk, centre, width);
   }
 }

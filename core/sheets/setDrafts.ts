@@ -3,20 +3,25 @@ import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import { billDrafts } from "./billSheet.ts";
 import type { Draft, NumberedFinding, SheetKind } from "./book.ts";
+import { byNearestStrip } from "./byNearestStrip.ts";
 import { cablesInOrder } from "./cableOrder.ts";
 import { coverDrafts } from "./coverSheet.ts";
 import { fiberDrafts } from "./fiberChart.ts";
-import { findingsByStrip } from "./findingsByStrip.ts";
 import { findingDrafts } from "./findingsSheet.ts";
 import { guyDrafts } from "./guySheet.ts";
 import type { Paper } from "./paper.ts";
 import { permitDrafts } from "./permitSheet.ts";
 import { planRows } from "./planRows.ts";
-import { planDraft, stripBoxOf } from "./planSheet.ts";
+import { planDraft, type StripContext, stripBoxOf } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
 import { type ProfileRow, profileRows } from "./profileRows.ts";
 import { profileDraft } from "./profileSheet.ts";
 import { reelDrafts } from "./reelSheet.ts";
+import { changeGroups } from "./revised/changeLines.ts";
+import { placedChanges } from "./revised/changePlaces.ts";
+import type { Revised } from "./revised/revised.ts";
+import { revisionDrafts } from "./revised/revisionSheet.ts";
+import type { ChangeLine } from "./revised/told.ts";
 import { scheduleDrafts } from "./scheduleSheet.ts";
 import { polesAlong, type SpanRun, spanRuns } from "./spanRuns.ts";
 import { stringingDrafts } from "./stringingSheet.ts";
@@ -30,14 +35,18 @@ export function setDrafts(
   findings: readonly Finding[],
   openFindings: readonly NumberedFinding[],
   kinds: readonly SheetKind[],
+  { revised, cloudLetter }: { readonly revised: Revised; readonly cloudLetter: string },
 ): readonly Draft[] {
   const runs = spanRuns(plant);
   const steps = runs.flatMap((run) => run.steps);
   const cut = strips(plant, runs, stripBoxOf(paper));
+  const changed = stripsChanged(plant, cut, revised);
+  const clouds = { changed: changed.byStrip, cloudLetter };
   const profiles = kinds.includes("profile") ? cutProfiles(plant, paper, runs, cut) : null;
   const composers: readonly (readonly [SheetKind, () => readonly Draft[]])[] = [
     ["cover", () => coverDrafts(plant, paper, cut)],
-    ["plan", () => planDrafts(plant, paper, cut, openFindings, profiles?.rows ?? [])],
+    ["revision", () => revisionDrafts(plant, paper, changed)],
+    ["plan", () => planDrafts(plant, paper, cut, openFindings, profiles?.rows ?? [], clouds)],
     ["profile", () => profiles?.rows.map((row) => profileDraft(plant, row, profiles.paper)) ?? []],
     ["stringing", () => stringingDrafts(plant, paper, steps)],
     ["guy", () => guyDrafts(plant, paper, polesAlong(steps))],
@@ -58,6 +67,7 @@ function planDrafts(
   cut: readonly Strip[],
   openFindings: readonly NumberedFinding[],
   profiles: readonly ProfileRow[],
+  clouds: Pick<StripContext, "changed" | "cloudLetter">,
 ): readonly Draft[] {
   const stripOfSpan = new Map(
     cut.flatMap((strip) => strip.steps.map((step) => [step.spanId, strip.key] as const)).reverse(),
@@ -65,10 +75,20 @@ function planDrafts(
   const profileOfSpan = new Map(
     profiles.flatMap((row) => row.steps.map((step) => [step.span.spanId, row.key] as const)),
   );
-  const byStrip = findingsByStrip(plant, cut, openFindings);
+  const byStrip = byNearestStrip(plant, cut, openFindings, (one) => one.finding.at);
   return planRows(cut, stripBoxOf(paper)).map((rows) =>
-    planDraft(plant, paper, rows, { byStrip, stripOfSpan, profileOfSpan }),
+    planDraft(plant, paper, rows, { byStrip, stripOfSpan, profileOfSpan, ...clouds }),
   );
+}
+
+/** What changed since the revision before, told under headings and by the strip that shows it. */
+function stripsChanged(plant: Plant, cut: readonly Strip[], { since }: Revised) {
+  const groups = since ? changeGroups({ before: since.before, after: plant }, since.rows) : [];
+  const lines = groups.flatMap((one) => one.lines);
+  const byStrip = byNearestStrip(plant, cut, placedChanges(plant, since?.before ?? null, lines), (one) => one.at);
+  const keyOf = new Map([...byStrip].flatMap(([key, changes]) => changes.map((one) => [one.text, key] as const)));
+  const sheetOf = ({ text }: ChangeLine) => keyOf.get(text);
+  return { sinceLetter: since?.letter ?? null, groups, byStrip, sheetOf };
 }
 
 function cutProfiles(plant: Plant, paper: Paper, runs: readonly SpanRun[], [first]: readonly Strip[]) {

@@ -13,6 +13,7 @@ import * as lightPowers from "./0011-lightPowers.ts";
 import * as homeDriveway from "./0012-homeDriveway.ts";
 import * as loadFactors from "./0013-loadFactors.ts";
 import * as chainedTaps from "./0014-chainedTaps.ts";
+import * as revisionStanding from "./0015-revisionStanding.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -33,4 +34,5 @@ export const migrations: readonly Migration[] = [
   homeDriveway,
   loadFactors,
   chainedTaps,
+  revisionStanding,
 ];

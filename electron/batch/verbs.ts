@@ -6,6 +6,7 @@ import { exportVerb } from "./verbs/export.ts";
 import { importVerb } from "./verbs/import.ts";
 import { layoutVerb } from "./verbs/layout.ts";
 import { newVerb } from "./verbs/new.ts";
+import { revisionVerb } from "./verbs/revision.ts";
 import { serveVerb } from "./verbs/serve.ts";
 import { whatIfVerb } from "./verbs/whatIf.ts";
 
@@ -16,6 +17,7 @@ export const verbs: readonly Verb[] = [
   layoutVerb,
   whatIfVerb,
   checkVerb,
+  revisionVerb,
   drawVerb,
   exportVerb,
   calcVerb,

@@ -2,12 +2,14 @@ import { basename } from "node:path";
 import type { EditReply, HostEvent, Request } from "../../core/contract/contract.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
+import { drawnState } from "./drawnState.ts";
 import { type FilePlaces, openFileService } from "./fileHandlers.ts";
 import { historyHandlers } from "./historyHandlers.ts";
 import { type ChosenFile, importLabel, importReply, planFile } from "./importFile.ts";
 import type { RunJob } from "./jobs.ts";
 import { layOutRoute } from "./layOutRoute.ts";
 import { machineHandlers } from "./machineHandlers.ts";
+import { revisionHandlers } from "./revisionHandlers.ts";
 import { type Call, type Handlers, serve } from "./serve.ts";
 import type { Session } from "./session.ts";
 import { settingsHandlers } from "./settingsHandlers.ts";
@@ -158,24 +160,24 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
       withTrial(routeId, trialId, (_session, kept) => ok({ rows: shownRows(kept) })),
     "layout.take": ({ routeId, trialId, poleIds }) =>
       withTrial(routeId, trialId, (session, kept) => told(routeId, takeTrial(session, kept, poleIds ?? null))),
-    "draw.sheets": ({ routeId, jobId, paper }) =>
+    "draw.sheets": ({ routeId, jobId, revisionId, sheets, paper }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
-          const drawn = await runJob(
-            "svg",
-            { route: session.route(), findings: session.findings(), paper: paper ?? null },
-            onProgress,
-            signal,
+          const state = drawnState(session, revisionId ?? null);
+          if (!state.ok) return state;
+          return ok(
+            await runJob("svg", { ...state.value, only: sheets ?? null, paper: paper ?? null }, onProgress, signal),
           );
-          return ok(drawn);
         }),
       ),
-    "draw.pdf": ({ routeId, jobId, sheets, paper }) =>
+    "draw.pdf": ({ routeId, jobId, revisionId, sheets, paper }) =>
       withRoute(routeId, (session) =>
         asJob(jobId, async (signal, onProgress) => {
+          const state = drawnState(session, revisionId ?? null);
+          if (!state.ok) return state;
           const { pdf } = await runJob(
             "pdf",
-            { route: session.route(), findings: session.findings(), paper: paper ?? null, only: sheets ?? null },
+            { ...state.value, only: sheets ?? null, paper: paper ?? null },
             onProgress,
             signal,
           );
@@ -186,6 +188,7 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
     ...fileService.handlers,
     ...machineHandlers(files?.configFolder ?? null),
     ...historyHandlers({ withRoute }),
+    ...revisionHandlers({ withRoute }),
     ...wayHandlers({ withRoute, configFolder: files?.configFolder ?? null }),
     ...settingsHandlers({ withRoute, told, configFolder: files?.configFolder ?? null }),
     "job.cancel": ({ jobId }) => {

@@ -8,11 +8,12 @@ import type { Route } from "../../core/model/route.ts";
 import type { LimitedWatch } from "../../core/placement/limitedWatch.ts";
 import type { LayoutFigures } from "../../core/plant/layoutCompare.ts";
 import { openPlant } from "../../core/plant/plant.ts";
-import type { Finding } from "../../core/rules/finding.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
-import type { PaperName } from "../../core/sheets/paper.ts";
+import type { Revised } from "../../core/sheets/revised/revised.ts";
+import { standingOf } from "../../core/sheets/revised/standing.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
+import { type DrawnState, routeBefore, type Wanted } from "./drawnState.ts";
 import { type LimitWishes, placementWatch } from "./placementWatch.ts";
 import { writePdf } from "./writePdf.ts";
 
@@ -38,27 +39,20 @@ type Jobs = {
     };
     readonly gives: Result<Trial>;
   };
-  readonly svg: { readonly takes: DrawInput; readonly gives: Reply<"draw.sheets"> };
+  readonly svg: { readonly takes: DrawnState & Chosen; readonly gives: Reply<"draw.sheets"> };
   readonly pdf: {
-    readonly takes: DrawInput & Chosen;
+    readonly takes: DrawnState & Chosen;
     readonly gives: { readonly pdf: Uint8Array; readonly sheetCount: number };
   };
   /** A file for each sheet. */
   readonly files: {
-    readonly takes: DrawInput & Chosen & { readonly format: SheetFormat };
+    readonly takes: DrawnState & Chosen & { readonly format: SheetFormat };
     readonly gives: readonly { readonly name: string; readonly text: string }[];
   };
 };
 export type JobName = keyof Jobs;
 export type SheetFormat = "svg" | "dxf";
-/** Numbers or kinds of the sheets wanted; null takes the whole set. */
-type Chosen = { readonly only: readonly string[] | null };
-type DrawInput = {
-  readonly route: Route;
-  readonly findings: readonly Finding[];
-  /** What it is drawn on; null takes the usual paper. */
-  readonly paper: PaperName | null;
-};
+type Chosen = Pick<Wanted, "only" | "paper">;
 
 /** Jobs that, when they are stopped, end with the best they have. */
 export const keepsItsBest: readonly JobName[] = ["layout", "trial"];
@@ -92,25 +86,24 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
       layout: laid.value,
     });
   },
-  async svg({ route, findings, paper }, onProgress) {
-    onProgress({ doneCount: 0, totalCount: 1, words: "Composing sheets" });
-    const { sheets } = composeSet(openPlant(route), findings, onPaper(paper));
-    const latest = [...route.revision.values()].sort((a, b) => (a.dateIso < b.dateIso ? -1 : 1)).at(-1);
+  async svg({ only, paper, ...state }, onProgress) {
+    const revised = revisedOf(state);
+    const { sheets } = composedSet(state, revised, { only, paper }, onProgress);
     return {
-      revision: latest?.letter ?? "",
+      revision: standingOf(openPlant(state.route), revised, false).text,
       sheets: sheets.map(({ marks, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
     };
   },
-  async pdf({ route, findings, paper, only }, onProgress, { signal }) {
-    const set = partOf(composeSet(openPlant(route), findings, onPaper(paper)), only);
+  async pdf({ only, paper, ...state }, onProgress, { signal }) {
+    const set = composedSet(state, revisedOf(state), { only, paper }, onProgress);
     const pdf = await writePdf(set, {
       signal,
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
     });
     return { pdf, sheetCount: set.sheets.length };
   },
-  async files({ route, findings, paper, only, format }) {
-    const { sheets } = partOf(composeSet(openPlant(route), findings, onPaper(paper)), only);
+  async files({ only, paper, format, ...state }, onProgress) {
+    const { sheets } = composedSet(state, revisedOf(state), { only, paper }, onProgress);
     const write = format === "svg" ? writeSvg : writeSheetDxf;
     return sheets.map((sheet) => ({
       name: `${sheet.number.padStart(3, "0")}-${sheet.kind}.${format}`,
@@ -119,17 +112,20 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
   },
 };
 
-function onPaper(paper: PaperName | null): { readonly paper?: PaperName } {
-  return paper === null ? {} : { paper };
+/** The drawing set of a state of the route, or some of its sheets, with what changed since the revision before it. */
+function composedSet(
+  { route, findings }: DrawnState,
+  revised: Revised,
+  { only, paper }: Chosen,
+  onProgress: (progress: Progress) => void,
+): DrawingSet {
+  const onSheet = (doneCount: number, totalCount: number): void =>
+    onProgress({ doneCount, totalCount, words: "Composing sheets" });
+  return composeSet(openPlant(route), findings, { revised, only, onSheet, ...(paper === null ? {} : { paper }) });
 }
 
-/** Some sheets of a set, as they stand in it: numbers stay, and links lead only to sheets that are there. */
-function partOf(set: DrawingSet, only: Chosen["only"]): DrawingSet {
-  if (only === null) return set;
-  const kept = set.sheets.filter((one) => only.includes(one.number) || only.includes(one.kind));
-  const numbers = new Set(kept.map((one) => one.number));
-  const sheets = kept.map((one) => ({ ...one, links: one.links.filter((link) => numbers.has(link.to)) }));
-  return { ...set, sheets };
+function revisedOf({ route, revisionId, since }: DrawnState): Revised {
+  return { revisionId, since: since && { ...since, before: openPlant(routeBefore(route, since.rows)) } };
 }
 
 /** The cheapest layout found under a watch. */

@@ -90,7 +90,7 @@ async function start(named: string | undefined, endsAfterFiles: boolean): Promis
   const opened = await openOrMake(named);
   if (!opened.ok) return tell(opened.fault);
   const session = opened.value;
-  const drawn = await drawPdf(session, runJob, { only: null, paper: null }, null);
+  const drawn = await drawPdf(session, runJob, { only: null, paper: null, letter: null }, null);
   if (!drawn.ok) {
     session.close();
     return tell(drawn.fault);

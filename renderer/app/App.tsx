@@ -16,6 +16,7 @@ import { AlertStrip } from "../panels/faults/AlertStrip.tsx";
 import { HistoryPanel } from "../panels/history/HistoryPanel.tsx";
 import { ImportPanel } from "../panels/import/ImportPanel.tsx";
 import { JobStrip } from "../panels/JobStrip.tsx";
+import { RevisionsPanel } from "../panels/revisions/RevisionsPanel.tsx";
 import { SheetsPanel } from "../panels/SheetsPanel.tsx";
 import { SidePanel } from "../panels/SidePanel.tsx";
 import { emptyWords } from "../panels/words.ts";
@@ -76,14 +77,23 @@ function Room() {
   return <OpenRoom open={open} />;
 }
 
+/** What stands at the side: one panel at a time. */
+function SideRoom({ open }: { readonly open: OpenRoute }) {
+  const isHistoryOpen = useView((state) => state.isHistoryOpen);
+  const isLayoutOpen = useView((state) => state.isLayoutOpen);
+  const isRevisionsOpen = useView((state) => state.isRevisionsOpen);
+  if (isRevisionsOpen) return <RevisionsPanel key={open.routeId} open={open} />;
+  if (isLayoutOpen) return <LayoutPanel open={open} />;
+  return isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />;
+}
+
 function OpenRoom({ open }: { readonly open: OpenRoute }) {
   const sheets = useView((state) => state.sheets);
   const isSettingsOpen = useView((state) => state.isSettingsOpen);
   const isSideOpen = useView((state) => state.isSideOpen);
   const isImportOpen = useView((state) => state.isImportOpen);
   const isFindingsOpen = useView((state) => state.isFindingsOpen);
-  const isHistoryOpen = useView((state) => state.isHistoryOpen);
-  const isLayoutOpen = useView((state) => state.isLayoutOpen);
+  const isRevisionsOpen = useView((state) => state.isRevisionsOpen);
   const isWhatIfOpen = useView((state) => state.isWhatIfOpen);
   const areCopiesOpen = useView((state) => state.areCopiesOpen);
   const isAdding = useView((state) => state.adding !== null);
@@ -96,7 +106,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
             <ProfileSplit open={open}>
               <div className="stage">
                 {isSettingsOpen && <SettingsRoom open={open} />}
-                {!isSettingsOpen && (sheets ? <SheetsPanel sheets={sheets} /> : <Diagram open={open} />)}
+                {!isSettingsOpen && (sheets ? <SheetsPanel open={open} sheets={sheets} /> : <Diagram open={open} />)}
                 <Guide />
                 <PinnedExplanations />
                 {isEmpty && !isImportOpen && !sheets && !isAdding && (
@@ -118,13 +128,17 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
       {isWhatIfOpen && !isImportOpen && !areCopiesOpen && !sheets && !isSettingsOpen && (
         <WhatIfPanel key={open.routeId} open={open} />
       )}
-      {!isImportOpen && !areCopiesOpen && !isWhatIfOpen && isSideOpen && !sheets && !isSettingsOpen && (
-        <>
-          <Divider edge="side" />
-          {isLayoutOpen && <LayoutPanel open={open} />}
-          {!isLayoutOpen && (isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />)}
-        </>
-      )}
+      {!isImportOpen &&
+        !areCopiesOpen &&
+        !isWhatIfOpen &&
+        isSideOpen &&
+        (!sheets || isRevisionsOpen) &&
+        !isSettingsOpen && (
+          <>
+            <Divider edge="side" />
+            <SideRoom open={open} />
+          </>
+        )}
     </main>
   );
 }

@@ -10,6 +10,7 @@ import { historyActions } from "./actions/historyActions.ts";
 import { layoutActions } from "./actions/layoutActions.ts";
 import { pinActions } from "./actions/pinActions.ts";
 import { profileActions } from "./actions/profileActions.ts";
+import { revisionActions } from "./actions/revisionActions.ts";
 import { settingsActions } from "./actions/settingsActions.ts";
 import { straightActions } from "./actions/straightActions.ts";
 import { tableActions } from "./actions/tableActions.ts";
@@ -25,6 +26,7 @@ export const actions: readonly Action[] = [
   ...fileActions,
   ...editActions,
   ...historyActions,
+  ...revisionActions,
   ...workActions,
   ...layoutActions,
   ...viewActions,

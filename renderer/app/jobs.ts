@@ -17,7 +17,7 @@ export async function layOut(session: Session): Promise<void> {
   const reply = await follow(session, actionWords.layOut, ask, words.keepBest);
   if (!reply) return;
   await showEdit(session, reply.edit);
-  session.view.setState({ isLayoutOpen: true, isHistoryOpen: false, isSideOpen: true });
+  session.view.setState({ isLayoutOpen: true, isHistoryOpen: false, isRevisionsOpen: false, isSideOpen: true });
   const { unserved, cost, costBound, ended } = reply;
   const gap = costBound === null ? words.gapUnknown : gapText(cost, costBound);
   tell(session, words.laidOut(unserved.length, gap, ended === "stopped"));
@@ -50,14 +50,17 @@ export async function takeTrial(
 }
 
 /**
- * Draws the set and hands the PDF to the person as a download.
+ * Draws the set, that of the revision on preview where one is shown, and hands the PDF to the person as a download.
  *
  * @param sheets  numbers of the sheets wanted; null draws the whole set
  */
 export async function drawSet(session: Session, sheets: readonly string[] | null = null): Promise<void> {
   const { routeId } = openRouteOf(session);
+  const { sheets: shown, sheetsOf } = session.view.getState();
+  const revisionId = shown === null ? null : (sheetsOf?.revisionId ?? null);
+  const drawn = { ...(sheets === null ? {} : { sheets }), ...(revisionId === null ? {} : { revisionId }) };
   const reply = await follow(session, actionWords.drawSet, (jobId) =>
-    session.host.call("draw.pdf", { routeId, jobId, ...(sheets === null ? {} : { sheets }) }),
+    session.host.call("draw.pdf", { routeId, jobId, ...drawn }),
   );
   if (!reply) return;
   if (window.strandwrightDesktop) {
@@ -74,13 +77,29 @@ export async function drawSet(session: Session, sheets: readonly string[] | null
   tell(session, words.setSaved(reply.fileName));
 }
 
-/** Shows the sheets as they will print, in place of the diagram. */
-export async function previewSheets(session: Session): Promise<void> {
-  const { routeId } = openRouteOf(session);
+/**
+ * Shows the sheets as they will print, in place of the diagram.
+ *
+ * @param revisionId  the revision shown as it was issued; null shows the route as it stands
+ * @param only  numbers, kinds or keys of the sheets; null shows the whole set
+ */
+export async function previewSheets(
+  session: Session,
+  revisionId: string | null = null,
+  only: readonly string[] | null = null,
+): Promise<void> {
+  const { routeId, route } = openRouteOf(session);
+  const asked = { ...(revisionId === null ? {} : { revisionId }), ...(only === null ? {} : { sheets: only }) };
   const reply = await follow(session, actionWords.previewSheets, (jobId) =>
-    session.host.call("draw.sheets", { routeId, jobId }),
+    session.host.call("draw.sheets", { routeId, jobId, ...asked }),
   );
-  if (reply) session.view.setState({ sheets: reply.sheets, sheetsRevision: reply.revision, isSettingsOpen: false });
+  if (!reply) return;
+  const { sheets, revision } = reply;
+  session.view.setState({
+    sheets,
+    sheetsOf: { route, revision, revisionId, isWhole: only === null },
+    isSettingsOpen: false,
+  });
 }
 
 /** Asks the host to stop the work under way: a layout keeps the best so far, all else leaves the file as it was. */

@@ -14,6 +14,7 @@ import "./panels.css";
 import "./findings.css";
 import "../explain/explain.css";
 import "../panels/fields/fields.css";
+import "../panels/revisions/revisions.css";
 import "./import.css";
 import "./sheets.css";
 import "./hands.css";

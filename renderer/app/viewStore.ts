@@ -2,6 +2,7 @@ import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Reply } from "../../core/contract/contract.ts";
 import type { FigureRef } from "../../core/explain/explanation.ts";
 import type { Fault } from "../../core/model/result.ts";
+import type { Route } from "../../core/model/route.ts";
 import type { Severity } from "../../core/rules/rule.ts";
 import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
 import type { DrawnAs } from "../canvas/places.ts";
@@ -35,6 +36,18 @@ type Job = {
 
 export type PreviewSheet = Reply<"draw.sheets">["sheets"][number];
 
+/** What sheets on preview were drawn from. */
+type SheetsOf = {
+  /** The route as it stood then. */
+  readonly route: Route;
+  /** What the title blocks say of the revision. */
+  readonly revision: string;
+  /** The revision shown as it was issued; null where it is the route as it stood. */
+  readonly revisionId: string | null;
+  /** False where some sheets were asked for alone. */
+  readonly isWhole: boolean;
+};
+
 /** What the eye and hand are at; never part of the route, never in its history. */
 export type ViewState = FileView & {
   readonly viewport: Viewport;
@@ -46,14 +59,15 @@ export type ViewState = FileView & {
   readonly isImportOpen: boolean;
   /** Sheets on preview; null shows the diagram. */
   readonly sheets: readonly PreviewSheet[] | null;
-  /** Letter of the revision on preview; empty before the first. */
-  readonly sheetsRevision: string;
+  /** What the sheets on preview were drawn from; null before any were. */
+  readonly sheetsOf: SheetsOf | null;
   readonly isSettingsOpen: boolean;
   readonly sideWidthPx: number;
   readonly findingsHeightPx: number;
   readonly severitiesShown: readonly Severity[];
   readonly areWaivedShown: boolean;
   readonly isHistoryOpen: boolean;
+  readonly isRevisionsOpen: boolean;
   readonly isLayoutOpen: boolean;
   readonly isWhatIfOpen: boolean;
   /** A trial layout beside the present one on the diagram; null while none is shown. */
@@ -115,12 +129,13 @@ export function openViewStore(): ViewStore {
     hover: null,
     isImportOpen: false,
     sheets: null,
-    sheetsRevision: "",
+    sheetsOf: null,
     isSettingsOpen: false,
     ...plainPanels,
     severitiesShown: ["error", "warning", "note"],
     areWaivedShown: true,
     isHistoryOpen: false,
+    isRevisionsOpen: false,
     isLayoutOpen: false,
     isWhatIfOpen: false,
     trial: null,

@@ -15,6 +15,7 @@ const panels = [
   [".explanation", "numbers"],
   [".history", "history"],
   [".layout", "layout"],
+  [".revisions", "revisions"],
   [".side", "chosen"],
   ["[data-diagram]", "diagram"],
 ] as const;

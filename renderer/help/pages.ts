@@ -165,8 +165,19 @@ export const helpPages: readonly HelpPage[] = [
     about: "The drawing set as it will print",
     says: [
       "Preview shows the set as it will print: cover, strand plan, profiles, stringing tables, guys, the pole permit list, a sheet for each terminal, fiber charts, schedules, bill and findings.",
+      "Choose the sheets and have them drawn to a PDF or printed, each a page of its own at true size. O on the diagram shows the sheet of the chosen terminal alone.",
       "Draw the set gives one PDF. Paper is white whatever the colours of the screen, and every sign can be read in black and white.",
-      "Sheets say “not for construction” until a revision is issued and no error is open.",
+      "Sheets say “preliminary” until the revision they show is issued and approved, and “not for construction” while an error is open that nobody waived.",
+    ],
+  },
+  {
+    id: "revisions",
+    title: "Revisions",
+    about: "What was issued, what has changed since, who approved it",
+    says: [
+      "Issuing a revision freezes the drawings as they are under a letter. However the route is edited after, its sheets can be shown and drawn as they were.",
+      "What has changed since the last revision is listed in words; on the plan it stands in a cloud with a triangle that names the revision. What was changed and changed back is not told.",
+      "A revision is approved by name; one that must not be used any more is made void with a reason. Its letter is not given again.",
     ],
   },
   {

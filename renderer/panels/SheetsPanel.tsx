@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from "react";
+import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import type { PreviewSheet } from "../app/viewStore.ts";
+import { DrawnFrom } from "./sheets/DrawnFrom.tsx";
 import { DrawSome } from "./sheets/DrawSome.tsx";
 import { Paper } from "./sheets/Paper.tsx";
 import { words } from "./sheets/words.ts";
@@ -9,8 +11,8 @@ const zoomStep = 1.25;
 const mostZoom = 8;
 
 /** The drawing set as it will print: one sheet large, the list beside it. */
-export function SheetsPanel({ sheets }: { readonly sheets: readonly PreviewSheet[] }) {
-  const revision = useView((state) => state.sheetsRevision);
+export function SheetsPanel(props: { readonly open: OpenRoute; readonly sheets: readonly PreviewSheet[] }) {
+  const { open, sheets } = props;
   const [position, setPosition] = useState(0);
   const [zoom, setZoom] = useState(1);
   const { view } = useSession();
@@ -42,7 +44,7 @@ export function SheetsPanel({ sheets }: { readonly sheets: readonly PreviewSheet
         if (event.key === "0") setZoom(1);
       }}
     >
-      <Index sheets={sheets} position={position} revision={revision} onGo={go} />
+      <Index open={open} sheets={sheets} position={position} onGo={go} />
       <div className="sheet-side">
         <Paper sheet={sheet} zoom={zoom} onGo={(number) => go(sheets.findIndex((one) => one.number === number))} />
         <Turn position={position} count={sheets.length} zoom={zoom} onGo={go} onZoom={setZoom} />
@@ -53,12 +55,12 @@ export function SheetsPanel({ sheets }: { readonly sheets: readonly PreviewSheet
 }
 
 function Index(props: {
+  readonly open: OpenRoute;
   readonly sheets: readonly PreviewSheet[];
   readonly position: number;
-  readonly revision: string;
   readonly onGo: (position: number) => void;
 }) {
-  const { sheets, position, revision, onGo } = props;
+  const { open, sheets, position, onGo } = props;
   const { view } = useSession();
   const list = useRef<HTMLOListElement>(null);
   useEffect(() => {
@@ -69,7 +71,7 @@ function Index(props: {
       <button type="button" className="fix" onClick={() => view.setState({ sheets: null })}>
         {words.back}
       </button>
-      <p className="quiet">{words.revision(revision)}</p>
+      <DrawnFrom open={open} current={sheets[position]?.number ?? ""} />
       <ol ref={list}>
         {sheets.map((one, i) => (
           <li key={one.number}>

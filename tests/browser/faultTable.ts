@@ -31,6 +31,15 @@ const disk = (code: string): Tries =>
       throw Object.assign(new Error(code), { code });
     });
   };
+const issued = (session: Session, letter: string) =>
+  session.run("revision.issue", {
+    revisionId: `revision-${letter}`,
+    letter,
+    dateIso: "2026-03-02",
+    by: "Ann",
+    checkedBy: "",
+    reason: "For review",
+  });
 const hostOf = (session: Session) => {
   const host = openHost({ runJob: runJobHere, report: () => {} });
   return { host, routeId: host.add(session) };
@@ -195,6 +204,28 @@ export const faultTable: Readonly<Record<string, Tries>> = {
   *"bad-value"(session) {
     const { id } = first(session.route().pole);
     yield session.run("row.set", { table: "pole", id, values: { aboveGroundM: -30 } });
+  },
+  *"taken-letter"(session) {
+    yield issued(session, "D1");
+    yield issued(session, "D1");
+  },
+  *approved(session) {
+    issued(session, "D2");
+    for (let time = 0; time < 2; time += 1)
+      yield session.run("revision.approve", { revisionId: "revision-D2", by: "Ann", dateIso: "2026-03-02" });
+  },
+  *void(session) {
+    issued(session, "D3");
+    const why = { revisionId: "revision-D3", by: "Ann", dateIso: "2026-03-02", reason: "Wrong pole list" };
+    for (let time = 0; time < 2; time += 1) yield session.run("revision.void", why);
+  },
+  *issued(session) {
+    issued(session, "D4");
+    yield session.run("row.remove", { table: "revision", id: "revision-D4" });
+  },
+  *"no-such-revision"(session) {
+    const { host, routeId } = hostOf(session);
+    yield host.call("revision.changes", { routeId, revisionId: "gone" });
   },
   *guarded(session) {
     const { id } = first(session.route().terminal);

@@ -71,6 +71,18 @@ export const views: readonly View[] = [
     },
   ],
   [
+    "the revisions with one asked for",
+    async ({ page, session }) => {
+      const why = { letter: "A", dateIso: "2026-03-02", by: "Ann", checkedBy: "", reason: "For review" };
+      session.run("revision.issue", { revisionId: "revision-A", ...why });
+      await page.reload();
+      await page.locator("canvas").first().waitFor();
+      await page.keyboard.press("Control+Shift+e");
+      await page.getByRole("button", { name: "Approve revision A" }).click();
+      await page.getByRole("form", { name: "Approve revision A" }).waitFor();
+    },
+  ],
+  [
     "the layout",
     async ({ page }) => {
       await page.keyboard.press("Control+l");

@@ -8,6 +8,7 @@ import type { Route } from "../../core/model/route.ts";
 import { type TableName, tableNames } from "../../core/model/tables.ts";
 import { bareTown, strungTown } from "../fixtures/layout/townRoute.ts";
 import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
+import { revisionOf } from "../fixtures/route/revisionRow.ts";
 
 const waiver = { ruleId: "spare-ports", subjects: "terminal-1", reason: "agreed", by: "Ann", atIso: "2030-01-01" };
 
@@ -45,7 +46,7 @@ function roundedOut(): Route {
   route = withRows(route, "wireSag", [
     { id: "sag-1", spanId: "span-2", owner: "Telephone", kind: "communication", sagM: 0.5 },
   ]);
-  route = withRows(route, "waiver", [{ id: "waiver-1", ...waiver }]);
+  route = withRows(route, "waiver", [{ id: "waiver-1", ...waiver }], "revision", [revisionOf("A", 1)]);
   return withRows(
     route,
     "livingUnit",
@@ -307,6 +308,8 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     checkedBy: word,
     reason: word,
   }),
+  "revision.approve": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag }),
+  "revision.void": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag, reason: tag }),
   "row.remove": fc
     .constantFrom(...tableNames)
     .chain((table) =>

@@ -3,7 +3,8 @@ import { fail, ok, type Result } from "../../../core/model/result.ts";
 import { sheetKinds } from "../../../core/sheets/book.ts";
 import { type PaperName, paperNames } from "../../../core/sheets/paper.ts";
 import { drawFiles } from "../../host/drawFiles.ts";
-import { type Drawn, drawPdf, type Wanted } from "../../host/drawPdf.ts";
+import type { Wanted } from "../../host/drawnState.ts";
+import { type Drawn, drawPdf } from "../../host/drawPdf.ts";
 import { drawWorksheets } from "../../host/drawWorksheets.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
 import type { Session } from "../../host/session.ts";
@@ -12,14 +13,14 @@ import { type Desk, readArguments, type Verb } from "../verb.ts";
 const shape = {
   name: "draw",
   usage:
-    "FILE.strand [--sheets KIND,NUMBER,...] [--paper SIZE] [--out FILE.pdf | --svg FOLDER | --dxf FOLDER] [--worksheet FIGURE ...]",
+    "FILE.strand [--revision LETTER] [--sheets KIND,NUMBER,...] [--paper SIZE] [--out FILE.pdf | --svg FOLDER | --dxf FOLDER] [--worksheet FIGURE ...]",
 };
 const kinds = sheetKinds.filter((one) => one !== "worksheet");
 
 /** Draws the construction set, or worksheets of figures, to one PDF, or its sheets to a file each. */
 export const drawVerb: Verb = {
   ...shape,
-  help: "Draws the construction set to one PDF, beside the route file unless told otherwise, or each sheet to a file of its own with --svg or --dxf. --sheets takes some of them, by kind or number; --paper is ANSI A to D or A4 to A1. With --worksheet it draws figures worked out instead: clearance:crossing-3:iced, or findings for those that findings compare.",
+  help: "Draws the construction set to one PDF, beside the route file unless told otherwise, or each sheet to a file of its own with --svg or --dxf. --sheets takes some of them, by kind or number; --paper is ANSI A to D or A4 to A1; --revision draws that revision as it was issued. With --worksheet it draws figures worked out instead: clearance:crossing-3:iced, or findings for those that findings compare.",
   async run(args, desk) {
     const read = readArguments(shape, args, ["a FILE"], {
       out: { type: "string" },
@@ -27,6 +28,7 @@ export const drawVerb: Verb = {
       dxf: { type: "string" },
       sheets: { type: "string" },
       paper: { type: "string" },
+      revision: { type: "string" },
       worksheet: { type: "string", multiple: true },
     });
     if (!read.ok) return read;
@@ -41,7 +43,8 @@ export const drawVerb: Verb = {
       return fail("bad-arguments", "A drawing goes to one place, worksheets to a PDF.", shape.name, mend);
     }
     return withRouteFile(positionals[0] ?? "", desk.stamp, async (session) => {
-      const drawn = await draw(session, desk, { only: only.value, paper: paper.value }, values);
+      const wanted = { only: only.value, paper: paper.value, letter: values.revision ?? null };
+      const drawn = await draw(session, desk, wanted, values);
       if (!drawn.ok) return drawn;
       const { path, sheetCount, byteCount } = drawn.value;
       return ok({

@@ -13,6 +13,7 @@ export const historyActions: readonly Action[] = [
       s.view.setState((state) => ({
         isHistoryOpen: !state.isHistoryOpen,
         isLayoutOpen: false,
+        isRevisionsOpen: false,
         isSideOpen: state.isHistoryOpen ? state.isSideOpen : true,
       })),
     place: "history",

@@ -14,6 +14,7 @@ export const layoutActions: readonly Action[] = [
       s.view.setState((state) => ({
         isLayoutOpen: !state.isLayoutOpen,
         isHistoryOpen: false,
+        isRevisionsOpen: false,
         isSideOpen: state.isLayoutOpen ? state.isSideOpen : true,
       })),
     place: "work",

@@ -93,6 +93,7 @@ export const actionWords = {
   closeSheets: "Close the sheets",
   previewSheets: "Preview sheets",
   drawSet: "Draw the set",
+  terminalSheet: "Show the sheet of the terminal",
   waitFor: (work: string): string => `Wait for "${work}" to end, or stop it.`,
   changeTheme: (theme: keyof typeof themes): string => `Change to ${themes[theme]}`,
   themeIs: (theme: keyof typeof themes): string => `The window has ${themes[theme]}.`,

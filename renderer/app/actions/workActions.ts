@@ -1,6 +1,8 @@
-import { FileDown, FileInput, Files, Waypoints } from "lucide-react";
+import { FileDown, FileInput, Files, FileText, Waypoints } from "lucide-react";
+import { terminalKey } from "../../../core/sheets/book.ts";
+import { oneTerminal } from "../../tools/oneTerminal.ts";
 import { drawSet, layOut, previewSheets } from "../jobs.ts";
-import { type Action, action, waiting, working } from "./action.ts";
+import { type Action, action, beyondDiagram, waiting, working } from "./action.ts";
 import { actionWords } from "./words.ts";
 
 /** The work on a route, in the order it is done. */
@@ -29,6 +31,13 @@ export const workActions: readonly Action[] = [
     run: (s) => (s.view.getState().sheets ? s.view.setState({ sheets: null }) : previewSheets(s)),
     place: "work",
     isWritten: true,
+  }),
+  action("terminalSheet", {
+    name: () => actionWords.terminalSheet,
+    keys: ["O"],
+    icon: FileText,
+    blocked: (s) => waiting(s) ?? beyondDiagram(s) ?? (oneTerminal(s) === null ? actionWords.oneTerminalFirst : null),
+    run: (s) => previewSheets(s, null, [terminalKey(oneTerminal(s) ?? "")]),
   }),
   action("draw", {
     name: () => actionWords.drawSet,

@@ -1,8 +1,9 @@
 import { useId, useState } from "react";
 import { sheetKinds } from "../../../core/sheets/book.ts";
 import { drawSet } from "../../app/jobs.ts";
-import { useSession } from "../../app/useSession.ts";
+import { useSession, useView } from "../../app/useSession.ts";
 import type { PreviewSheet } from "../../app/viewStore.ts";
+import { printSheets } from "./printSheets.ts";
 import { chosenSheets, type SheetChoice } from "./sheetChoice.ts";
 import { kindWords, words } from "./words.ts";
 
@@ -10,6 +11,7 @@ import { kindWords, words } from "./words.ts";
 export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; readonly current: string }) {
   const { sheets, current } = props;
   const session = useSession();
+  const isWhole = useView((state) => state.sheetsOf?.isWhole ?? true);
   const id = useId();
   const [which, setWhich] = useState("all");
   const [range, setRange] = useState("");
@@ -21,7 +23,7 @@ export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; read
       className="draw-some"
       onSubmit={(event) => {
         event.preventDefault();
-        if (chosen !== null) void drawSet(session, which === "all" ? null : chosen);
+        if (chosen !== null) void drawSet(session, which === "all" && isWhole ? null : chosen);
       }}
     >
       <label htmlFor={`${id}-which`}>{words.which}</label>
@@ -52,6 +54,14 @@ export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; read
       )}
       <button type="submit" className="fix" disabled={chosen === null}>
         {words.draw}
+      </button>
+      <button
+        type="button"
+        className="fix"
+        disabled={chosen === null}
+        onClick={() => void printSheets(sheets.filter((one) => chosen?.includes(one.number)))}
+      >
+        {words.print}
       </button>
     </form>
   );

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
+import type { Revision } from "../../../core/model/tables.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import type { DrawingSet, Sheet } from "../../../core/sheets/displayList.ts";
@@ -30,17 +31,16 @@ const sets = routes.map(([name, route]) => ({ name, set: composeSet(openPlant(ro
 const winding = composeSet(openPlant(windingRoute()), findings);
 
 const textsOf = (sheet: Sheet) => sheet.marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
+const emptySheet: Sheet = {
+  marks: [],
+  number: "",
+  title: "",
+  kind: "plan",
+  sizeMm: { width: 0, height: 0 },
+  links: [],
+};
 const sheetTexts = (set: DrawingSet, title: string) =>
-  textsOf(
-    set.sheets.find((one) => one.title.startsWith(title)) ?? {
-      marks: [],
-      number: "",
-      title: "",
-      kind: "plan",
-      sizeMm: { width: 0, height: 0 },
-      links: [],
-    },
-  );
+  textsOf(set.sheets.find((one) => one.title.startsWith(title)) ?? emptySheet);
 
 describe("a drawing set", () => {
   it.each(sets)("lays no text over text on $name", ({ set }) => {
@@ -85,7 +85,7 @@ describe("a drawing set", () => {
 
   it("names the sheet that goes on at each match line", () => {
     const texts = sheetTexts(winding, "Strand plan, F1, 0+00");
-    expect(texts).toContain("continued on sheet 3");
+    expect(texts).toContain("continued on sheet 4");
     expect(texts).toContain("continued below");
     expect(texts).toContain("continued above");
   });
@@ -102,10 +102,26 @@ describe("a drawing set", () => {
   });
 
   it("says not for construction while an error is open, and not when it is waived", () => {
-    const marked = "NOT FOR CONSTRUCTION";
-    expect(winding.sheets.every((sheet) => textsOf(sheet).includes(marked))).toBe(true);
+    const across = "Not for construction";
+    const says = (sheet: Sheet) => textsOf(sheet).includes("PRELIMINARY · NOT FOR CONSTRUCTION");
+    expect(winding.sheets.every((sheet) => says(sheet) && textsOf(sheet).includes(across))).toBe(true);
     const waived = composeSet(openPlant(windingRoute()), [findingOf({ severity: "error", waiverId: "waiver-1" })]);
-    expect(waived.sheets.some((sheet) => textsOf(sheet).includes(marked))).toBe(false);
+    expect(waived.sheets.some((sheet) => says(sheet) || textsOf(sheet).includes(across))).toBe(false);
+  });
+
+  it("is preliminary until the revision it shows is approved, and void once that is made void", () => {
+    const stamps = (wishes: Partial<Revision>) => {
+      const set = composeSet(openPlant(changed(windingRoute(), "revision", "revision-B", wishes)), []);
+      return set.sheets.map((sheet) =>
+        sheet.marks.flatMap((mark) => (mark.layer === "watermark" && mark.kind === "text" ? [mark.text] : [])),
+      );
+    };
+    expect(new Set(stamps({}).flat())).toEqual(new Set(["Preliminary"]));
+    expect(stamps({ approvedBy: "L. Brandt", approvedIso: "2026-04-18" }).flat()).toEqual([]);
+    expect(
+      new Set(stamps({ voidedBy: "L. Brandt", voidedIso: "2026-04-18", voidReason: "Wrong list" }).flat()),
+    ).toEqual(new Set(["Void"]));
+    expect(textsOf(composeSet(openPlant(smallRoute()), []).sheets[0] ?? emptySheet)).toContain("Not issued");
   });
 
   it("prints a limit from memory as unverified", () => {

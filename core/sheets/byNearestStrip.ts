@@ -1,15 +1,15 @@
-import { planeDistanceM } from "../plant/geometry.ts";
+import { type Point, planeDistanceM } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import type { NumberedFinding } from "./book.ts";
 import { alongStep } from "./stripStep.ts";
 import type { Strip } from "./strips.ts";
 
-/** Each finding with the strip whose line is nearest to it. */
-export function findingsByStrip(
+/** Each thing that has a place with the strip whose line is nearest to it, by the strip's key. */
+export function byNearestStrip<T>(
   plant: Plant,
   cut: readonly Strip[],
-  findings: readonly NumberedFinding[],
-): ReadonlyMap<string, readonly NumberedFinding[]> {
+  things: readonly T[],
+  placeOf: (one: T) => Point | null,
+): ReadonlyMap<string, readonly T[]> {
   const points = cut.flatMap((strip) =>
     strip.steps.flatMap((step) =>
       [0, 0.25, 0.5, 0.75, 1]
@@ -17,9 +17,9 @@ export function findingsByStrip(
         .map((frac) => ({ key: strip.key, at: alongStep(plant, step, frac) })),
     ),
   );
-  const byStrip = new Map<string, NumberedFinding[]>();
-  for (const one of findings) {
-    const { at } = one.finding;
+  const byStrip = new Map<string, T[]>();
+  for (const one of things) {
+    const at = placeOf(one);
     if (!at) continue;
     let nearest: { key: string; farM: number } | null = null;
     for (const point of points) {

@@ -1,0 +1,116 @@
+import { applyChange, invert } from "../../core/edits/change.ts";
+import { fail, ok, type Result } from "../../core/model/result.ts";
+import type { Route } from "../../core/model/route.ts";
+import type { RowChange } from "../../core/model/rowChange.ts";
+import type { Revision } from "../../core/model/tables.ts";
+import { openPlant } from "../../core/plant/plant.ts";
+import { openChecker } from "../../core/rules/checker.ts";
+import type { Finding } from "../../core/rules/finding.ts";
+import type { PaperName } from "../../core/sheets/paper.ts";
+import { editedSince, routeAtRevision } from "../../db/revisions.ts";
+import type { Session } from "./session.ts";
+
+/** A state of the route to be drawn: its rows and findings, and how it stands to the revisions issued. */
+export type DrawnState = {
+  readonly route: Route;
+  readonly findings: readonly Finding[];
+  /** The issued revision it is; null where it is none, or was edited since. */
+  readonly revisionId: string | null;
+  /** What was edited since the revision before it; null where there is none before. */
+  readonly since: { readonly letter: string; readonly rows: readonly RowChange[] } | null;
+};
+
+/** The route as it stands now, or as it was when a revision was issued. Faults: no-such-revision, damaged. */
+export function drawnState(session: Session, revisionId: string | null): Result<DrawnState> {
+  if (revisionId === null) return presentState(session);
+  const revision = session.route().revision.get(revisionId);
+  return revision ? frozenState(session, revision) : noSuchRevision(session, revisionId);
+}
+
+/** Which sheets are wanted, of which state of the route. */
+export type Wanted = {
+  /** Kinds, numbers or keys of the sheets; null takes the whole set. */
+  readonly only: readonly string[] | null;
+  /** What they are drawn on; null takes the usual paper. */
+  readonly paper: PaperName | null;
+  /** Letter of a revision, to have it as it was issued; null takes the route as it stands. */
+  readonly letter: string | null;
+};
+
+/** The state of the route that is wanted, and its sheets. Faults: no-such-revision, damaged. */
+export function wantedState(
+  session: Session,
+  { letter, ...chosen }: Wanted,
+): Result<DrawnState & Omit<Wanted, "letter">> {
+  const revision = letter === null ? ok(null) : revisionOfLetter(session, letter);
+  if (!revision.ok) return revision;
+  const state = drawnState(session, revision.value?.id ?? null);
+  return state.ok ? ok({ ...state.value, ...chosen }) : state;
+}
+
+/** The revision of a letter, in capitals or not. Faults: no-such-revision. */
+export function revisionOfLetter(session: Session, letter: string): Result<Revision> {
+  const found = issued(session).find((one) => one.letter.toLowerCase() === letter.trim().toLowerCase());
+  return found ? ok(found) : noSuchRevision(session, letter);
+}
+
+function presentState(session: Session): Result<DrawnState> {
+  const inUse = issued(session).filter((one) => one.voidedBy === "");
+  const [last, former] = [inUse.at(-1), inUse.at(-2)];
+  const state = { route: session.route(), findings: session.findings() };
+  if (!last) return ok({ ...state, revisionId: null, since: null });
+  const edited = designSince(session, last.id, null);
+  if (!edited.ok) return edited;
+  if (edited.value.length > 0)
+    return ok({ ...state, revisionId: null, since: { letter: last.letter, rows: edited.value } });
+  return withFormer(session, { ...state, revisionId: last.id }, former, last);
+}
+
+/** The route as it was, with what has become of its revisions since: approved or void. */
+function frozenState(session: Session, revision: Revision): Result<DrawnState> {
+  const then = routeAtRevision(session.file.db, session.route(), revision.id);
+  if (!then.ok) return then;
+  const known = issued(session).filter((one) => one.number <= revision.number);
+  const route = { ...then.value, revision: new Map(known.map((one) => [one.id, one])) };
+  const former = known.filter((one) => one.voidedBy === "" && one.number < revision.number).at(-1);
+  const findings = openChecker(openPlant(route)).findings();
+  return withFormer(session, { route, findings, revisionId: revision.id }, former, revision);
+}
+
+function withFormer(
+  session: Session,
+  state: Omit<DrawnState, "since">,
+  former: Revision | undefined,
+  revision: Revision,
+): Result<DrawnState> {
+  if (!former) return ok({ ...state, since: null });
+  const edited = designSince(session, former.id, revision.id);
+  return edited.ok ? ok({ ...state, since: { letter: former.letter, rows: edited.value } }) : edited;
+}
+
+/** What was edited of the design itself: issuing, approving and making void leave it as it is. */
+function designSince(session: Session, fromId: string, untilId: string | null): Result<RowChange[]> {
+  const edited = editedSince(session.file.db, fromId, untilId);
+  return edited.ok ? ok(edited.value.filter(({ table }) => table !== "revision")) : edited;
+}
+
+function issued(session: Session): Revision[] {
+  return [...session.route().revision.values()].sort((a, b) => a.number - b.number);
+}
+
+function noSuchRevision(session: Session, asked: string): Result<never> {
+  const letters = issued(session).map((one) => one.letter);
+  const mend = letters.length === 0 ? "Issue one first." : `Choose one of ${letters.join(", ")}.`;
+  return fail("no-such-revision", "No revision of that letter was issued.", asked, mend);
+}
+
+/**
+ * The route before what was edited since a revision.
+ *
+ * @throws Error where those edits did not lead to this route
+ */
+export function routeBefore(route: Route, rows: readonly RowChange[]): Route {
+  const before = applyChange(route, invert({ label: "", author: "", atIso: "", rows }));
+  if (!before.ok) throw new Error(`the edits did not lead to this route: ${before.fault.where}`);
+  return before.value;
+}

@@ -1,0 +1,57 @@
+import { useId } from "react";
+import { previewSheets } from "../../app/jobs.ts";
+import type { OpenRoute } from "../../app/routeStore.ts";
+import { useSession, useView } from "../../app/useSession.ts";
+import { words } from "./words.ts";
+
+/** Which state of the route the sheets show, and the way to another; says so where the route was edited since. */
+export function DrawnFrom(props: {
+  readonly open: OpenRoute;
+  /** Number of the sheet shown, which stays in view. */
+  readonly current: string;
+}) {
+  const { open, current } = props;
+  const session = useSession();
+  const id = useId();
+  const sheetsOf = useView((state) => state.sheetsOf);
+  const isBusy = useView((state) => state.job !== null);
+  if (!sheetsOf) return null;
+  const { route, revision, revisionId, isWhole } = sheetsOf;
+  const revisions = [...open.route.revision.values()].sort((a, b) => b.number - a.number);
+  const isStale = revisionId === null && route !== open.route;
+  const drawAnew = async (): Promise<void> => {
+    await previewSheets(session, revisionId);
+    session.view.setState({ sheetWanted: current });
+  };
+  const button = (name: string) => (
+    <button type="button" className="fix" disabled={isBusy} onClick={() => void drawAnew()}>
+      {name}
+    </button>
+  );
+  return (
+    <div className="drawn-from">
+      {revisions.length > 0 && isWhole && (
+        <>
+          <label htmlFor={`${id}-state`}>{words.state}</label>
+          <select
+            id={`${id}-state`}
+            value={revisionId ?? ""}
+            disabled={isBusy}
+            onChange={(event) => void previewSheets(session, event.target.value === "" ? null : event.target.value)}
+          >
+            <option value="">{words.asItStands}</option>
+            {revisions.map((one) => (
+              <option key={one.id} value={one.id}>
+                {words.issued(one.letter, one.dateIso)}
+              </option>
+            ))}
+          </select>
+        </>
+      )}
+      <p className="quiet">{revision}</p>
+      {isStale && <p role="status">{words.stale}</p>}
+      {isStale && button(words.again)}
+      {!isWhole && !isStale && button(words.whole)}
+    </div>
+  );
+}
