@@ -196,7 +196,7 @@ const entries: readonly Entry[] = [
     ],
   },
   {
-    text: "Changed since the revision before; in which one",
+    text: "Changed in revision B, since the one before",
     draw: ([x, y]) => [
       ...cloud({ left: x - 8.2, right: x + 0.6, bottom: y - 1.5, top: y + 1.5 }),
       ...revisionTriangle([x + 5.4, y], "B"),

@@ -26,8 +26,8 @@ const changeColumns: readonly Column[] = [
 ];
 const gapMm = 7;
 const gutterMm = 10;
-/** Narrowest column of changes, mm. */
-const columnMm = 150;
+/** Least width of a column of changes, mm. */
+const changesMm = 150;
 
 type Changes = {
   /** Letter of the revision they are told against; null where there is none before. */
@@ -44,13 +44,13 @@ export function revisionDrafts(plant: Plant, { drawing }: Paper, changes: Change
   const listed = revisions.slice(-mostListed);
   const listMm = tableMm(listed.length) + gapMm + 4.4;
   const below: PaperBox = { ...drawing, top: drawing.top - listMm };
-  const under = tableUnderHead(below);
-  const boxes = columnBoxes(under, Math.min(2, columnsAbreast(under, columnMm, gutterMm)), gutterMm);
+  const changesBox = tableUnderHead(below);
+  const boxes = columnBoxes(changesBox, columnsAbreast(changesBox, changesMm, gutterMm), gutterMm);
   const rows = changeRows(changes);
   const pages = pageRows(
     changeColumns,
     rows.map((one) => one.row),
-    boxes[0] ?? under,
+    boxes[0] ?? below,
   );
   const sheetCount = Math.max(1, Math.ceil(pages.length / boxes.length));
   const lineOf = new Map(rows.map(({ row, line }) => [row, line]));
