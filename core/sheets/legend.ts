@@ -7,6 +7,7 @@ import type { PaperBox } from "./paper.ts";
 import { closedPoleStroke, nailSymbol } from "./pinSymbols.ts";
 import { cloud, revisionTriangle } from "./revised/cloud.ts";
 import {
+  bondSymbol,
   closureSymbol,
   coilSymbol,
   findingSymbol,
@@ -116,6 +117,17 @@ const entries: readonly Entry[] = [
     draw: (at) => [...poleSymbol(at, 0), closedPoleStroke(at)],
   },
   { text: "Guy with its anchor, and its lead", draw: ([x, y]) => guySymbol([x - 7, y], [x + 6, y]) },
+  {
+    text: "Bond of the strand to the pole's ground",
+    draw: ([x, y]) => [
+      ...poleSymbol([x - 3, y + 1], 0),
+      stroke("poles", "fine", [
+        [x - 1.7, y + 0.6],
+        [x + 2, y - 0.4],
+      ]),
+      ...bondSymbol([x + 2, y - 1.3]),
+    ],
+  },
   {
     text: "Strand, with two cables lashed to it",
     draw: ([x, y]) => [

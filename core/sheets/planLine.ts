@@ -1,8 +1,10 @@
 import { cablesInSpan } from "../plant/cablePath.ts";
+import { carriesStrand } from "../plant/separation.ts";
+import { strandAtPole } from "../plant/strandHeight.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm, roundCandidates } from "./labels.ts";
-import { stroke } from "./marks.ts";
+import { smallMm, stroke } from "./marks.ts";
 import { closedPoleStroke } from "./pinSymbols.ts";
 import { blockSquare, type PlanDesk, readableRad, shifted } from "./planDesk.ts";
 import { poleRingMm, poleSymbol } from "./symbols.ts";
@@ -59,9 +61,13 @@ export function drawPoles(desk: PlanDesk): void {
       ...(pole.poleClass === "" ? [] : [`class ${pole.poleClass}`]),
       ...(pole.aboveGroundM === null ? [] : [formatLength(pole.aboveGroundM, system, "span")]),
     ];
+    const ours = carriesStrand(plant, poleId)
+      ? [`ours at ${formatLength(strandAtPole(plant, poleId).heightM, system, "height")}`]
+      : [];
     const lines: LabelLine[] = [
       { text: pole.tag, face: "narrowBold", heightMm: 2.4 },
-      ...(facts.length === 0 ? [] : [{ text: facts.join(", "), face: "narrow" as const, heightMm: 2 }]),
+      ...(facts.length === 0 ? [] : [{ text: facts.join(", "), face: "narrow" as const, heightMm: smallMm }]),
+      ...ours.map((text) => ({ text, face: "narrow" as const, heightMm: smallMm })),
     ];
     const size = labelSizeMm(lines);
     desk.label(1, lines, at, roundCandidates(at, size.width, size.height, 3.4));

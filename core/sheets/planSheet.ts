@@ -7,7 +7,9 @@ import { rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import type { Paper, PaperBox } from "./paper.ts";
 import { drawGroundNotes, drawGuys, drawStructures } from "./planBeside.ts";
+import { drawBonds } from "./planBonds.ts";
 import { drawBranches } from "./planBranches.ts";
+import { drawCallOut } from "./planCallOut.ts";
 import { drawCrossings } from "./planCrossings.ts";
 import { openPlanDesk, type PlanDesk } from "./planDesk.ts";
 import { drawFindings } from "./planFindings.ts";
@@ -33,6 +35,8 @@ export type StripContext = {
   /** What changed since the revision before, by the key of the strip nearest to it, and the letter its clouds are marked with. */
   readonly changed: ReadonlyMap<string, readonly PlacedChange[]>;
   readonly cloudLetter: string;
+  /** Poles where the strand is bonded. */
+  readonly bonded: ReadonlySet<string>;
   /** Key of the strip that shows a span. */
   readonly stripOfSpan: ReadonlyMap<string, string>;
   /** Key of the profile that shows a span. */
@@ -105,6 +109,7 @@ function drawStrip(
   drawGuys(desk);
   drawStructures(desk);
   drawHung(desk, book, links);
+  drawBonds(desk, context.bonded);
   drawBranches(desk, context.stripOfSpan, book);
   drawUnits(desk);
   drawCrossings(desk);
@@ -112,6 +117,7 @@ function drawStrip(
   drawSpanLengths(desk);
   drawClouds(desk, context.changed.get(strip.key) ?? [], context.cloudLetter);
   desk.drawWaitingLabels();
+  drawCallOut(desk);
   drawFindings(desk, context.byStrip.get(strip.key) ?? []);
   return desk;
 }

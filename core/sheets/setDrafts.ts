@@ -14,6 +14,7 @@ import { findingDrafts } from "./findingsSheet.ts";
 import { guyDrafts } from "./guySheet.ts";
 import type { Paper } from "./paper.ts";
 import { permitDrafts } from "./permitSheet.ts";
+import { bondedPoles } from "./planBonds.ts";
 import { planRows } from "./planRows.ts";
 import { planDraft, type StripContext, stripBoxOf } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
@@ -86,9 +87,10 @@ function planDrafts(
   const profileOfSpan = new Map(
     profiles.flatMap((row) => row.steps.map((step) => [step.span.spanId, row.key] as const)),
   );
+  const bonded = bondedPoles(plant);
   const byStrip = byNearestStrip(plant, cut, openFindings, (one) => one.finding.at);
   return planRows(cut, stripBoxOf(paper)).map((rows) =>
-    planDraft(plant, paper, rows, { byStrip, stripOfSpan, profileOfSpan, ...clouds }),
+    planDraft(plant, paper, rows, { byStrip, stripOfSpan, profileOfSpan, bonded, ...clouds }),
   );
 }
 

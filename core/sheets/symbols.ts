@@ -109,6 +109,20 @@ export function coilSymbol(centre: PaperPoint): readonly Mark[] {
   return [stroke("slack", "thin", points)];
 }
 
+/** Size of the sign of a bond, mm. */
+export const bondMm = { width: 2.8, height: 1.8 } as const;
+
+/** A bond to ground: three bars one under the other, shorter and shorter, by their middle. */
+export function bondSymbol([x, y]: PaperPoint): readonly Mark[] {
+  return [1, 0.62, 0.24].map((part, index) => {
+    const at = y + bondMm.height / 2 - (index * bondMm.height) / 2;
+    return stroke("poles", "medium", [
+      [x - (part * bondMm.width) / 2, at],
+      [x + (part * bondMm.width) / 2, at],
+    ]);
+  });
+}
+
 export const closureSizeMm = { width: 7, height: 2.6 } as const;
 
 /** A closure: a bar with a stroke across it, by its centre. */
