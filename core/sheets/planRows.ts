@@ -22,9 +22,24 @@ export function planRows(cut: readonly Strip[], whole: PaperBox): readonly (read
   return sheets;
 }
 
-/** A strip moved up or down so that its content lies in the middle of a box. */
+/** White kept over and under a line whose houses reach farther than the box, mm. */
+const lineWhiteMm = 30;
+
+/**
+ * How far a strip is moved up so that its content lies in the middle of a box, mm; where that is higher than the box, only as far as the
+ * line itself stays in it.
+ */
+function upMm({ contentBounds, lineBounds }: Strip, box: PaperBox): number {
+  const middle = (box.bottom + box.top) / 2;
+  const centred = middle - (contentBounds[1] + contentBounds[3]) / 2;
+  const least = box.bottom + lineWhiteMm - lineBounds[1];
+  const most = box.top - lineWhiteMm - lineBounds[3];
+  return least > most ? middle - (lineBounds[1] + lineBounds[3]) / 2 : Math.min(most, Math.max(least, centred));
+}
+
+/** A strip moved up or down to its place in a box. */
 function rowOn(strip: Strip, box: PaperBox): PlanRow {
-  const up = (box.bottom + box.top) / 2 - (strip.contentBounds[1] + strip.contentBounds[3]) / 2;
+  const up = upMm(strip, box);
   const [x, y] = strip.view.paper;
   const moved = (bounds: Strip["lineBounds"]): Strip["lineBounds"] => [
     bounds[0],

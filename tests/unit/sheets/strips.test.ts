@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { paperOf } from "../../../core/sheets/paper.ts";
+import { planRows } from "../../../core/sheets/planRows.ts";
 import { stripBoxOf } from "../../../core/sheets/planSheet.ts";
 import { spanRuns } from "../../../core/sheets/spanRuns.ts";
 import { alongStep, shows } from "../../../core/sheets/stripStep.ts";
@@ -71,6 +72,18 @@ describe("cutting a route into strips", () => {
     const ground = toGround(strip.view, [100, 120]);
     expect(toPaper(strip.view, ground)[0]).toBeCloseTo(100, 9);
     expect(toPaper(strip.view, ground)[1]).toBeCloseTo(120, 9);
+  });
+
+  it("keeps the line on the sheet where all houses stand far off on one side of it", () => {
+    const route = smallRoute();
+    const far = [...route.livingUnit].map(([id, unit]) => [id, { ...unit, northM: unit.northM + 260 }] as const);
+    const farPlant = openPlant({ ...route, livingUnit: new Map(far) });
+    const rows = planRows(strips(farPlant, spanRuns(farPlant), stripBox), stripBox).flat();
+    for (const { strip, box } of rows) {
+      expect(strip.contentBounds[3] - strip.contentBounds[1]).toBeGreaterThan(box.top - box.bottom);
+      expect(strip.lineBounds[1]).toBeGreaterThan(box.bottom);
+      expect(strip.lineBounds[3]).toBeLessThan(box.top);
+    }
   });
 
   it("still walks the poles of a route that has no cable yet", () => {
