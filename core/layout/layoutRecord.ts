@@ -24,10 +24,20 @@ export function recordRowsOf(
 ): RowChange[] {
   const after = routeWith(route, rows);
   const left = unserved.map((one) => ({ id: one.livingUnitId, ...one }));
+  const present = [...route.layoutRecord.values()];
+  const record = came ? recordOf(after, came) : null;
+  // A search that starts from this very layout takes other steps to the same end: that is no news.
+  const isKnown = present.some((one) => isSameOutcome(one, record));
   return [
-    ...rowDifferences("layoutRecord", [...route.layoutRecord.values()], came ? [recordOf(after, came)] : []),
+    ...(isKnown ? [] : rowDifferences("layoutRecord", present, record ? [record] : [])),
     ...rowDifferences("unservedUnit", [...route.unservedUnit.values()], left),
   ];
+}
+
+/** Whether two records tell the same but for the steps it took. */
+function isSameOutcome(one: LayoutRecord, other: LayoutRecord | null): boolean {
+  const told = (record: LayoutRecord) => JSON.stringify({ ...record, stepCount: 0 });
+  return other !== null && told(one) === told(other);
 }
 
 function recordOf(
