@@ -1,6 +1,7 @@
 import { bandReachPx, bandWidthPx } from "./drawCrossings.ts";
 import { findingPoint } from "./drawFindings.ts";
 import { terminalOf } from "./drawHung.ts";
+import { nail, nailFeet } from "./drawPins.ts";
 import { dropLine } from "./dropLine.ts";
 import { findingMarks } from "./findingMarks.ts";
 import { coilPlacePx, terminalPlacePx } from "./hungPlace.ts";
@@ -11,7 +12,8 @@ import { at } from "./spanMarks.ts";
 import { screenX, screenY } from "./viewport.ts";
 
 /** Marks where symbols and lines stand, so that no lettering lies on them. */
-export function blockSymbols({ scene, view, level, findings, shown }: Picture, grid: LabelGrid): void {
+export function blockSymbols(picture: Picture, grid: LabelGrid): void {
+  const { scene, view, level, findings, shown } = picture;
   const { spans, poles } = scene;
   for (const i of spans.index.within(shown)) {
     const from = [screenX(view, at(spans.fromEastM, i)), screenY(view, at(spans.fromNorthM, i))] as const;
@@ -48,6 +50,10 @@ export function blockSymbols({ scene, view, level, findings, shown }: Picture, g
     const mark = scene.drops.marks[i];
     const line = mark && dropLine({ scene, view, level }, mark);
     if (line) grid.crossLine(...line);
+  }
+  for (const [x, y] of nailFeet(picture)) {
+    const heightPx = nail.shankPx + nail.headPx;
+    grid.block({ x, y: y - heightPx / 2, widthPx: nail.headPx * 2, heightPx, turnRad: 0 });
   }
   const house = housePx(view);
   for (const i of scene.houses.index.within(shown)) {

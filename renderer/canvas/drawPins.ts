@@ -5,17 +5,17 @@ import { at } from "./spanMarks.ts";
 import { screenX, screenY } from "./viewport.ts";
 
 /** A nail driven in from above: what is pinned stays. From the foot up, px. */
-const nail = { shankPx: 8, headPx: 2.6 } as const;
+export const nail = { shankPx: 8, headPx: 2.6 } as const;
 
 /** What people decided: a nail in each pinned terminal and living unit, a slash through each pole beside which nothing may hang. */
 export function drawPins(pen: Pen, picture: Picture): void {
   const { scene, level, ink, view, shown } = picture;
   if (level === "marks") return;
-  const { terminals, units, poles } = scene.pins;
+  const { poles } = scene.pins;
   pen.strokeStyle = ink.ink;
   pen.fillStyle = ink.ink;
   pen.lineWidth = 1.6;
-  const feet = [...(terminals.size > 0 ? terminalFeet(picture) : []), ...(units.size > 0 ? houseFeet(picture) : [])];
+  const feet = nailFeet(picture);
   pen.beginPath();
   for (const [x, y] of feet) {
     pen.moveTo(x, y);
@@ -44,13 +44,20 @@ export function drawPins(pen: Pen, picture: Picture): void {
 
 type Foot = readonly [x: number, y: number];
 
+/** Where nails stand on screen: beside pinned terminals, in the roofs of houses with a pinned drop. */
+export function nailFeet(picture: Picture): readonly Foot[] {
+  const { terminals, units } = picture.scene.pins;
+  return [...(terminals.size > 0 ? terminalFeet(picture) : []), ...(units.size > 0 ? houseFeet(picture) : [])];
+}
+
 function terminalFeet({ scene, view, shown }: Picture): Foot[] {
   return scene.terminals.index.within(shown).flatMap((i): Foot[] => {
     const mark = scene.terminals.marks[i];
     if (!mark || !scene.pins.terminals.has(mark.id)) return [];
     const place = terminalPlacePx(mark, view);
-    const half = place.widthPx / 2 + 4;
-    return [[place.x + Math.cos(place.turnRad) * half, place.y + Math.sin(place.turnRad) * half + 2]];
+    // the terminal's own coil hangs on the other side
+    const aside = -mark.away * (place.widthPx / 2 + 4);
+    return [[place.x + mark.frame.alongX * aside, place.y + mark.frame.alongY * aside + 2]];
   });
 }
 
