@@ -1,6 +1,6 @@
 import type { Revision, Settings } from "../model/tables.ts";
 import { sheetCaution } from "./cautions.ts";
-import type { Face, Mark, PaperPoint } from "./displayList.ts";
+import type { Align, Face, Mark, PaperPoint } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { type Lettering, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
@@ -196,7 +196,7 @@ function sheet(block: TitleBlock, { cells, top }: Band): readonly Mark[] {
 
 function number(block: TitleBlock, { cells, top, right }: Band): readonly Mark[] {
   const middle = (cells.number + right) / 2;
-  const room = right - cells.number - 4;
+  const room = right - cells.number - 2;
   return [
     note("Sheet", middle, top - 3.9, { heightMm: smallMm, align: "middle", grey: 0.35 }),
     note(block.number, middle, top - 13, { face: "narrowBold", heightMm: 7, align: "middle" }),
@@ -205,11 +205,14 @@ function number(block: TitleBlock, { cells, top, right }: Band): readonly Mark[]
       [cells.number, top - 20],
       [right, top - 20],
     ]),
-    note(shortenText(block.revisionText, "plainBold", 2.4, room), middle, top - 24.7, {
-      face: "plainBold",
-      heightMm: 2.4,
-      align: "middle",
-    }),
+    fitted(
+      block.revisionText,
+      middle,
+      top - 24.7,
+      room,
+      [{ face: "plainBold", heightMm: 2.4 }, ...smallFaces],
+      "middle",
+    ),
   ];
 }
 
@@ -229,10 +232,17 @@ const smallFaces: readonly Lettered[] = [
 ];
 
 /** A text in the first lettering it fits in, cut where it fits in none. */
-function fitted(text: string, x: number, y: number, widthMm: number, letterings: readonly Lettered[]): Mark {
+function fitted(
+  text: string,
+  x: number,
+  y: number,
+  widthMm: number,
+  letterings: readonly Lettered[],
+  align: Align = "left",
+): Mark {
   const fits = letterings.find((one) => textWidthMm(text, one.face, one.heightMm) <= widthMm);
   const { face, heightMm } = fits ?? { face: "narrow", heightMm: smallMm };
-  return note(shortenText(text, face, heightMm, widthMm), x, y, { face, heightMm });
+  return note(shortenText(text, face, heightMm, widthMm), x, y, { face, heightMm, align });
 }
 
 function note(text: string, x: number, y: number, lettering: Lettering): Mark {

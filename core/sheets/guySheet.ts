@@ -49,10 +49,10 @@ function columnsOf(plant: Plant): readonly Column[] {
   const innerUnit = lengthUnit(plant.settings().unitSystem);
   return [
     { heading: "Pole", share: 22 },
-    { heading: "Guy strand", share: 56 },
+    { heading: "Guy strand", share: 48 },
     { heading: "Direction", unit: "° from north", share: 24, align: "right" },
-    { heading: "Height", innerUnit, share: 22, align: "right" },
-    { heading: "Lead", innerUnit, share: 22, align: "right" },
+    { heading: "Height", innerUnit, share: 28, align: "right" },
+    { heading: "Lead", innerUnit, share: 28, align: "right" },
     { heading: "Governing case", share: 26 },
     { heading: "Level pull", unit: force, share: 22, align: "right" },
     { heading: "Guy tension", unit: force, share: 24, align: "right" },
