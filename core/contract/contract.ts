@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { paperNames } from "../sheets/paper.ts";
+import { paperNames } from "../model/paperNames.ts";
 import { fileEvents, fileMethods } from "./fileMethods.ts";
 import { historyMethods } from "./historyMethods.ts";
 import { layoutMethods } from "./layoutMethods.ts";

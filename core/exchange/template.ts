@@ -27,6 +27,10 @@ const standardsRead = standards.extend({
   extremeWindId: standards.shape.extremeWindId.default(null),
   extremeIceId: standards.shape.extremeIceId.default(null),
   workerLoadN: standards.shape.workerLoadN.default(0),
+  generalNotes: standards.shape.generalNotes.default(""),
+  titleLine: standards.shape.titleLine.default(""),
+  sheetsLeftOut: standards.shape.sheetsLeftOut.default(""),
+  paper: standards.shape.paper.default("usual"),
 });
 /** 600 lbf, the figure for most cable: 7 CFR 1755.200, read. */
 const pulledInN = 2668.9329691563;

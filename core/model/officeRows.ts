@@ -14,6 +14,7 @@ import {
   reference,
   words,
 } from "./fields.ts";
+import { paperNames } from "./paperNames.ts";
 
 /** The one row of settings: the company's own standards for this route. */
 export const settings = z.strictObject({
@@ -83,6 +84,14 @@ export const settings = z.strictObject({
   extremeIceId: reference.nullable(),
   /** A person with chair and tools on the strand; 0 where that is not checked. */
   workerLoadN: amount,
+  /** The company's own notes for its drawings, one a line. */
+  generalNotes: words,
+  /** A line of the title block for what the company or a permit asks, such as a drawing or permit number. */
+  titleLine: words,
+  /** Kinds of sheets the company does without, with commas between them. */
+  sheetsLeftOut: words,
+  /** What its sets are drawn on; usual: what an office printer of the country takes at most. */
+  paper: z.enum(["usual", ...paperNames]),
 });
 
 /** Where a company's own value of a standard was read: one row a column of the settings that somebody gave a source. */

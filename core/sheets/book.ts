@@ -5,6 +5,7 @@ import type { Mark, SheetLink } from "./displayList.ts";
 export const sheetKinds = [
   "cover",
   "revision",
+  "notes",
   "plan",
   "profile",
   "stringing",

@@ -1,4 +1,5 @@
 import { settingsOf } from "../model/route.ts";
+import type { Settings } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import { type Book, type Draft, type NumberedFinding, numberOpen, type SheetKind, sheetKinds } from "./book.ts";
@@ -12,9 +13,9 @@ import { revisionsInOrder } from "./revisions.ts";
 import { setDrafts } from "./setDrafts.ts";
 
 type SetOptions = {
-  /** Kinds of sheets to draw; all of them where not given. Left out, a kind takes its sheet numbers with it. */
+  /** Kinds of sheets to draw; where not given, those the company does not leave out. Left out, a kind takes its sheet numbers with it. */
   readonly kinds?: readonly SheetKind[];
-  /** What it is drawn on; where not given, the usual paper of the route's units. */
+  /** What it is drawn on; where not given, the paper of the company's standards. */
   readonly paper?: PaperName;
   /** How the route stands to its revisions; where not given it is taken for the last one issued. */
   readonly revised?: Revised;
@@ -32,9 +33,10 @@ type SetOptions = {
  */
 export function composeSet(plant: Plant, findings: readonly Finding[], options: SetOptions = {}): DrawingSet {
   const settings = settingsOf(plant.route());
-  const kinds = options.kinds ?? sheetKinds;
+  const leftOut = settings.sheetsLeftOut.split(",");
+  const kinds = options.kinds ?? sheetKinds.filter((kind) => !leftOut.includes(kind));
   const openFindings = numberOpen(findings);
-  const paper = paperOf(options.paper ?? usualPaper(settings.unitSystem));
+  const paper = paperOf(options.paper ?? ownPaper(settings));
   const revisions = revisionsInOrder(plant);
   const revised = options.revised ?? { revisionId: revisions.at(-1)?.id ?? null, since: null };
   const hasErrors = openFindings.some((one) => one.finding.severity === "error");
@@ -85,6 +87,10 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
 
 function isOneOf(only: readonly string[], { key, kind }: Draft, number: string): boolean {
   return [key, kind, number].some((one) => only.includes(one));
+}
+
+function ownPaper({ paper, unitSystem }: Settings): PaperName {
+  return paper === "usual" ? usualPaper(unitSystem) : paper;
 }
 
 function bookOf(drafts: readonly Draft[], openFindings: readonly NumberedFinding[]): Book {

@@ -172,8 +172,9 @@ function sheet(block: TitleBlock, { cells, top }: Band): readonly Mark[] {
   const title = shortenText(block.sheetTitle, "narrowBold", titleMm, width);
   const grid = settings.originLonDeg === null ? "local grid" : "local transverse Mercator, WGS 84";
   const datum = settings.datum === "" ? grid : `${settings.datum}; ${grid}`;
+  const head = [settings.routeName, settings.titleLine].filter((one) => one !== "").join("   ·   ");
   return [
-    fitted(settings.routeName, x, top - 4.8, width, [{ face: "plain", heightMm: 2.4 }, ...smallFaces]),
+    fitted(head, x, top - 4.8, width, [{ face: "plain", heightMm: 2.4 }, ...smallFaces]),
     note(title, x, top - 10.6, { face: "narrowBold", heightMm: titleMm }),
     stroke("frame", "fine", [
       [cells.sheet, top - 13],

@@ -1,10 +1,9 @@
+import type { paperNames } from "../model/paperNames.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { PaperPoint, SheetSizeMm } from "./displayList.ts";
 
 const mmPerInch = 25.4;
 
-/** Sizes a set may be drawn on, all laid across. */
-export const paperNames = ["ANSI A", "ANSI B", "ANSI C", "ANSI D", "A4", "A3", "A2", "A1"] as const;
 export type PaperName = (typeof paperNames)[number];
 
 /**

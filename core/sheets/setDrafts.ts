@@ -12,6 +12,7 @@ import { coverDrafts } from "./coverSheet.ts";
 import { fiberDrafts } from "./fiberChart.ts";
 import { findingDrafts } from "./findingsSheet.ts";
 import { guyDrafts } from "./guySheet.ts";
+import { notesDrafts } from "./notesSheet.ts";
 import type { Paper } from "./paper.ts";
 import { permitDrafts } from "./permitSheet.ts";
 import { bondedPoles } from "./planBonds.ts";
@@ -50,6 +51,7 @@ export function setDrafts(
   const composers: readonly (readonly [SheetKind, () => readonly Draft[]])[] = [
     ["cover", () => coverDrafts(plant, paper, cut)],
     ["revision", () => revisionDrafts(plant, paper, changed)],
+    ["notes", () => notesDrafts(plant, paper)],
     [
       "plan",
       () =>

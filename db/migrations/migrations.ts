@@ -14,6 +14,7 @@ import * as homeDriveway from "./0012-homeDriveway.ts";
 import * as loadFactors from "./0013-loadFactors.ts";
 import * as chainedTaps from "./0014-chainedTaps.ts";
 import * as revisionStanding from "./0015-revisionStanding.ts";
+import * as drawingOwn from "./0016-drawingOwn.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -35,4 +36,5 @@ export const migrations: readonly Migration[] = [
   loadFactors,
   chainedTaps,
   revisionStanding,
+  drawingOwn,
 ];

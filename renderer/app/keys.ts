@@ -39,7 +39,8 @@ export function actionFor(press: KeyPress, hasCmd: boolean, isOnDiagram: boolean
 export function listenForKeys(session: Session): () => void {
   const listen = (event: KeyboardEvent): void => {
     const target = event.target instanceof Element ? event.target : null;
-    const isField = target?.closest("input, select, textarea") !== null && target !== null;
+    // a box that is only ticked keeps no keys to edit with
+    const isField = target?.closest("input:not([type=checkbox]), select, textarea") != null;
     const asked = actionFor(event, isMac(), target?.closest("[data-diagram]") != null);
     if (!asked || (isField && asked.id !== "back" && asked.isEverywhere !== true)) return;
     event.preventDefault();

@@ -187,6 +187,7 @@ export const helpPages: readonly HelpPage[] = [
     says: [
       "Each value says where it comes from and how far it was read: seen, from memory, practice, or computed.",
       "Standards travel inside the route file. They can be exported as a template and taken into another route.",
+      "What the drawings have of the company is among them: its general notes, a line of the title block, the paper, and which kinds of sheets a set has.",
     ],
   },
   {

@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useState } from "react";
+import { type KeyboardEvent, type ReactNode, useId, useState } from "react";
 import type { Route } from "../../core/model/route.ts";
 import type { TableName } from "../../core/model/tables.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
@@ -12,6 +12,8 @@ type FieldProps = {
   readonly value: Cell;
   readonly units: UnitSystem;
   readonly name: string;
+  /** True for words of several lines, where Enter begins the next. */
+  readonly isLong?: boolean;
   /** What stands under the field: its meaning, its basis. */
   readonly children?: ReactNode;
   readonly onKeep: (value: Cell) => void;
@@ -31,7 +33,7 @@ export function FieldLine(props: FieldProps) {
   );
 }
 
-function Field({ route, table, column, value, units, id, onKeep }: FieldProps & { readonly id: string }) {
+function Field({ route, table, column, value, units, id, isLong, onKeep }: FieldProps & { readonly id: string }) {
   const shown = cellText(column, value, units);
   const [typed, setTyped] = useState<string | null>(null);
   const lookOnly = useLookOnly();
@@ -60,25 +62,29 @@ function Field({ route, table, column, value, units, id, onKeep }: FieldProps & 
     if (read?.ok && read.value !== value) onKeep(read.value);
     setTyped(null);
   };
+  const shared = {
+    id,
+    value: typed ?? shown,
+    readOnly: lookOnly !== null,
+    title: lookOnly ?? undefined,
+    "aria-invalid": read?.ok === false,
+    "aria-describedby": read?.ok === false ? `${id}-what` : undefined,
+    onChange: (event: { readonly target: { readonly value: string } }) => setTyped(event.target.value),
+    onBlur: keep,
+    onKeyDown: (event: KeyboardEvent) => {
+      if (event.key === "Enter" && !isLong) keep();
+      if (event.key !== "Escape" || typed === null) return;
+      event.stopPropagation();
+      setTyped(null);
+    },
+  };
   return (
     <>
-      <input
-        id={id}
-        className={form.kind === "figure" ? "figure" : undefined}
-        value={typed ?? shown}
-        readOnly={lookOnly !== null}
-        title={lookOnly ?? undefined}
-        aria-invalid={read?.ok === false}
-        aria-describedby={read?.ok === false ? `${id}-what` : undefined}
-        onChange={(event) => setTyped(event.target.value)}
-        onBlur={keep}
-        onKeyDown={(event) => {
-          if (event.key === "Enter") keep();
-          if (event.key !== "Escape" || typed === null) return;
-          event.stopPropagation();
-          setTyped(null);
-        }}
-      />
+      {isLong ? (
+        <textarea rows={4} {...shared} />
+      ) : (
+        <input className={form.kind === "figure" ? "figure" : undefined} {...shared} />
+      )}
       {read?.ok === false && (
         <p id={`${id}-what`} className="setting-wrong" role="alert">
           {read.what}

@@ -5,11 +5,16 @@ import { runCommand } from "../app/edits.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
+import type { Cell } from "./columnForm.ts";
 import { FieldLine } from "./FieldLine.tsx";
+import { SheetsInSet } from "./SheetsInSet.tsx";
 import { StandardBasis } from "./StandardBasis.tsx";
 import { type StandardColumn, standardWords } from "./words.ts";
 
 type Bases = Reply<"catalogue.basis">["standards"];
+
+/** How drawings look is the company's to say: nobody reads it in a document. */
+const ofDrawings: ReadonlySet<string> = new Set(["generalNotes", "titleLine", "paper"]);
 
 /** The company's standards for this route: name, value, meaning and basis of each. */
 export function StandardsForm({ open }: { readonly open: OpenRoute }) {
@@ -20,6 +25,17 @@ export function StandardsForm({ open }: { readonly open: OpenRoute }) {
     <div className="settings-form">
       {Object.entries(standardWords).map(([column, [name, meaning]]) => {
         const value = settings[column as StandardColumn]; // the keys of standardWords
+        const keep = (kept: Cell) => void runCommand(session, "settings.set", { values: { [column]: kept } });
+        if (column === "sheetsLeftOut")
+          return (
+            <div key={column} className="setting">
+              <span>{name}</span>
+              <div>
+                <SheetsInSet name={name} leftOut={settings.sheetsLeftOut} onKeep={keep} />
+                <p>{meaning}</p>
+              </div>
+            </div>
+          );
         return (
           <FieldLine
             key={column}
@@ -29,10 +45,13 @@ export function StandardsForm({ open }: { readonly open: OpenRoute }) {
             value={value}
             units={unitsOf(open)}
             name={name}
-            onKeep={(kept) => void runCommand(session, "settings.set", { values: { [column]: kept } })}
+            isLong={column === "generalNotes"}
+            onKeep={keep}
           >
             <p>{meaning}</p>
-            <StandardBasis open={open} column={column as StandardColumn} value={value} shipped={bases[column]} />
+            {!ofDrawings.has(column) && (
+              <StandardBasis open={open} column={column as StandardColumn} value={value} shipped={bases[column]} />
+            )}
           </FieldLine>
         );
       })}

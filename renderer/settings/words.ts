@@ -136,6 +136,19 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   maxSpanM: ["Longest span", "A longer one is told as a finding."],
   lashingNPerM: ["Lashing wire", "Its weight along the span."],
   billAllowanceFrac: ["Bill allowance", "Added to lengths in the bill of materials."],
+  generalNotes: [
+    "Notes of the company",
+    "General notes for its drawings, one a line; they print on a sheet behind the cover.",
+  ],
+  titleLine: [
+    "Line of the title block",
+    "What the company or a permit asks for on every sheet, such as a drawing or permit number.",
+  ],
+  sheetsLeftOut: [
+    "Sheets of the set",
+    "Kinds of sheets that are drawn; each gives its numbers to the next where it is left out.",
+  ],
+  paper: ["Paper", "What sets are drawn on. Usual: ANSI B in feet and inches, A3 in metric."],
 };
 
 /** The choice of no row in the standards: the route is not checked under it. */
@@ -244,5 +257,5 @@ const areaWords: ReadonlyMap<string, string> = new Map([
 
 /** A value of a list as it is read: `communicationAtPole` as "communication at pole". */
 export function valueWords(value: string): string {
-  return areaWords.get(value) ?? value.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return areaWords.get(value) ?? value.replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 }

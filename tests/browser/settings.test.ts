@@ -187,3 +187,27 @@ test("panels keep the size they were given, and can be put back", async () => {
   await page.getByRole("button", { name: "Put the panels back as they were at first" }).click();
   await expect.poll(width).toBe(320);
 });
+
+test("general notes of several lines, the line of the title block, paper and sheets left out are the route's own, each one undo", async () => {
+  const { page, session } = opened();
+  await page.keyboard.press("Control+,");
+  const room = page.getByRole("region", { name: "Standards and catalogues" });
+  const settings = () => session.plant.settings();
+  await room.getByLabel("Notes of the company").focus();
+  await page.keyboard.type("Bond at every pole.");
+  await page.keyboard.press("Enter");
+  await page.keyboard.type("Call before you dig.");
+  await page.keyboard.press("Tab");
+  await expect.poll(() => settings().generalNotes).toBe("Bond at every pole.\nCall before you dig.");
+  await room.getByLabel("Line of the title block").fill("Permit 2030-114");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => settings().titleLine).toBe("Permit 2030-114");
+  await room.getByLabel("Paper").selectOption("ANSI D");
+  await expect.poll(() => settings().paper).toBe("ANSI D");
+  const guys = room.getByRole("group", { name: "Sheets of the set" }).getByLabel("Guy schedule");
+  await guys.press("Space");
+  await expect.poll(() => settings().sheetsLeftOut).toBe("guy");
+  await expect.poll(() => guys.isChecked()).toBe(false);
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => settings().sheetsLeftOut).toBe("");
+});

@@ -24,6 +24,9 @@ const named: Readonly<Record<string, string>> = {
   checkedBy: "checked by",
 };
 
+/** Letters of written words that are told. */
+const mostWritten = 60;
+
 /** Columns people call a row by. */
 const names: ReadonlySet<string> = new Set(["tag", "name", "address"]);
 
@@ -66,7 +69,7 @@ function valueText(plant: Plant, { table, column, value, system }: Value): strin
   if (typeof value === "boolean") return value ? "yes" : "no";
   const target = Object.entries<TableName>(references[table]).find(([name]) => name === column)?.[1];
   if (target !== undefined) return rowName(plant, target, String(value));
-  if (typeof value !== "number") return `“${String(value)}”`;
+  if (typeof value !== "number") return quoted(String(value));
   if (column.endsWith("NPerM")) return formatWeightPerLength(value, system);
   if (column.endsWith("Count")) return fixedText(value, 0);
   if (column.endsWith("DegC")) return formatTemperature(value, system);
@@ -76,6 +79,12 @@ function valueText(plant: Plant, { table, column, value, system }: Value): strin
   if (/[a-z]N$/.test(column)) return formatForce(value, system);
   if (/[a-z]M$/.test(column)) return formatLength(value, system, "height");
   return significantText(value, 4);
+}
+
+/** Words somebody wrote, of long ones how they begin. */
+function quoted(text: string): string {
+  const line = text.replace(/\s+/g, " ");
+  return `“${line.length > mostWritten ? `${line.slice(0, mostWritten - 1)}…` : line}”`;
 }
 
 function rowName(plant: Plant, table: TableName, id: string): string {

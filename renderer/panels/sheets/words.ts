@@ -4,6 +4,7 @@ import type { SheetKind } from "../../../core/sheets/book.ts";
 export const kindWords: Readonly<Record<SheetKind, string>> = {
   cover: "Cover",
   revision: "Revisions and changes",
+  notes: "General notes",
   plan: "Strand plan",
   profile: "Profiles",
   stringing: "Stringing tables",

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { paperNames } from "../../../core/model/paperNames.ts";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { outsideBorder, overlaps } from "../../../core/sheets/overlaps.ts";
-import { paperNames, paperOf } from "../../../core/sheets/paper.ts";
+import { paperOf } from "../../../core/sheets/paper.ts";
 import { estateRoute } from "../../fixtures/sheets/estateRoute.ts";
 import { findingOf } from "../../fixtures/sheets/findings.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
