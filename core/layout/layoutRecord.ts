@@ -25,19 +25,14 @@ export function recordRowsOf(
   const after = routeWith(route, rows);
   const left = unserved.map((one) => ({ id: one.livingUnitId, ...one }));
   const present = [...route.layoutRecord.values()];
-  const record = came ? recordOf(after, came) : null;
+  const record = came ? [recordOf(after, came)] : [];
   // A search that starts from this very layout takes other steps to the same end: that is no news.
-  const isKnown = present.some((one) => isSameOutcome(one, record));
+  const inStep = record.map((one) => ({ ...one, stepCount: present[0]?.stepCount ?? one.stepCount }));
+  const isNews = rowDifferences("layoutRecord", present, inStep).length > 0;
   return [
-    ...(isKnown ? [] : rowDifferences("layoutRecord", present, record ? [record] : [])),
+    ...(isNews ? rowDifferences("layoutRecord", present, record) : []),
     ...rowDifferences("unservedUnit", [...route.unservedUnit.values()], left),
   ];
-}
-
-/** Whether two records tell the same but for the steps it took. */
-function isSameOutcome(one: LayoutRecord, other: LayoutRecord | null): boolean {
-  const told = (record: LayoutRecord) => JSON.stringify({ ...record, stepCount: 0 });
-  return other !== null && told(one) === told(other);
 }
 
 function recordOf(
