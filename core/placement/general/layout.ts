@@ -45,7 +45,7 @@ export function putOn(graph: Graph, layout: Layout, unit: number, arc: number): 
 }
 
 /** Takes a unit off its point. */
-function takeOff(graph: Graph, layout: Layout, unit: number): void {
+export function takeOff(graph: Graph, layout: Layout, unit: number): void {
   const point = graph.arcPoint[layout.arcOf[unit]];
   layout.arcOf[unit] = -1;
   layout.load[point] = layout.load[point] - graph.demand[unit];

@@ -7,25 +7,30 @@ import type { Node } from "./node.ts";
 import type { Relaxed, Relaxer } from "./relaxation.ts";
 import { repair } from "./repair.ts";
 import { makeSetSearch, type SetSearch } from "./setSearch.ts";
+import { makeShaking, type Shaking } from "./shaking.ts";
 
 /** Table cells that cost as much time as one move looked at. */
 const cellsAMove = 6;
 /** Work for each part of work of the relaxation: local search on relaxed solutions, and the search of sets of points. */
 const hearShare = 1;
 const setShare = 3;
+/** Where the number of open points is given, most of the work on layouts goes to shaking them. */
+const shakeShare = 6;
+const setShareBesideShakes = 1;
 /** Layouts count as improving until the work is so many times that at the last better one; then the shares are so much less. */
 const hopeFactor = 4;
 const staleDivisor = 2;
+const staleShakeDivisor = 6;
 /** A gap this wide, as a part of the cost, gives layouts their whole share: the narrower it is, the more the proof gets. */
 const wideGap = 0.003;
-/** Sets tried between two nodes at most. */
-const setsANode = 50;
+/** Sets tried, and layouts shaken, between two nodes at most. */
+const stepsANode = 50;
 /** Moves a search may always look at, whatever the relaxation has worked. */
 const firstMoves = 200_000;
 /** Layouts dearer than the best by more than this part are not searched further. */
 const slack = 0.1;
 
-/** Turns relaxed solutions into layouts and offers them; between nodes, searches the sets of open points. */
+/** Turns relaxed solutions into layouts and offers them; between nodes, searches the sets of open points and shakes layouts. */
 export type Primal = {
   readonly hear: (node: Node, relaxed: Relaxed) => void;
   /** begins the search over sets, from the decisions and the relaxed solution of the root */
@@ -45,13 +50,15 @@ export function makePrimal(
   const tools = { graph, arcAt: arcFinder(graph), draw, stopped };
   const hearing: Tools = { ...tools, effort: { moves: 0 } };
   const searching: Tools = { ...tools, effort: { moves: 0 } };
+  const shaking: Tools = { ...tools, effort: { moves: 0 } };
   const visits = new Map<string, number>();
   let sets: SetSearch | null = null;
+  let shakes: Shaking | null = null;
 
   let bestCost = Number.POSITIVE_INFINITY;
   let improvedAt = 0;
-  /** Whether the relaxation has worked enough for more work on layouts; twice as much, once layouts have ceased to improve. */
-  const rested = (worked: number, share: number): boolean => {
+  /** Whether the relaxation has worked enough for more work on layouts; `divisor` times as much, once layouts have ceased to improve. */
+  const rested = (worked: number, share: number, divisor = staleDivisor): boolean => {
     const { cells } = relaxer.effort;
     if (incumbent.cost() < bestCost) {
       bestCost = incumbent.cost();
@@ -59,10 +66,11 @@ export function makePrimal(
     }
     const hopeful = Math.min(cells, hopeFactor * improvedAt);
     const open = bestCost < Number.POSITIVE_INFINITY ? (bestCost - incumbent.bound()) / (wideGap * bestCost) : 1;
-    return worked < firstMoves * cellsAMove + share * Math.min(1, open) * (hopeful + (cells - hopeful) / staleDivisor);
+    return worked < firstMoves * cellsAMove + share * Math.min(1, open) * (hopeful + (cells - hopeful) / divisor);
   };
   const heard = (): number => hearing.effort.moves * cellsAMove;
   const searched = (): number => searching.effort.moves * cellsAMove + (sets?.cells() ?? 0);
+  const shaken = (): number => shaking.effort.moves * cellsAMove;
   const search = (ground: Ground, arcOf: Int32Array, patience: number): boolean =>
     incumbent.offer(localSearch(ground, layoutOf(graph, arcOf), patience, incumbent.cost() * (1 + slack)));
 
@@ -85,9 +93,14 @@ export function makePrimal(
     },
     begin(root, relaxed) {
       sets = makeSetSearch(graph, searching, incumbent, root, relaxed);
+      if (graph.openExactly !== null) shakes ??= makeShaking(graph, shaking, incumbent, root);
     },
     step() {
-      for (let k = 0; k < setsANode && sets && !stopped() && rested(searched(), setShare); k += 1) sets.step();
+      const go = (steps: SetSearch | Shaking | null, hasRested: () => boolean): void => {
+        for (let k = 0; k < stepsANode && steps && !stopped() && hasRested(); k += 1) steps.step();
+      };
+      go(sets, () => rested(searched(), shakes ? setShareBesideShakes : setShare));
+      go(shakes, () => rested(shaken(), shakeShare, staleShakeDivisor));
     },
   };
 }

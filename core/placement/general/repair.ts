@@ -25,7 +25,7 @@ export function repair(graph: Graph, node: Node, relaxed: Relaxed, usable: Uint8
 }
 
 /** Serves the units of a layout not yet served, by regret; a unit no usable point can reach stays unserved. */
-function serveRest(graph: Graph, node: Node, layout: Layout, usable: Uint8Array): void {
+export function serveRest(graph: Graph, node: Node, layout: Layout, usable: Uint8Array): void {
   const waiting = new Set<number>();
   layout.arcOf.forEach((arc, unit) => {
     if (arc < 0) waiting.add(unit);
