@@ -45,7 +45,7 @@ function TrialLegend({ difference }: { readonly difference: LayoutDifference }) 
     [...new Set(rows.map((one) => one.spanId))].map((id) => refKey("span", id));
   const lines = [
     { name: words.legend.hung, sign: ghost, count: hung.length, refs: spans(hung) },
-    { name: words.legend.remodelled, sign: ghost, count: remodelled.length, refs: spans(remodelled) },
+    { name: words.legend.remodelled, sign: becoming, count: remodelled.length, refs: spans(remodelled) },
     {
       name: words.legend.gone,
       sign: struck,
@@ -90,6 +90,12 @@ function Glyph({ children }: { readonly children: ReactNode }) {
 }
 
 const ghost = <rect x="5" y="6" width="22" height="10" rx="3" className="is-trial" />;
+const becoming = (
+  <>
+    <rect x="5" y="1.5" width="22" height="8" rx="2.5" className="is-trial" />
+    <rect x="8" y="13" width="16" height="7" rx="2.5" />
+  </>
+);
 const dashes = <path d="M2 16l28-10" className="is-trial" />;
 const struck = (
   <>
