@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { paperNames } from "../model/paperNames.ts";
+import { exportMethods } from "./exportMethods.ts";
 import { fileEvents, fileMethods } from "./fileMethods.ts";
 import { historyMethods } from "./historyMethods.ts";
 import { layoutMethods } from "./layoutMethods.ts";
@@ -89,6 +90,7 @@ export const contract = {
   },
   ...layoutMethods,
   ...fileMethods,
+  ...exportMethods,
   ...historyMethods,
   ...revisionMethods,
   ...settingsMethods,

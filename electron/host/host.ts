@@ -3,6 +3,7 @@ import type { EditReply, HostEvent, Request } from "../../core/contract/contract
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
 import { drawnState } from "./drawnState.ts";
+import { exportHandlers } from "./exportFile.ts";
 import { type FilePlaces, openFileService } from "./fileHandlers.ts";
 import { historyHandlers } from "./historyHandlers.ts";
 import { type ChosenFile, importLabel, importReply, planFile } from "./importFile.ts";
@@ -186,6 +187,7 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
         }),
       ),
     ...fileService.handlers,
+    ...exportHandlers({ withRoute }),
     ...machineHandlers(files?.configFolder ?? null),
     ...historyHandlers({ withRoute }),
     ...revisionHandlers({ withRoute }),

@@ -3,6 +3,7 @@ import { addingActions } from "./actions/addingActions.ts";
 import { arrangeActions } from "./actions/arrangeActions.ts";
 import { balanceActions } from "./actions/balanceActions.ts";
 import { editActions } from "./actions/editActions.ts";
+import { exportActions } from "./actions/exportActions.ts";
 import { fileActions } from "./actions/fileActions.ts";
 import { handActions } from "./actions/handActions.ts";
 import { helpActions } from "./actions/helpActions.ts";
@@ -24,6 +25,7 @@ export type { Action } from "./actions/action.ts";
 /** Every action of the window, in the order of the bar. */
 export const actions: readonly Action[] = [
   ...fileActions,
+  ...exportActions,
   ...editActions,
   ...historyActions,
   ...revisionActions,

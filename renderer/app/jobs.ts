@@ -5,6 +5,7 @@ import { gapText } from "../../core/units/gapText.ts";
 import { whatIfWords } from "../layout/whatIfWords.ts";
 import { actionWords } from "./actions/words.ts";
 import { carryOut, showEdit } from "./edits.ts";
+import { bytesOf, handOver } from "./handOver.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
 import { words } from "./words.ts";
 
@@ -67,13 +68,7 @@ export async function drawSet(session: Session, sheets: readonly string[] | null
     await window.strandwrightDesktop.showDrawn(reply);
     return tell(session, words.setInViewer(reply.fileName));
   }
-  const bytes = Uint8Array.from(atob(reply.pdfBase64), (char) => char.charCodeAt(0));
-  const address = URL.createObjectURL(new Blob([bytes], { type: "application/pdf" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = reply.fileName;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  handOver(reply.fileName, new Blob([bytesOf(reply.pdfBase64)], { type: "application/pdf" }));
   tell(session, words.setSaved(reply.fileName));
 }
 

@@ -26,6 +26,7 @@ export const words = {
   },
   gapUnknown: "cost not compared, for want of fibers",
   setInViewer: (fileName: string): string => `Drawing set ${fileName} is shown in the viewer; print it from there.`,
+  exported: (fileName: string): string => `Exported as ${fileName}.`,
   setSaved: (fileName: string): string => `Drawing set saved as ${fileName}.`,
   stopped: (work: string): string => `${work}: stopped, nothing was changed.`,
   sideWidth: "Width of the side panel",

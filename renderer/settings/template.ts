@@ -1,4 +1,5 @@
 import { showEdit } from "../app/edits.ts";
+import { handOver } from "../app/handOver.ts";
 import { openRouteOf, type Session, showFault, tell } from "../app/session.ts";
 import { words } from "./words.ts";
 
@@ -7,12 +8,7 @@ export async function exportTemplate(session: Session): Promise<void> {
   const { routeId } = openRouteOf(session);
   const reply = await session.host.call("template.export", { routeId });
   if (!reply.ok) return showFault(session, reply.fault);
-  const address = URL.createObjectURL(new Blob([reply.value.text], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = reply.value.fileName;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  handOver(reply.value.fileName, new Blob([reply.value.text], { type: "application/json" }));
   tell(session, words.saved(reply.value.fileName));
 }
 

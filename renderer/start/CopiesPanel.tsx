@@ -4,6 +4,7 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { showFault, tell } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { BrowseFolders } from "./BrowseFolders.tsx";
+import { ExportButtons } from "./ExportButtons.tsx";
 import { savedWords, sizeWords, timeWords, words } from "./words.ts";
 
 type Backup = Reply<"files.backups">["backups"][number];
@@ -46,6 +47,7 @@ export function CopiesPanel({ open }: { readonly open: OpenRoute }) {
       <p className="place">{savedWords(state?.editedAtIso ?? null)}</p>
       <p className="quiet">{words.fileIn(fileName, state?.folder ?? "")}</p>
       <SaveCopy open={open} />
+      <ExportButtons />
       <h3>{words.backups}</h3>
       <p className="quiet">{words.backupsWhy}</p>
       <p>

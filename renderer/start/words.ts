@@ -25,6 +25,8 @@ export const words = {
   roots: "Where to look",
   noFiles: "No route file in this folder.",
   copies: "Copies and backups",
+  others: "For other programs",
+  othersWhy: "The schedules of the sheets as a workbook; the route as a drawing at its true size, or on the globe.",
   close: "Close",
   saveCopy: "Save a copy as",
   save: "Save the copy",

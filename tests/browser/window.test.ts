@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { exportWords } from "../../renderer/app/actions/words.ts";
 import { actions } from "../../renderer/app/actions.ts";
 import { launchChromium } from "./chromium.ts";
 import { groundUnder, pointOf, scale, selection, visibleIds } from "./diagram.ts";
@@ -211,6 +212,27 @@ test("the sheets are shown as they will print, and the set is handed over as a P
     page.getByRole("button", { name: "Draw the set" }).click(),
   ]);
   expect(download.suggestedFilename()).toMatch(/\.pdf$/);
+});
+
+test("the route is handed over for other programs, from the copies and from the finder alike", async () => {
+  const { page } = opened;
+  await page.getByRole("button", { name: "Show copies and backups" }).click();
+  const others = page.getByRole("region", { name: "For other programs" });
+  expect(await others.getByRole("button").allTextContents()).toEqual(Object.values(exportWords));
+  for (const [ending, name] of Object.entries(exportWords)) {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      others.getByRole("button", { name, exact: true }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(new RegExp(`[.]${ending}$`));
+    await page.getByText(`Exported as ${download.suggestedFilename()}.`).waitFor();
+  }
+  await page.getByRole("button", { name: "Put copies and backups away" }).click();
+  await page.keyboard.press("Control+k");
+  await page.keyboard.type("export as dxf");
+  await page.getByRole("option", { name: /^Action Export as DXF/ }).waitFor();
+  const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
+  expect(download.suggestedFilename()).toMatch(/[.]dxf$/);
 });
 
 test("long work shows how far it is and can be stopped; the route stays as it was", async () => {

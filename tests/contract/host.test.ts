@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { makeDemo } from "../../assets/demo/makeDemo.ts";
 import { contract, type HostEvent, type Method, type Reply, type Request } from "../../core/contract/contract.ts";
+import { exportFormats } from "../../core/contract/exportMethods.ts";
 import { type Host, openHost } from "../../electron/host/host.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
 import { makeDemoRoute } from "../../electron/host/makeDemoRoute.ts";
@@ -64,6 +65,21 @@ test("a demo route that was broken off has no file under its name", async () => 
   expect(existsSync(path)).toBe(false);
   await openDemo();
   expect(readdirSync(folder).filter((name) => name.startsWith("unfinished"))).toEqual([]);
+});
+
+test("a route goes out for other programs, under its own name", async () => {
+  const routeId = await openDemo();
+  const starts = { xlsx: "PK", dxf: "  0\r\nSECTION", kml: "<?xml", geojson: '{"type":"FeatureCollection"' } as const;
+  for (const format of exportFormats) {
+    const { fileName, contentBase64 } = await ask("export.file", { routeId, format });
+    expect(fileName).toBe(`route.${format}`);
+    expect(Buffer.from(contentBase64, "base64").toString("latin1").startsWith(starts[format]), format).toBe(true);
+  }
+});
+
+test("an empty route has nothing to draw for other programs, and says so", async () => {
+  const answer = await host.call("export.file", { routeId: openEmpty(), format: "dxf" });
+  expect(answer).toMatchObject({ ok: false, fault: { code: "nothing-to-draw", mend: "Import poles first." } });
 });
 
 test("rows that change nothing are no edit to undo", async () => {

@@ -1,11 +1,10 @@
-import { writeRouteDxf } from "../../../core/dxf/writeRouteDxf.ts";
+import { exportFormats } from "../../../core/contract/exportMethods.ts";
 import { type CsvList, csvLists, writeCsv } from "../../../core/exchange/writeCsv.ts";
-import { writeGeojson } from "../../../core/exchange/writeGeojson.ts";
-import { writeKml } from "../../../core/exchange/writeKml.ts";
 import { writeScheduleCsv } from "../../../core/exchange/writeScheduleCsv.ts";
 import { fail, ok, type Result } from "../../../core/model/result.ts";
+import { exportFile } from "../../host/exportFile.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
-import { routeSchedules, routeWorkbook } from "../../host/routeSchedules.ts";
+import { routeSchedules } from "../../host/routeSchedules.ts";
 import type { Session } from "../../host/session.ts";
 import { writeFolder } from "../../host/writeFolder.ts";
 import { writeOut } from "../../host/writeOut.ts";
@@ -42,32 +41,13 @@ export const exportVerb: Verb = {
     }
     return withRouteFile(positionals[0] ?? "", desk.stamp, async (session) => {
       if (format === "schedules") return saveSchedules(session, out);
-      const written = await contentOf(session, format, values.list ?? "");
+      const written = format === "csv" ? csvText(session, values.list ?? "") : await exportFile(session, format);
       return written.ok ? save(out, written.value) : written;
     });
   },
 };
 
-const formats = ["geojson", "kml", "dxf", "xlsx", "csv", "schedules"] as const;
-
-async function contentOf(
-  session: Session,
-  format: Exclude<(typeof formats)[number], "schedules">,
-  list: string,
-): Promise<Result<string | Uint8Array>> {
-  switch (format) {
-    case "geojson":
-      return writeGeojson(session.route());
-    case "kml":
-      return writeKml(session.route());
-    case "dxf":
-      return writeRouteDxf(session.route());
-    case "xlsx":
-      return ok(await routeWorkbook(session));
-    case "csv":
-      return csvText(session, list);
-  }
-}
+const formats = [...exportFormats, "csv", "schedules"] as const;
 
 function csvText(session: Session, name: string): Result<string> {
   const list = csvLists.find((one): one is CsvList => one === name);

@@ -17,6 +17,14 @@ const themes = {
 } as const;
 
 /** Names of the actions, and why one cannot run. */
+/** Exports by kind of file. */
+export const exportWords = {
+  xlsx: "Export the schedules as XLSX",
+  dxf: "Export as DXF",
+  kml: "Export as KML",
+  geojson: "Export as GeoJSON",
+} as const;
+
 export const actionWords = {
   noRoute: "No route is open.",
   sheetsFirst: "The sheets are shown; close them first.",
