@@ -12,7 +12,7 @@ import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
 const columns: readonly Column[] = [
-  { heading: "No.", share: 10, align: "right" },
+  { heading: "No.", share: 15, align: "right" },
   { heading: "Severity", share: 18 },
   { heading: "Finding", share: 150 },
   { heading: "Measured", share: 26, align: "right" },

@@ -43,11 +43,13 @@ export function halves(box: PaperBox): readonly [upper: PaperBox, lower: PaperBo
   ];
 }
 
-/** Distance from the line that nine in ten living units are within, m. */
+/** Distance from the line that nine in ten of the living units a drop may reach are within, m; what lies beyond stretches no strip. */
 function farReachM(plant: Plant, runs: readonly SpanRun[], units: UnitMap): number {
+  const { dropReachM } = plant.settings();
   const reaches = runs
     .flatMap((run) => run.steps)
     .flatMap((step) => (units.get(step.spanId) ?? []).map((one) => offStepM(plant, step, one.id)))
+    .filter((one) => one <= dropReachM)
     .sort((a, b) => a - b);
   return reaches[Math.floor(reaches.length * 0.9)] ?? 0;
 }

@@ -42,7 +42,7 @@ const worthSpanCount = 2;
 export function strips(plant: Plant, runs: readonly SpanRun[], whole: PaperBox): readonly Strip[] {
   const units = unitsBySpan(plant);
   const { scale, box, reachM } = stripScale(plant, runs, units, whole);
-  const ground = { plant, units, scale, farthestM: reachM * outlierFactor };
+  const ground = { plant, units, scale, farthestM: Math.min(reachM * outlierFactor, plant.settings().dropReachM) };
   return runs.flatMap((run, index) => named(ground, run, `strip-${index + 1}`, cutRun(ground, run, box, whole)));
 }
 

@@ -88,6 +88,18 @@ describe("cutting a route into strips", () => {
     }
   });
 
+  it("is not stretched by living units that no drop may reach", () => {
+    const route = smallRoute({ poleCount: 30 });
+    const far = [...route.livingUnit].map(
+      ([id, unit]) => [`far-${id}`, { ...unit, id: `far-${id}`, northM: unit.northM + 120 }] as const,
+    );
+    const cutFrom = (livingUnit: typeof route.livingUnit) => {
+      const straight = openPlant({ ...route, livingUnit });
+      return strips(straight, spanRuns(straight), stripBox).map((one) => [one.steps.length, one.view.scale.text]);
+    };
+    expect(cutFrom(new Map([...route.livingUnit, ...far]))).toEqual(cutFrom(route.livingUnit));
+  });
+
   it("still walks the poles of a route that has no cable yet", () => {
     const bare = { ...without(smallRoute(), "cable", "cable-1"), cableRun: new Map() };
     expect(spanRuns(openPlant(bare)).map((run) => run.steps.map((step) => step.spanId))).toEqual([
