@@ -101,24 +101,30 @@ function stamps(block: TitleBlock, [middle, bottom]: PaperPoint, width: number):
   );
 }
 
-/** Columns of the revisions, mm from the cell's left; the reason takes what is left. */
+/** Columns of the revisions; the reason takes what is left. */
 const revisionColumns = [
-  { heading: "Rev", at: 0, next: 7 },
-  { heading: "Date", at: 7, next: 23 },
-  { heading: "By", at: 23, next: 34 },
-  { heading: "Checked", at: 34, next: 48 },
-  { heading: "Reason", at: 48, next: null },
+  { heading: "Rev", leastMm: 7, names: 0 },
+  { heading: "Date", leastMm: 16, names: 0 },
+  { heading: "By", leastMm: 11, names: 1 },
+  { heading: "Checked", leastMm: 14, names: 1 },
+  { heading: "Reason", leastMm: 0, names: 0 },
 ] as const;
+/** Where the cell is wide, each column of names has as much more at most, mm. */
+const moreMm = 5;
 const revisionRows = 4;
 const revisionRowMm = 5;
 
 function revisions(block: TitleBlock, { cells, bottom, top }: Band): readonly Mark[] {
   const marks: Mark[] = [];
   const base = (row: number) => top - 5 - row * revisionRowMm;
-  const columns = revisionColumns.map((one) => ({
-    ...one,
-    widthMm: (one.next ?? cells.job - cells.revisions) - one.at,
-  }));
+  const cellMm = cells.job - cells.revisions;
+  const more = Math.min(moreMm, (cellMm - leastMm.revisions) / 8);
+  let left = 0;
+  const columns = revisionColumns.map(({ heading, leastMm: least, names }) => {
+    const at = left;
+    left += least + names * more;
+    return { heading, at, widthMm: (least === 0 ? cellMm : left) - at };
+  });
   for (const column of columns) {
     marks.push(
       note(column.heading, cells.revisions + column.at + 1.4, base(0) + 1.2, { heightMm: smallMm, grey: 0.35 }),
