@@ -49,7 +49,7 @@ export function StandardsForm({ open }: { readonly open: OpenRoute }) {
             onKeep={keep}
           >
             <p>{meaning}</p>
-            {!ofDrawings.has(column) && (
+            {bases !== null && !ofDrawings.has(column) && (
               <StandardBasis open={open} column={column as StandardColumn} value={value} shipped={bases[column]} />
             )}
           </FieldLine>
@@ -59,9 +59,10 @@ export function StandardsForm({ open }: { readonly open: OpenRoute }) {
   );
 }
 
-function useBases(): Bases {
+/** What the program says of the values it brought; null until it has answered, so that no value is taken for the company's own. */
+function useBases(): Bases | null {
   const { host } = useSession();
-  const [bases, setBases] = useState<Bases>({});
+  const [bases, setBases] = useState<Bases | null>(null);
   useEffect(() => {
     void host.call("catalogue.basis", {}).then((reply) => {
       if (reply.ok) setBases(reply.value.standards);
