@@ -3,31 +3,40 @@ import { strandAtPole } from "../plant/strandHeight.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { type BondPlace, bondPlaces, farthestBondM, farthestBondPoles } from "./bondPlaces.ts";
 import type { Draft } from "./book.ts";
+import { heightCell, lengthCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
-import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import { lengthUnit } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import type { Step } from "./spanRuns.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
 /** Where the strand is bonded and to what, section by section, with fields for what is found and measured there. */
 export function bondingDrafts(plant: Plant, paper: Paper, steps: readonly Step[]): readonly Draft[] {
-  const foot = noteFoot(footNotes(plant), paper.drawing);
-  const places = bondPlaces(plant, steps);
-  const sections = [...new Set(places.map((one) => one.sectionId))];
+  const { columns, rows, notes } = bondingSchedule(plant, steps);
+  const foot = noteFoot(notes, paper.drawing);
   return tableDrafts({
     kind: "bonding",
     title: "Bonding and grounding schedule",
-    columns: columnsOf(plant),
-    rows: sections.flatMap((id) => {
-      const own = places.filter((one) => one.sectionId === id);
-      return [{ group: headingOf(plant, id, own.length) }, ...own.map((place) => rowOf(plant, place))];
-    }),
+    columns,
+    rows,
     box: foot.rest,
     leastMm: 180,
     ruled: true,
     beside: foot.marks,
   });
+}
+
+export function bondingSchedule(plant: Plant, steps: readonly Step[]): Schedule {
+  const places = bondPlaces(plant, steps);
+  const sections = [...new Set(places.map((one) => one.sectionId))];
+  const rows = sections.flatMap((id): readonly TableRow[] => {
+    const own = places.filter((one) => one.sectionId === id);
+    const { name } = plant.rowOf("strandSection", id);
+    return [{ group: headingOf(plant, id, own.length), of: name }, ...own.map((place) => rowOf(plant, place))];
+  });
+  return { name: "Bonds and grounds", grouped: "Strand", columns: columnsOf(plant), rows, notes: footNotes(plant) };
 }
 
 function columnsOf(plant: Plant): readonly Column[] {
@@ -52,7 +61,6 @@ function headingOf(plant: Plant, sectionId: string, count: number): string {
 
 function rowOf(plant: Plant, { poleId, sinceM, why }: BondPlace): TableRow {
   const system = plant.settings().unitSystem;
-  const height = (valueM: number) => formatLength(valueM, system, "height");
   const neutrals = plant
     .where("attachment", "poleId", poleId)
     .map((id) => plant.rowOf("attachment", id))
@@ -60,10 +68,10 @@ function rowOf(plant: Plant, { poleId, sinceM, why }: BondPlace): TableRow {
   return {
     cells: [
       plant.rowOf("pole", poleId).tag,
-      sinceM === null ? "" : lengthFigure(sinceM, system),
+      sinceM === null ? "" : lengthCell(sinceM, system),
       why.join(", "),
-      height(strandAtPole(plant, poleId).heightM),
-      neutrals[0] ? height(neutrals[0].heightM) : "none",
+      heightCell(strandAtPole(plant, poleId).heightM, system),
+      neutrals[0] ? heightCell(neutrals[0].heightM, system) : "none",
       "□ yes  □ no",
       "",
       "",

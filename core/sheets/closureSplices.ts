@@ -4,6 +4,7 @@ import { feedOfUse } from "../plant/fiberTrace.ts";
 import { tubeOf, usesOfCable } from "../plant/fiberView.ts";
 import type { Plant } from "../plant/plant.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { figure } from "./figure.ts";
 import { stationText } from "./quantityText.ts";
 import type { TableRow } from "./table.ts";
 import { colourWords, numberRanges } from "./terminalFacts.ts";
@@ -71,10 +72,10 @@ function spliceRow(plant: Plant, use: FiberUse): TableRow {
   return {
     cells: [
       plant.rowOf("cable", use.cableId).name,
-      String(use.fiber),
+      figure(use.fiber, 0),
       ...colours(from),
       ...(to
-        ? [plant.rowOf("cable", to.cableId).name, String(to.fiber), ...colours(to)]
+        ? [plant.rowOf("cable", to.cableId).name, figure(to.fiber, 0), ...colours(to)]
         : ["ends here, dead", "", "", ""]),
       feedId === null ? "" : plant.rowOf("feed", feedId).name,
       "",

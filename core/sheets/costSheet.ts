@@ -5,9 +5,10 @@ import type { UnitSystem } from "../units/unitSystem.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import { billHeading, billUnit, toOrder } from "./billSheet.ts";
 import type { Draft } from "./book.ts";
+import { type Cell, figure } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
-import { grouped } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
@@ -24,16 +25,22 @@ const priceNote =
 
 /** Bill of materials with prices, for the office: what is ordered, what it costs, and the sums. */
 export function costDrafts(plant: Plant, paper: Paper): readonly Draft[] {
-  const { rest, marks } = noteFoot([priceNote], paper.drawing);
+  const { columns, rows, notes } = costSchedule(plant);
+  const { rest, marks } = noteFoot(notes, paper.drawing);
   return tableDrafts({
     kind: "cost",
     title: "Bill of materials with prices",
     columns,
-    rows: costRows([...billOf(plant), ...eachDrop(plant)], plant.settings().unitSystem),
+    rows,
     box: rest,
     leastMm: 180,
     beside: marks,
   });
+}
+
+export function costSchedule(plant: Plant): Schedule {
+  const rows = costRows([...billOf(plant), ...eachDrop(plant)], plant.settings().unitSystem);
+  return { name: "Bill with prices", grouped: "Group", columns, rows, notes: [priceNote] };
 }
 
 /** What one drop costs whatever its length, drop type by drop type. */
@@ -52,7 +59,10 @@ function costRows(lines: readonly BillLine[], system: UnitSystem): readonly Tabl
   const headings = [...new Set(lines.map(billHeading))];
   const groups = headings.flatMap((group): readonly TableRow[] => {
     const own = lines.filter((one) => billHeading(one) === group);
-    return [{ group: `${group}   ${moneyText(sumOf(own, system))}` }, ...own.map((one) => costRow(one, system))];
+    return [
+      { group: `${group}   ${moneyText(sumOf(own, system))}`, of: group },
+      ...own.map((one) => costRow(one, system)),
+    ];
   });
   return [...groups, { group: `All of it   ${moneyText(sumOf(lines, system))}` }];
 }
@@ -62,12 +72,16 @@ function costRow(line: BillLine, system: UnitSystem): TableRow {
   return {
     cells: [
       line.item,
-      grouped(toOrder(line, system)),
+      figure(toOrder(line, system), 0),
       billUnit(line, system),
-      isPriced ? moneyText(unitPrice(line, system)) : "no price",
-      isPriced ? moneyText(amountOf(line, system)) : "",
+      isPriced ? moneyCell(unitPrice(line, system)) : "no price",
+      isPriced ? moneyCell(amountOf(line, system)) : "",
     ],
   };
+}
+
+function moneyCell(amount: number): Cell {
+  return figure(amount, 2, { paper: moneyText(amount) });
 }
 
 /** Price of a foot, a metre or a piece. */

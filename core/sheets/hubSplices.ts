@@ -5,6 +5,7 @@ import type { Plant } from "../plant/plant.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { formatLossDb } from "../units/formatLossDb.ts";
 import { cablesInOrder } from "./cableOrder.ts";
+import { figure } from "./figure.ts";
 import { byName, byText } from "./sorting.ts";
 import { markWords } from "./sourceWords.ts";
 import type { TableRow } from "./table.ts";
@@ -41,14 +42,14 @@ function legRow(plant: Plant, { leg, cableId, fiber, terminalIds, portCount, use
   const lights = terminalIds.map((id) => plant.rowOf("terminal", id).name).sort(byName);
   return {
     cells: [
-      String(leg),
+      figure(leg, 0),
       plant.rowOf("cable", cableId).name,
-      String(fiber),
+      figure(fiber, 0),
       `${tube}  ${colourWords(tube)}`,
       `${place}  ${colourWords(place)}`,
       lights.length === 0 ? "no terminal" : lights.join(", "),
-      String(usedCount),
-      String(portCount),
+      figure(usedCount, 0),
+      figure(portCount, 0),
       "",
       "",
       "□",

@@ -1,7 +1,9 @@
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import { billSchedule } from "./billSheet.ts";
+import { bondingSchedule } from "./bondingSheet.ts";
 import { numberOpen } from "./book.ts";
+import { costSchedule } from "./costSheet.ts";
 import { findingSchedule } from "./findingsSheet.ts";
 import { guySchedule } from "./guySheet.ts";
 import { permitSchedule } from "./permitSheet.ts";
@@ -10,6 +12,7 @@ import type { Schedule } from "./schedule.ts";
 import { portSchedule } from "./scheduleSheet.ts";
 import { terminalOrder } from "./setDrafts.ts";
 import { polesAlong, spanRuns } from "./spanRuns.ts";
+import { spliceSchedules } from "./spliceSheet.ts";
 import { stringingSchedule } from "./stringingSheet.ts";
 
 /**
@@ -24,9 +27,12 @@ export function schedules(plant: Plant, findings: readonly Finding[]): readonly 
     portSchedule(plant, terminalOrder(plant)),
     reelSchedule(plant),
     billSchedule(plant),
+    costSchedule(plant),
     permitSchedule(plant, poleIds),
     stringingSchedule(plant, steps),
     guySchedule(plant, poleIds),
+    bondingSchedule(plant, steps),
+    ...spliceSchedules(plant),
     findingSchedule(plant, findings, numberOpen(findings)),
   ];
   return all.filter(({ rows }) => rows.some((row) => !("group" in row)));

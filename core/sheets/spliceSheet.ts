@@ -7,6 +7,7 @@ import { fieldRow, fieldRowMm } from "./fieldRow.ts";
 import { hubRows } from "./hubSplices.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
+import type { Schedule } from "./schedule.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
@@ -44,10 +45,9 @@ const lossNote =
 
 /** Which fiber goes to which: at the hub, output by output, then a sheet for each closure. */
 export function spliceDrafts(plant: Plant, paper: Paper): readonly Draft[] {
-  const closures = cablesInOrder(plant).flatMap((cable) => closuresAlong(plant, cable.id));
   return [
     ...drafts(paper, "hub", "Splice sheet, hub", hubColumns, hubRows(plant)),
-    ...closures.flatMap((id) =>
+    ...closuresOf(plant).flatMap((id) =>
       drafts(
         paper,
         id,
@@ -57,6 +57,20 @@ export function spliceDrafts(plant: Plant, paper: Paper): readonly Draft[] {
       ),
     ),
   ];
+}
+
+/** The same as two tables: the legs at the hub, and the splices of all closures. */
+export function spliceSchedules(plant: Plant): readonly Schedule[] {
+  const sided = closureColumns.map((one, at) => (at < 8 ? { ...one, over: at < 4 ? "From" : "To" } : one));
+  const closed = closuresOf(plant).flatMap((id) => closureRows(plant, id));
+  return [
+    { name: "Splices at the hub", grouped: "Hub output", columns: hubColumns, rows: hubRows(plant), notes: [lossNote] },
+    { name: "Splices in closures", grouped: "Closure", columns: sided, rows: closed, notes: [lossNote] },
+  ];
+}
+
+function closuresOf(plant: Plant): readonly string[] {
+  return cablesInOrder(plant).flatMap((cable) => closuresAlong(plant, cable.id));
 }
 
 function drafts(

@@ -33,9 +33,13 @@ test("every schedule of the sheets is there behind a sheet about the file", asyn
     "Ports and drops",
     "Cables and reels",
     "Bill of materials",
+    "Bill with prices",
     "Pole permits",
     "Stringing",
     "Guys and anchors",
+    "Bonds and grounds",
+    "Splices at the hub",
+    "Splices in closures",
     "Findings",
   ]);
   expect(sheets[0]?.data).toEqual(about);

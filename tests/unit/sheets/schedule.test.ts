@@ -54,3 +54,18 @@ test("every row is as wide as the headings", () => {
     expect(rows.filter((row) => row.length !== headings.length)).toEqual([]);
   }
 });
+
+test("splices say on which side their fiber is, and fibers and prices are numbers", () => {
+  const { headings } = flat("Splices in closures");
+  expect(headings.slice(1, 9).map((one) => one.split(",")[0])).toEqual([
+    ...Array(4).fill("From"),
+    ...Array(4).fill("To"),
+  ]);
+  const lit = flat("Splices at the hub").rows.filter((row) => row[3] !== "");
+  expect(lit.length).toBeGreaterThan(5);
+  expect(lit.every((row) => typeof row[3] === "object")).toBe(true);
+  const priced = flat("Bill with prices").rows.filter((row) => row[5] !== "");
+  expect(priced.length).toBeGreaterThan(5);
+  expect(priced.every((row) => typeof row[4] === "object" && typeof row[5] === "object")).toBe(true);
+  expect(flat("Bonds and grounds").rows.length).toBeGreaterThan(5);
+});

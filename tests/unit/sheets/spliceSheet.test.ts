@@ -3,6 +3,7 @@ import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { closureRows } from "../../../core/sheets/closureSplices.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
+import { cellText } from "../../../core/sheets/figure.ts";
 import { hubRows } from "../../../core/sheets/hubSplices.ts";
 import type { TableRow } from "../../../core/sheets/table.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
@@ -59,7 +60,7 @@ describe("the splice sheet of a closure", () => {
 
   it("tells for every fiber spliced there which fiber of which cable it goes to", () => {
     expect(own.length).toBeGreaterThan(0);
-    expect(cellsOf(rows).map((cells) => [cells[1], cells[5]])).toEqual(
+    expect(cellsOf(rows).map((cells) => [cells[1] ?? "", cells[5] ?? ""].map(cellText))).toEqual(
       [...own].sort((a, b) => a.fiber - b.fiber).map((use) => [String(use.fiber), String(use.lateralFiber)]),
     );
   });
