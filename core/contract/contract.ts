@@ -25,6 +25,14 @@ const paperName = z.enum(paperNames);
 const revisionDrawn = z.string().optional();
 /** Numbers, kinds or keys of the sheets wanted; without it the whole set. */
 const sheetsWanted = z.array(z.string()).min(1).readonly().optional();
+/** A set or some of its sheets. */
+const drawRequest = z.strictObject({
+  routeId,
+  jobId: z.string(),
+  revisionId: revisionDrawn,
+  sheets: sheetsWanted,
+  paper: paperName.optional(),
+});
 const routeRequest = z.strictObject({ routeId });
 
 /**
@@ -65,13 +73,7 @@ export const contract = {
   "import.plan": { request: importRequestSchema, reply: importReplySchema },
   "import.take": { request: importRequestSchema, reply: importReplySchema },
   "draw.sheets": {
-    request: z.strictObject({
-      routeId,
-      jobId: z.string(),
-      revisionId: revisionDrawn,
-      sheets: sheetsWanted,
-      paper: paperName.optional(),
-    }),
+    request: drawRequest,
     reply: z.strictObject({
       /** What the title blocks say of the revision. */
       revision: z.string(),
@@ -79,13 +81,7 @@ export const contract = {
     }),
   },
   "draw.pdf": {
-    request: z.strictObject({
-      routeId,
-      jobId: z.string(),
-      revisionId: revisionDrawn,
-      sheets: sheetsWanted,
-      paper: paperName.optional(),
-    }),
+    request: drawRequest,
     reply: z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
   },
   ...layoutMethods,

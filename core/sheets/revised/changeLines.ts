@@ -1,3 +1,4 @@
+import { catalogueNames } from "../../model/catalogueNames.ts";
 import type { RowChange } from "../../model/rowChange.ts";
 import type { TableName } from "../../model/tables.ts";
 import { byName } from "../sorting.ts";
@@ -34,28 +35,7 @@ const told: readonly (readonly [heading: string, tell: Teller])[] = [
     (rows, between) => [...plain("livingUnit", "dropCrossing")(rows, between), ...tellDrops(rows, between)],
   ],
   ["Standards", plain("settings")],
-  [
-    "Catalogue",
-    plain(
-      "strandType",
-      "cableType",
-      "splitterType",
-      "terminalModel",
-      "dropType",
-      "dropPassing",
-      "clearanceSet",
-      "clearanceLimit",
-      "strengthSet",
-      "strengthLimit",
-      "loadFactor",
-      "loadingDistrict",
-      "extremeWind",
-      "extremeIce",
-      "windFactor",
-      "opticalClass",
-      "hardware",
-    ),
-  ],
+  ["Catalogue", plain(...catalogueNames)],
   ["Findings waived", plain("waiver")],
 ];
 
