@@ -17,7 +17,7 @@ const figures: Figures = {
   ...(await benchRecheck(short, long)),
   ...benchStatics(long),
   ...benchPlacement(),
-  ...(await benchDraw(longRoute(assetsFolder, 56))),
+  ...(await benchDraw(longRoute(assetsFolder, 48))),
 };
 const printed = Object.fromEntries(Object.entries(figures).map(([name, value]) => [name, rounded(value)]));
 
