@@ -95,7 +95,7 @@ export function runLayout(
   const left = [...unserved, ...lit.unserved].sort((a, b) => compareNatural(a.livingUnitId, b.livingUnitId));
   const cost = costOf(plant, lit.placed);
   // A tap may cost more than the model its place was chosen for: the bound is that of the cheaper one.
-  const isProven = found.isProven && costOf(plant, fed) <= costOf(plant, placed);
+  const isProven = found.isProven && (hub === null || costOf(plant, fed) <= costOf(plant, placed));
   const summary: LayoutSummary = {
     ...countPorts(plant, present, terminals),
     fiberUseCount: lit.plan.given.length + present.fixedUses.length,

@@ -8,9 +8,10 @@ import { bondPlaces } from "./bondPlaces.ts";
 import type { Draft } from "./book.ts";
 import { closeoutSpanRow, spanColumns } from "./closeoutSpans.ts";
 import { fieldRow, fieldRowMm } from "./fieldRow.ts";
+import { cellText, lengthCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
-import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import { lengthUnit } from "./quantityText.ts";
 import { polesAlong, type Step } from "./spanRuns.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
@@ -141,7 +142,7 @@ function terminalRow(plant: Plant, terminalId: string): TableRow {
   const system = plant.settings().unitSystem;
   const facts = terminalFacts(plant, terminalId);
   const { opening, coil } = facts;
-  const figure = (valueM: number) => lengthFigure(valueM, system);
+  const length = (valueM: number) => lengthCell(valueM, system);
   return {
     cells: [
       facts.terminal.name,
@@ -149,9 +150,9 @@ function terminalRow(plant: Plant, terminalId: string): TableRow {
       formatLength(terminalPlace(plant, terminalId).fromPoleM, system, "offset"),
       "",
       "",
-      opening ? `${figure(opening.fromM)} to ${figure(opening.toM)}` : "no coil drawn",
+      opening ? `${cellText(length(opening.fromM))} to ${cellText(length(opening.toM))}` : "no coil drawn",
       "",
-      coil ? figure(coil.storedM) : "",
+      coil ? length(coil.storedM) : "",
       "",
       "",
       "□",
@@ -186,7 +187,7 @@ function portRows(plant: Plant, terminalId: string): readonly TableRow[] {
       cells: [
         tag,
         plant.rowOf("livingUnit", plant.rowOf("drop", id).livingUnitId).address,
-        lengthFigure(dropCutM(plant, id), system),
+        lengthCell(dropCutM(plant, id), system),
         "",
         "",
         "",

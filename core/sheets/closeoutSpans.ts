@@ -3,8 +3,8 @@ import type { Plant } from "../plant/plant.ts";
 import { spanClearance } from "../plant/spanClearance.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { lengthCell } from "./figure.ts";
 import { clearanceText, overText } from "./profileWords.ts";
-import { lengthFigure } from "./quantityText.ts";
 import type { Column, TableRow } from "./table.ts";
 import { caseWords } from "./tradeWords.ts";
 
@@ -34,7 +34,7 @@ export function closeoutSpanRow(plant: Plant, spanId: string): TableRow {
   return {
     cells: [
       spanName(plant, spanId),
-      lengthFigure(plant.rowOf("span", spanId).lengthM, system),
+      lengthCell(plant.rowOf("span", spanId).lengthM, system),
       "",
       sag.kind === "unknown" ? "not known" : formatLength(sag.stringing.sagM, system, "sag"),
       "",

@@ -1,10 +1,11 @@
 import { colourAt } from "../fiber/colourCode.ts";
 import { dropCutM, dropRunM } from "../plant/dropView.ts";
 import type { Plant } from "../plant/plant.ts";
+import { lengthCell } from "./figure.ts";
 import type { Block } from "./flow.ts";
 import { panelHead, panelRuleMm, tableUnderHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
-import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import { lengthUnit } from "./quantityText.ts";
 import { type Column, drawTable, pageRows, type TableRow, tableHeightMm } from "./table.ts";
 import { colourWords, type TerminalFacts } from "./terminalFacts.ts";
 import { emptyPortWords } from "./tradeWords.ts";
@@ -86,8 +87,8 @@ function portRows(plant: Plant, facts: TerminalFacts): readonly TableRow[] {
       cells: [
         ...light,
         plant.rowOf("livingUnit", plant.rowOf("drop", dropId).livingUnitId).address,
-        lengthFigure(dropRunM(plant, dropId), system),
-        lengthFigure(dropCutM(plant, dropId), system),
+        lengthCell(dropRunM(plant, dropId), system),
+        lengthCell(dropCutM(plant, dropId), system),
         `${facts.terminal.name}-${port.port}`,
         "□",
       ],

@@ -9,9 +9,10 @@ import { isOver } from "../rules/withinLimit.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Mark } from "./displayList.ts";
+import { type Cell, forceCell, lengthCell } from "./figure.ts";
 import type { PaperBox } from "./paper.ts";
 import { clearanceText, limitFigure, overText, shortText } from "./profileWords.ts";
-import { forceFigure, forceUnit, lengthFigure, lengthUnit } from "./quantityText.ts";
+import { forceUnit, lengthUnit } from "./quantityText.ts";
 import { limitSource } from "./sourceWords.ts";
 import { type Column, drawTable } from "./table.ts";
 import { caseWords } from "./tradeWords.ts";
@@ -56,7 +57,7 @@ function columnsOf(plant: Plant): readonly (Column & { readonly spared?: boolean
   ];
 }
 
-function cellsOf(plant: Plant, { span, inPoleId, outPoleId }: ProfileStep): readonly string[] {
+function cellsOf(plant: Plant, { span, inPoleId, outPoleId }: ProfileStep): readonly Cell[] {
   const system = plant.settings().unitSystem;
   const tag = (id: string) => plant.rowOf("pole", id).tag;
   const height = (id: string) => formatLength(strandAtPole(plant, id).heightM, system, "height");
@@ -66,12 +67,12 @@ function cellsOf(plant: Plant, { span, inPoleId, outPoleId }: ProfileStep): read
       ? ["", "", "", "", "", "", ""]
       : [
           ...[known.stringing, known.hot, known.iced].map((one) => formatLength(one.sagM, system, "sag")),
-          ...[known.stringing, known.tension].map((one) => forceFigure(one.supportN, system)),
+          ...[known.stringing, known.tension].map((one) => forceCell(one.supportN, system)),
           ...governingCells(plant, span.spanId),
         ];
   return [
     `${tag(inPoleId)} to ${tag(outPoleId)}`,
-    lengthFigure(span.lengthM, system),
+    lengthCell(span.lengthM, system),
     `${height(inPoleId)}, ${height(outPoleId)}`,
     ...sags,
     ...clearanceCells(plant, span.spanId, span.why),

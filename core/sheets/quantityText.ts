@@ -1,4 +1,4 @@
-import { metresPerFoot, newtonsPerPoundForce } from "../units/constants.ts";
+import { metresPerFoot } from "../units/constants.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
@@ -10,19 +10,9 @@ export function lengthUnit(system: UnitSystem): string {
   return system === "us" ? "ft" : "m";
 }
 
-/** A long length as the bare number under such a heading: whole feet, or metres to one decimal. */
-export function lengthFigure(valueM: number, system: UnitSystem): string {
-  return system === "us" ? grouped(Math.round(valueM / metresPerFoot)) : fixedText(valueM, 1);
-}
-
 /** Unit of forces, for a table's heading. */
 export function forceUnit(system: UnitSystem): string {
   return system === "us" ? "lbf" : "kN";
-}
-
-/** A force as the bare number under such a heading. */
-export function forceFigure(valueN: number, system: UnitSystem): string {
-  return system === "us" ? grouped(Math.round(valueN / newtonsPerPoundForce)) : fixedText(valueN / 1000, 2);
 }
 
 /** Unit of sags, for a table's heading. */

@@ -5,10 +5,10 @@ import { isOver } from "../rules/withinLimit.ts";
 import { formatForce } from "../units/formatForce.ts";
 import type { Draft } from "./book.ts";
 import { cablesInOrder } from "./cableOrder.ts";
-import { type Cell, lengthCell, stationCell } from "./figure.ts";
+import { type Cell, cellText, lengthCell, stationCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
-import { lengthFigure, lengthUnit } from "./quantityText.ts";
+import { lengthUnit } from "./quantityText.ts";
 import type { Schedule } from "./schedule.ts";
 import { byText } from "./sorting.ts";
 import { markWords } from "./sourceWords.ts";
@@ -69,7 +69,7 @@ function cableRows(plant: Plant, cableId: string): readonly TableRow[] {
 /** What the cable is, how much of its reel it takes and what is left. */
 function headingOf(plant: Plant, cableId: string): string {
   const system = plant.settings().unitSystem;
-  const length = (valueM: number) => `${lengthFigure(valueM, system)} ${lengthUnit(system)}`;
+  const length = (valueM: number) => `${cellText(lengthCell(valueM, system))} ${lengthUnit(system)}`;
   const { name, cableTypeId, reelLengthM } = plant.rowOf("cable", cableId);
   const { totalM, coilsM } = sheathLength(plant, cableId);
   const rest = isOver(totalM, reelLengthM)

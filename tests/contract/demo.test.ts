@@ -57,6 +57,11 @@ test("the demo set has every kind of sheet, bound in their order, but worksheets
   expect(kinds).toEqual(sheetKinds.filter((kind) => !unwritten.includes(kind)));
 });
 
+test("every text of the demo set is words or figures", () => {
+  const texts = set.sheets.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])));
+  expect(texts.filter((text) => /\[object|undefined|NaN/.test(text))).toEqual([]);
+});
+
 test("no text of the demo set is lower than 2 mm", () => {
   const texts = set.sheets.flatMap((sheet) => sheet.marks.filter((mark) => mark.kind === "text"));
   expect(texts.length).toBeGreaterThan(2_000);

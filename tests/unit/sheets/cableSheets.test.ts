@@ -5,7 +5,7 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import type { SheetKind } from "../../../core/sheets/book.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { chartPages } from "../../../core/sheets/fiberChartRows.ts";
-import { lengthFigure } from "../../../core/sheets/quantityText.ts";
+import { cellText, lengthCell } from "../../../core/sheets/figure.ts";
 import { changed } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 
@@ -22,7 +22,7 @@ describe("the cable and reel schedule", () => {
     for (const cable of route.cable.values()) {
       const { totalM } = sheathLength(plant, cable.id);
       expect(totalM).toBeGreaterThan(cablePath(plant, cable.id).lengthM);
-      expect(texts).toContain(lengthFigure(totalM, "us"));
+      expect(texts).toContain(cellText(lengthCell(totalM, "us")));
     }
   });
 

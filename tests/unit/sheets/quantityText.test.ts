@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { figureText, lengthFigure, lengthToBuy, stationText } from "../../../core/sheets/quantityText.ts";
+import { cellText, lengthCell } from "../../../core/sheets/figure.ts";
+import { figureText, lengthToBuy, stationText } from "../../../core/sheets/quantityText.ts";
 import { byName } from "../../../core/sheets/sorting.ts";
 
 describe("figures on sheets", () => {
@@ -13,8 +14,8 @@ describe("figures on sheets", () => {
   it("rounds what is bought up and what is measured to the nearest", () => {
     expect(lengthToBuy(304.81, "us")).toBe("1,001");
     expect(lengthToBuy(304.8, "us")).toBe("1,000");
-    expect(lengthFigure(304.81, "us")).toBe("1,000");
-    expect(lengthFigure(45.06, "metric")).toBe("45.1");
+    expect(cellText(lengthCell(304.81, "us"))).toBe("1,000");
+    expect(cellText(lengthCell(45.06, "metric"))).toBe("45.1");
   });
 
   it("rounds a measured clearance down, so that it never reads as its limit", () => {
