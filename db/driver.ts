@@ -12,11 +12,13 @@ export type ReadDb = {
   readonly arrays: (sql: string, ...bound: SqlValue[]) => SqlValue[][];
   readonly all: (sql: string, ...bound: SqlValue[]) => SqlRow[];
   readonly get: (sql: string, ...bound: SqlValue[]) => SqlRow | undefined;
+  /** The bytes in the one column of the first row; null where there is none. */
+  readonly bytes: (sql: string, ...bound: SqlValue[]) => Uint8Array | null;
 };
 
 /** A route file that can be written to. */
 export type WriteDb = ReadDb & {
-  readonly run: (sql: string, ...bound: SqlValue[]) => void;
+  readonly run: (sql: string, ...bound: (SqlValue | Uint8Array)[]) => void;
   /** Several statements, none with values. */
   readonly exec: (sql: string) => void;
 };
@@ -74,9 +76,9 @@ export function sqliteCode(error: unknown): string | null {
 const busyTimeoutMs = 2000;
 
 function handleOn(database: Database.Database): Handle {
-  const prepared = new Map<string, Database.Statement<SqlValue[]>>();
+  const prepared = new Map<string, Database.Statement<(SqlValue | Uint8Array)[]>>();
   const statement = (sql: string) => {
-    const present = prepared.get(sql) ?? database.prepare<SqlValue[]>(sql);
+    const present = prepared.get(sql) ?? database.prepare<(SqlValue | Uint8Array)[]>(sql);
     prepared.set(sql, present);
     return present;
   };
@@ -98,6 +100,13 @@ function handleOn(database: Database.Database): Handle {
       reading(sql)
         .raw(false)
         .get(...bound) as SqlRow | undefined, // as above
+    bytes: (sql, ...bound) => {
+      const found: unknown = reading(sql)
+        .raw(false)
+        .get(...bound);
+      const value: unknown = typeof found === "object" && found !== null ? Object.values(found)[0] : null;
+      return value instanceof Uint8Array ? value : null;
+    },
     run: (sql, ...bound) => {
       statement(sql).run(...bound);
     },

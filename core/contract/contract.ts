@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { paperNames } from "../model/paperNames.ts";
+import { closeoutMethods } from "./closeoutMethods.ts";
 import { exportMethods } from "./exportMethods.ts";
 import { fileEvents, fileMethods } from "./fileMethods.ts";
 import { historyMethods } from "./historyMethods.ts";
@@ -92,6 +93,7 @@ export const contract = {
   ...settingsMethods,
   ...wayMethods,
   ...machineMethods,
+  ...closeoutMethods,
   "job.cancel": { request: z.strictObject({ jobId: z.string() }), reply: z.strictObject({ cancelled: z.boolean() }) },
 } as const;
 

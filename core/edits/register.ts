@@ -28,10 +28,12 @@ import { guyAdd } from "./commands/guyAdd.ts";
 import { lateralString } from "./commands/lateralString.ts";
 import { layoutRun } from "./commands/layoutRun.ts";
 import { lineString } from "./commands/lineString.ts";
+import { milestoneReach } from "./commands/milestoneReach.ts";
 import { poleAdd } from "./commands/poleAdd.ts";
 import { poleExtend } from "./commands/poleExtend.ts";
 import { poleMove } from "./commands/poleMove.ts";
 import { poleRename } from "./commands/poleRename.ts";
+import { readingTake } from "./commands/readingTake.ts";
 import { revisionApprove } from "./commands/revisionApprove.ts";
 import { revisionIssue } from "./commands/revisionIssue.ts";
 import { revisionVoid } from "./commands/revisionVoid.ts";
@@ -93,6 +95,8 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(fiberGive),
   sealed(findingWaive),
   sealed(layoutRun),
+  sealed(milestoneReach),
+  sealed(readingTake),
   sealed(lineString),
   sealed(lateralString),
   sealed(poleAdd),

@@ -26,7 +26,22 @@ const guarded: { readonly [T in TableName]?: readonly string[] } = {
   fiberUse: ["cableId", "fiber", "purpose", "terminalId", "splitterId", "closureId", "lateralCableId", "lateralFiber"],
 };
 
-const whole: readonly TableName[] = ["cableRun", "splitter", "waiver", "revision", "settings", "settingBasis"];
+const whole: readonly TableName[] = [
+  "cableRun",
+  "splitter",
+  "waiver",
+  "revision",
+  "settings",
+  "settingBasis",
+  "milestone",
+  "reading",
+  "rivalReading",
+  "packet",
+  "photo",
+  "trace",
+  "punch",
+  "signOff",
+];
 
 /** The edit that writes columns of one row; refuses what breaks the table's schema, leads nowhere, or has its own command. */
 export function setRow(route: Route, { table, id, values }: RowValues): Result<RowChange> {

@@ -31,6 +31,16 @@ const standardsRead = standards.extend({
   titleLine: standards.shape.titleLine.default(""),
   sheetsLeftOut: standards.shape.sheetsLeftOut.default(""),
   paper: standards.shape.paper.default("usual"),
+  offsetToleranceM: standards.shape.offsetToleranceM.default(0.0508),
+  readingToleranceDb: standards.shape.readingToleranceDb.default(1.5),
+  markToleranceFrac: standards.shape.markToleranceFrac.default(0.02),
+  markToleranceM: standards.shape.markToleranceM.default(0.6096),
+  groundMaxOhm: standards.shape.groundMaxOhm.default(25),
+  spliceMaxDb: standards.shape.spliceMaxDb.default(0.2),
+  connectionMaxDb: standards.shape.connectionMaxDb.default(0.5),
+  reflectanceMaxDb: standards.shape.reflectanceMaxDb.default(-45),
+  sectionMaxDbPerKm: standards.shape.sectionMaxDbPerKm.default(0.4),
+  returnLossMinDb: standards.shape.returnLossMinDb.default(32),
 });
 /** 600 lbf, the figure for most cable: 7 CFR 1755.200, read. */
 const pulledInN = 2668.9329691563;

@@ -60,5 +60,13 @@ export const references = {
   dropCrossing: { livingUnitId: "livingUnit" },
   layoutRecord: {},
   unservedUnit: { livingUnitId: "livingUnit" },
+  milestone: {},
+  reading: {},
+  rivalReading: { packetId: "packet" },
+  packet: {},
+  photo: {},
+  trace: { cableId: "cable" },
+  punch: {},
+  signOff: {},
   drop: { terminalId: "terminal", livingUnitId: "livingUnit", dropTypeId: "dropType" },
 } as const satisfies { readonly [T in TableName]: Readonly<Record<string, TableName>> };

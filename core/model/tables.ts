@@ -1,5 +1,6 @@
 import type { z } from "zod";
 import { catalogueTables } from "./catalogueRows.ts";
+import { closeoutTables } from "./closeoutRows.ts";
 import { layoutTables } from "./layoutRows.ts";
 import { lineTables } from "./lineRows.ts";
 import { officeTables } from "./officeRows.ts";
@@ -12,6 +13,7 @@ export const tables = {
   ...lineTables,
   ...serviceTables,
   ...layoutTables,
+  ...closeoutTables,
 } as const;
 
 export type TableName = keyof typeof tables;
@@ -102,4 +104,12 @@ export const tableNames = [
   "fiberUse",
   "layoutRecord",
   "unservedUnit",
+  "milestone",
+  "reading",
+  "packet",
+  "rivalReading",
+  "photo",
+  "trace",
+  "punch",
+  "signOff",
 ] as const satisfies readonly TableName[];

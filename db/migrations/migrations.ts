@@ -15,6 +15,7 @@ import * as loadFactors from "./0013-loadFactors.ts";
 import * as chainedTaps from "./0014-chainedTaps.ts";
 import * as revisionStanding from "./0015-revisionStanding.ts";
 import * as drawingOwn from "./0016-drawingOwn.ts";
+import * as closeout from "./0017-closeout.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -37,4 +38,5 @@ export const migrations: readonly Migration[] = [
   chainedTaps,
   revisionStanding,
   drawingOwn,
+  closeout,
 ];

@@ -2,6 +2,7 @@ import { basename } from "node:path";
 import type { EditReply, HostEvent, Request } from "../../core/contract/contract.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
+import { closeoutHandlers } from "./closeoutHandlers.ts";
 import { drawnState } from "./drawnState.ts";
 import { exportHandlers } from "./exportFile.ts";
 import { type FilePlaces, openFileService } from "./fileHandlers.ts";
@@ -191,6 +192,7 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
     ...machineHandlers(files?.configFolder ?? null),
     ...historyHandlers({ withRoute }),
     ...revisionHandlers({ withRoute }),
+    ...closeoutHandlers({ withRoute }),
     ...wayHandlers({ withRoute, configFolder: files?.configFolder ?? null }),
     ...settingsHandlers({ withRoute, told, configFolder: files?.configFolder ?? null }),
     "job.cancel": ({ jobId }) => {

@@ -32,6 +32,7 @@ export type QuantityKind =
   | "lengthPerVolt"
   | "voltage"
   | "loss"
+  | "resistance"
   | "lossPerKm"
   | "wavelength"
   | "power"
@@ -64,6 +65,7 @@ const units: Readonly<Record<Exclude<QuantityKind, "temperature">, Readonly<Reco
   },
   voltage: same("kV", 1000),
   loss: same("dB", 1),
+  resistance: same("Ω", 1),
   lossPerKm: same("dB/km", 1),
   wavelength: same("nm", 1),
   power: same("dBm", 1),
@@ -91,6 +93,7 @@ const specialKinds: ReadonlyMap<string, QuantityKind> = new Map<string, Quantity
   ["standoffM", "offset"],
   ["climbingSpaceM", "offset"],
   ["hangingGapM", "offset"],
+  ["offsetToleranceM", "offset"],
   ["diameterM", "thickness"],
   ["iceM", "thickness"],
   ["lengthM", "thickness"],
@@ -117,6 +120,7 @@ const endings: readonly (readonly [string, QuantityKind])[] = [
   ["costEach", "money"],
   ["Nm", "wavelength"],
   ["Db", "loss"],
+  ["Ohm", "resistance"],
   ["Dbm", "power"],
   ["M2", "area"],
   ["Pa", "pressure"],

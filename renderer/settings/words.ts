@@ -148,6 +148,19 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
     "Sheets of the set",
     "Kinds of sheets that are drawn; each gives its numbers to the next where it is left out.",
   ],
+  offsetToleranceM: ["Offset as built", "How far a terminal may hang from the drawn offset."],
+  readingToleranceDb: ["Light as built", "How much less than expected a port may have."],
+  markToleranceFrac: [
+    "Sheath as built, share",
+    "How far sheath used may differ from the drawn length, as a share of it.",
+  ],
+  markToleranceM: ["Sheath as built, length", "And this much more."],
+  groundMaxOhm: ["Ground", "Most resistance of a ground."],
+  spliceMaxDb: ["Splice in a trace", "Most loss, the mean of both directions where both were taken."],
+  connectionMaxDb: ["Connection in a trace", "Most loss."],
+  reflectanceMaxDb: ["Reflection in a trace", "Strongest reflection of a connection."],
+  sectionMaxDbPerKm: ["Section in a trace", "Most loss along the fiber."],
+  returnLossMinDb: ["Return loss", "Least of the whole way."],
   paper: ["Paper", "What sets are drawn on. Usual: ANSI B in feet and inches, A3 in metric."],
 };
 

@@ -227,6 +227,10 @@ export const faultTable: Readonly<Record<string, Tries>> = {
     const { host, routeId } = hostOf(session);
     yield host.call("revision.changes", { routeId, revisionId: "gone" });
   },
+  *"not-kept"(session) {
+    const { host, routeId } = hostOf(session);
+    yield host.call("kept.read", { routeId, hash: "0".repeat(64) });
+  },
   *guarded(session) {
     const { id } = first(session.route().terminal);
     for (const values of [{ cableId: "cable-2" }, { spanId: "span-2" }])

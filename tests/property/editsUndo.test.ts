@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { applyChange, invert } from "../../core/edits/change.ts";
 import { commandRegister } from "../../core/edits/register.ts";
 import { catalogueNames } from "../../core/model/catalogueNames.ts";
+import { builtStates, readingKinds } from "../../core/model/closeoutRows.ts";
 import { references } from "../../core/model/references.ts";
 import type { Route } from "../../core/model/route.ts";
 import { type TableName, tableNames } from "../../core/model/tables.ts";
@@ -69,6 +70,13 @@ const size = fc.integer({ min: 1, max: 20 });
 const no = fc.constant(null);
 const yes = fc.boolean();
 const poleValues = fc.record({ owner: word, aboveGroundM: fc.option(size) }, { requiredKeys: [] });
+
+const plain = { port: fc.constantFrom(0, 0, 0, 1), alongId: fc.constant("") };
+const builtThing = fc.oneof(
+  fc.record({ kind: fc.constantFrom("pole", "bond"), subjectId: known("pole"), ...plain }),
+  fc.record({ kind: fc.constantFrom("terminal", "port"), subjectId: known("terminal"), ...plain }),
+  fc.record({ kind: fc.constant("drop"), subjectId: known("drop"), ...plain }),
+);
 
 const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
   "settings.set": fc.record({
@@ -308,6 +316,25 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     checkedBy: word,
     reason: word,
   }),
+  "milestone.reach": fc.record({
+    subjects: fc.array(builtThing, { minLength: 1, maxLength: 4 }),
+    state: fc.constantFrom("designed", ...builtStates),
+    by: tag,
+    atIso: tag,
+  }),
+  "reading.take": fc
+    .tuple(
+      builtThing,
+      fc.record({
+        what: fc.constantFrom(...readingKinds),
+        wavelengthNm: fc.constantFrom(0, 1310, 1550),
+        value: fc.option(fc.double({ min: -50, max: 50, noNaN: true })),
+        text: tag,
+        by: tag,
+        atIso: tag,
+      }),
+    )
+    .map(([thing, read]) => ({ ...thing, ...read })),
   "revision.approve": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag }),
   "revision.void": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag, reason: tag }),
   "row.remove": fc

@@ -39,13 +39,13 @@ test("the file's foreign keys are the model's references, all looked at when an 
   });
 });
 
-test("every reference has an index, every table is strict, and there is no table beside the model's but the journal", () => {
+test("every reference has an index, every table is strict, and there is no table beside the model's but the journal and kept files", () => {
   withFile(smallRoute(), ({ db }) => {
     const list = db.all(
       "SELECT name, strict FROM pragma_table_list WHERE schema = 'main' AND name NOT LIKE 'sqlite_%'",
     );
     expect(list.filter(({ strict }) => strict !== 1)).toEqual([]);
-    expect(list.map(({ name }) => name).sort()).toEqual(["journal", ...tableNames.map(sqlName)].sort());
+    expect(list.map(({ name }) => name).sort()).toEqual(["journal", "kept_file", ...tableNames.map(sqlName)].sort());
     for (const table of tableNames) {
       for (const column of Object.keys(references[table])) {
         const indexed = db.all(
