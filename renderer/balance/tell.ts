@@ -5,6 +5,7 @@ import type { Plant } from "../../core/plant/plant.ts";
 import { portCounts } from "../../core/plant/terminalView.ts";
 import { formatLength } from "../../core/units/formatLength.ts";
 import { formatLossDb } from "../../core/units/formatLossDb.ts";
+import { moneyText } from "../../core/units/moneyText.ts";
 import type { UnitSystem } from "../../core/units/unitSystem.ts";
 import type { BalanceSpot } from "./balanceView.ts";
 import { portStateWords, balanceWords as words } from "./words.ts";
@@ -61,7 +62,7 @@ export function sentence(clauses: readonly string[]): string {
 function costWords(costChange: number, runChangeM: number, units: UnitSystem): string {
   const length = formatLength(Math.abs(runChangeM), units, "height");
   const run = runChangeM < 0 ? words.shorter(length) : words.longer(length);
-  const money = Math.abs(costChange).toFixed(2);
+  const money = moneyText(Math.abs(costChange));
   if (money === "0.00") return `${run}, ${words.costSame}`;
   return `${run}, ${costChange < 0 ? words.costLess(money) : words.costMore(money)}`;
 }

@@ -13,9 +13,9 @@ export function DecidedLegend({ open: { route } }: { readonly open: OpenRoute })
   const session = useSession();
   const { terminals, units, poles } = pinMarks(route);
   const lines = [
-    { name: words.pinnedTerminals, glyph: <TerminalGlyph />, refs: refsOf("terminal", terminals) },
-    { name: words.pinnedUnits, glyph: <HouseGlyph />, refs: refsOf("livingUnit", units) },
-    { name: words.barredPoles, glyph: <PoleGlyph />, refs: refsOf("pole", poles) },
+    { name: words.pinnedTerminals, glyph: <TerminalGlyph />, refs: refsAmong("terminal", terminals) },
+    { name: words.pinnedUnits, glyph: <HouseGlyph />, refs: refsAmong("livingUnit", units) },
+    { name: words.barredPoles, glyph: <PoleGlyph />, refs: refsAmong("pole", poles) },
   ];
   return (
     <>
@@ -47,7 +47,7 @@ function keyOf(actionId: string): string {
   return key === undefined ? actionOf(actionId).topic : shownKey(key, isMac());
 }
 
-function refsOf(table: "terminal" | "livingUnit" | "pole", ids: ReadonlySet<string>): readonly RefKey[] {
+function refsAmong(table: "terminal" | "livingUnit" | "pole", ids: ReadonlySet<string>): readonly RefKey[] {
   return [...ids].map((id) => refKey(table, id));
 }
 
