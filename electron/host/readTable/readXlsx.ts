@@ -1,6 +1,10 @@
 import readSheets, { type SheetData } from "read-excel-file/node";
 import { makeTable, type Table } from "../../../core/exchange/table.ts";
 import { fail, type Result } from "../../../core/model/result.ts";
+import { workbookExcess } from "./workbookBounds.ts";
+
+/** Most that the parts of a workbook may unpack to, bytes. */
+const largestUnpackedBytes = 128 * 1024 * 1024;
 
 /**
  * Reads one sheet of an XLSX workbook: the first with anything on it, or the one named. The first row with anything in it is the
@@ -9,6 +13,16 @@ import { fail, type Result } from "../../../core/model/result.ts";
  * @param name name of the file, for messages
  */
 export async function readXlsx(name: string, bytes: Uint8Array, sheetName?: string): Promise<Result<Table>> {
+  const excess = workbookExcess(bytes, largestUnpackedBytes);
+  if (excess !== null)
+    return fail(
+      "too-large",
+      excess === "bytes"
+        ? "The workbook unpacks to more than can be read."
+        : "The workbook's sheet reaches too far out.",
+      name,
+      "Copy the rows of this route into a workbook of their own, and try again.",
+    );
   let sheets: Awaited<ReturnType<typeof readSheets>>;
   try {
     sheets = await readSheets(Buffer.from(bytes));

@@ -1,5 +1,7 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, test } from "vitest";
 import { readXlsx } from "../../../electron/host/readTable/readXlsx.ts";
+import { workbookExcess } from "../../../electron/host/readTable/workbookBounds.ts";
 import { workbook } from "./workbook.ts";
 
 describe("workbooks", () => {
@@ -43,5 +45,30 @@ describe("workbooks", () => {
     ["a workbook cut in half", workbook({ A: [["x"], ["1"]] }).slice(0, 700)],
   ])("%s is refused, never a crash", async (_, bytes) => {
     expect(await readXlsx("bad.xlsx", bytes)).toMatchObject({ ok: false, fault: { code: "not-xlsx" } });
+  });
+
+  test.each([
+    ["one cell out at the far corner", '<row r="1048576"><c r="XFD1048576"><v>3</v></c></row></sheetData>'],
+    ["a cell whose place is written in codes", '<row r="2"><c r="&#88;FD1"><v>3</v></c></row></sheetData>'],
+    ["a far last row", '<row r="9999999"><c r="C9999999"><v>3</v></c></row></sheetData>'],
+  ])("a workbook with %s is refused before its empty cells fill the memory", async (_, rows) => {
+    const files = unzipSync(workbook({ A: [["x"], ["1"]] }));
+    const sheet = "xl/worksheets/sheet1.xml";
+    files[sheet] = strToU8(strFromU8(files[sheet] ?? new Uint8Array()).replace("</sheetData>", rows));
+    expect(await readXlsx("far.xlsx", zipSync(files))).toMatchObject({ ok: false, fault: { code: "too-large" } });
+  });
+
+  test("a small workbook whose parts, pictures too, unpack to more than the bound has too much", () => {
+    const files = unzipSync(workbook({ A: [["x"], ["1"]] }));
+    const bytes = zipSync({ ...files, "xl/media/image1.png": new Uint8Array(2_000_000) });
+    expect(bytes.length).toBeLessThan(10_000);
+    expect(workbookExcess(bytes, 1_000_000)).toBe("bytes");
+    expect(workbookExcess(bytes, 3_000_000)).toBeNull();
+  });
+
+  test("a sheet of many rows and columns is read", async () => {
+    const row = Array.from({ length: 20 }, (_, n) => n);
+    const bytes = workbook({ A: [row, ...Array.from({ length: 3000 }, () => row)] });
+    expect(await readXlsx("many.xlsx", bytes)).toMatchObject({ ok: true });
   });
 });

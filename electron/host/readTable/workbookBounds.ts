@@ -1,0 +1,66 @@
+import { Unzip, UnzipInflate } from "fflate";
+
+/** Most cells of one sheet, those between its first and its farthest, empty ones too: a reader holds a place for each. */
+const mostCells = 4_000_000;
+
+/** What a workbook has too much of to be read; null where it keeps within bounds. */
+export type WorkbookExcess = "bytes" | "cells" | null;
+
+/**
+ * Whether a workbook unpacks within bounds, found without holding more than a piece of it: a few kilobytes can unpack to gigabytes, or
+ * name one cell so far out that the empty ones before it fill the memory.
+ *
+ * Bytes that are no archive are within bounds; reading them will tell.
+ *
+ * @param largestUnpackedBytes  most that its parts may come to together
+ */
+export function workbookExcess(bytes: Uint8Array, largestUnpackedBytes: number): WorkbookExcess {
+  let excess: WorkbookExcess = null;
+  let unpackedBytes = 0;
+  const unzip = new Unzip((part) => {
+    const farthest = /(?<!sharedStrings)\.xml$/i.test(part.name) ? farthestCell() : null;
+    part.ondata = (_fault, piece) => {
+      unpackedBytes += piece?.length ?? 0;
+      if (unpackedBytes > largestUnpackedBytes) excess = "bytes";
+      else if (piece && farthest && farthest(piece) > mostCells) excess ??= "cells";
+      if (excess) part.terminate();
+    };
+    part.start();
+  });
+  unzip.register(UnzipInflate);
+  try {
+    for (let at = 0; at < bytes.length && !excess; at += pieceBytes)
+      unzip.push(bytes.subarray(at, at + pieceBytes), at + pieceBytes >= bytes.length);
+  } catch {
+    return excess;
+  }
+  return excess;
+}
+
+/** Small, since what one piece unpacks to is held at once: a thousand times as much at most. */
+const pieceBytes = 16 * 1024;
+
+/** Counts the cells up to the farthest a part names, piece by piece. */
+function farthestCell(): (piece: Uint8Array) => number {
+  let rest = "";
+  let rows = 1;
+  let columns = 1;
+  return (piece) => {
+    const text = rest + Buffer.from(piece).toString("latin1");
+    rest = text.slice(-longestReference);
+    for (const [, isCoded, letters = "", row] of text.matchAll(reference)) {
+      if (isCoded) return Number.POSITIVE_INFINITY;
+      rows = Math.max(rows, Number(row));
+      columns = Math.max(columns, columnNumber(letters));
+    }
+    return rows * columns;
+  };
+}
+
+/** ` r="XFD1048576"`, the far corner of ` ref="A1:XFD1048576"`, or one with letters written as codes, which no writer does. */
+const reference = /\sr(?:ef)?=["'](?:[^"']*(&)|(?:[A-Z]{1,3}\d{1,9}:)?([A-Z]{0,3})(\d{1,9})["'])/gi;
+const longestReference = 40;
+
+function columnNumber(letters: string): number {
+  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+}
