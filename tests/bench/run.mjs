@@ -5,7 +5,15 @@ import { installWhatIsMissing, projectFolder } from "../../electron/launch/insta
 installWhatIsMissing();
 const { build } = await import("esbuild");
 /** Benches with a name of their own, each with the files it runs in other processes or threads; all else is the one bench. */
-const named = { window: [], placement: [], published: [], growth: [], peers: ["peerSolver"], city: ["cityWorker"] };
+const named = {
+  window: [],
+  placement: [],
+  published: [],
+  growth: [],
+  peers: ["peerSolver"],
+  city: ["cityWorker"],
+  mangled: [],
+};
 const name = Object.keys(named).find((one) => one === process.argv[2]) ?? "bench";
 const outdir = join(projectFolder, ".build", "bench");
 await build({

@@ -1,4 +1,4 @@
-import readSheets, { type SheetData } from "read-excel-file/node";
+import readSheets, { type SheetData } from "read-excel-file/universal";
 import { makeTable, type Table } from "../../../core/exchange/table.ts";
 import { fail, type Result } from "../../../core/model/result.ts";
 import { workbookExcess } from "./workbookBounds.ts";
@@ -25,7 +25,7 @@ export async function readXlsx(name: string, bytes: Uint8Array, sheetName?: stri
     );
   let sheets: Awaited<ReturnType<typeof readSheets>>;
   try {
-    sheets = await readSheets(Buffer.from(bytes));
+    sheets = await readSheets(Uint8Array.from(bytes).buffer);
   } catch {
     return fail(
       "not-xlsx",

@@ -40,16 +40,23 @@ export function workbookExcess(bytes: Uint8Array, largestUnpackedBytes: number):
 /** Small, since what one piece unpacks to is held at once: a thousand times as much at most. */
 const pieceBytes = 16 * 1024;
 
-/** Counts the cells up to the farthest a part names, piece by piece. */
+/**
+ * Counts the cells up to the farthest a part names, piece by piece.
+ *
+ * @returns infinity where a place is no place, which the reader would count to all the same
+ */
 function farthestCell(): (piece: Uint8Array) => number {
   let rest = "";
   let rows = 1;
   let columns = 1;
   return (piece) => {
     const text = rest + Buffer.from(piece).toString("latin1");
-    rest = text.slice(-longestReference);
-    for (const [, isCoded, letters = "", row] of text.matchAll(reference)) {
-      if (isCoded) return Number.POSITIVE_INFINITY;
+    const end = text.lastIndexOf("<") + 1;
+    rest = text.slice(Math.max(0, end - 1));
+    if (rest.length > longestTag) return Number.POSITIVE_INFINITY;
+    for (const [, , place = ""] of text.slice(0, end).matchAll(places)) {
+      const [, letters = "", row] = /^([A-Z]{0,3})(\d{1,7})$/.exec(place) ?? [];
+      if (row === undefined) return Number.POSITIVE_INFINITY;
       rows = Math.max(rows, Number(row));
       columns = Math.max(columns, columnNumber(letters));
     }
@@ -57,10 +64,11 @@ function farthestCell(): (piece: Uint8Array) => number {
   };
 }
 
-/** ` r="XFD1048576"`, the far corner of ` ref="A1:XFD1048576"`, or one with letters written as codes, which no writer does. */
-const reference = /\sr(?:ef)?=["'](?:[^"']*(&)|(?:[A-Z]{1,3}\d{1,9}:)?([A-Z]{0,3})(\d{1,9})["'])/gi;
-const longestReference = 40;
+/** Every ` r="XFD1048576"` of a row or a cell. */
+const places = /(?<![\w:])r\s*=\s*(["'])(.*?)\1/gs;
+/** A tag and the text before the next one; a cell holds at most 32,767 letters. */
+const longestTag = 1_000_000;
 
 function columnNumber(letters: string): number {
-  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+  return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
 }

@@ -68,7 +68,7 @@ describe("workbooks", () => {
 
   test("a sheet of many rows and columns is read", async () => {
     const row = Array.from({ length: 20 }, (_, n) => n);
-    const bytes = workbook({ A: [row, ...Array.from({ length: 3000 }, () => row)] });
+    const bytes = workbook({ A: [row, ...Array.from({ length: 1000 }, () => row)] });
     expect(await readXlsx("many.xlsx", bytes)).toMatchObject({ ok: true });
   });
 });
