@@ -2,9 +2,9 @@ import type { Hardware } from "../model/tables.ts";
 import { sheathLength } from "../plant/cablePath.ts";
 import { dropCutM } from "../plant/dropView.ts";
 import type { Plant } from "../plant/plant.ts";
+import { byName, byText } from "../plant/sorting.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
-import { byName, byText } from "./sorting.ts";
 
 /** One line of the bill: what, what it is counted by, and how much of it the route takes before any allowance. */
 export type BillLine = {

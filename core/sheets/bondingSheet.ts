@@ -1,14 +1,14 @@
+import { type BondPlace, bondPlaces, farthestBondM, farthestBondPoles } from "../plant/bondPlaces.ts";
 import type { Plant } from "../plant/plant.ts";
+import type { Step } from "../plant/spanRuns.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { formatLength } from "../units/formatLength.ts";
-import { type BondPlace, bondPlaces, farthestBondM, farthestBondPoles } from "./bondPlaces.ts";
 import type { Draft } from "./book.ts";
 import { heightCell, lengthCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
 import { lengthUnit } from "./quantityText.ts";
 import type { Schedule } from "./schedule.ts";
-import type { Step } from "./spanRuns.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 

@@ -1,5 +1,5 @@
 import type { Plant } from "../plant/plant.ts";
-import type { Step } from "./spanRuns.ts";
+import type { Step } from "../plant/spanRuns.ts";
 
 /** Places in a span where a strip may be cut, best first. */
 const cutFracs = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74] as const;

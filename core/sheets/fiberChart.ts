@@ -1,7 +1,7 @@
 import { colourAt } from "../fiber/colourCode.ts";
+import { cablesInOrder } from "../plant/cableOrder.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Draft } from "./book.ts";
-import { cablesInOrder } from "./cableOrder.ts";
 import { chipFill } from "./chipColours.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { type ChartFiber, type ChartPage, chartPages } from "./fiberChartRows.ts";

@@ -2,7 +2,7 @@ import type { FiberUse } from "../model/tables.ts";
 import { feedOfUse, fiberUseStationM } from "../plant/fiberTrace.ts";
 import { tubeOf, usesOfCable } from "../plant/fiberView.ts";
 import type { Plant } from "../plant/plant.ts";
-import { byText } from "./sorting.ts";
+import { byText } from "../plant/sorting.ts";
 
 /** Where fibers leave a cable: a terminal or a closure. */
 type ChartPlace = { readonly key: string; readonly name: string; readonly stationM: number };

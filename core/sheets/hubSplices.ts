@@ -1,12 +1,12 @@
 import type { Cable } from "../model/tables.ts";
+import { cablesInOrder } from "../plant/cableOrder.ts";
 import { tubeOf, usesOfCable } from "../plant/fiberView.ts";
 import { type HubLeg, hubLegs } from "../plant/hubLegs.ts";
 import type { Plant } from "../plant/plant.ts";
+import { byName, byText } from "../plant/sorting.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { formatLossDb } from "../units/formatLossDb.ts";
-import { cablesInOrder } from "./cableOrder.ts";
 import { figure } from "./figure.ts";
-import { byName, byText } from "./sorting.ts";
 import { markWords } from "./sourceWords.ts";
 import type { TableRow } from "./table.ts";
 import { colourWords, numberRanges } from "./terminalFacts.ts";

@@ -1,9 +1,9 @@
-import { bondPlaces } from "./bondPlaces.ts";
+import { bondPlaces } from "../plant/bondPlaces.ts";
+import { spanRuns } from "../plant/spanRuns.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { stroke } from "./marks.ts";
 import { type PlanDesk, shifted } from "./planDesk.ts";
 import { polesShown } from "./planLine.ts";
-import { spanRuns } from "./spanRuns.ts";
 import { bondMm, bondSymbol, poleRingMm } from "./symbols.ts";
 import { toPaper } from "./view.ts";
 

@@ -7,10 +7,10 @@ import {
   profileAlong,
   type StandingPole,
 } from "../plant/profile.ts";
+import { byName, byText } from "../plant/sorting.ts";
+import type { SpanRun } from "../plant/spanRuns.ts";
 import type { PaperBox } from "./paper.ts";
 import { paperMm, type Scale } from "./scale.ts";
-import { byName, byText } from "./sorting.ts";
-import type { SpanRun } from "./spanRuns.ts";
 
 /** Spans of one cable, or of bare strand, that are shown from the side on one sheet. */
 export type ProfileRow = {

@@ -1,16 +1,16 @@
+import { cablesInOrder } from "../plant/cableOrder.ts";
 import { type CableStep, cablePath, sheathLength, sheathToM } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
+import { byText } from "../plant/sorting.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import { isOver } from "../rules/withinLimit.ts";
 import { formatForce } from "../units/formatForce.ts";
 import type { Draft } from "./book.ts";
-import { cablesInOrder } from "./cableOrder.ts";
 import { type Cell, cellText, lengthCell, stationCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
 import { lengthUnit } from "./quantityText.ts";
 import type { Schedule } from "./schedule.ts";
-import { byText } from "./sorting.ts";
 import { markWords } from "./sourceWords.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";

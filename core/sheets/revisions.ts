@@ -1,6 +1,6 @@
 import type { Revision } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
-import { byName } from "./sorting.ts";
+import { byName } from "../plant/sorting.ts";
 
 /** Revisions issued, oldest first. */
 export function revisionsInOrder(plant: Plant): readonly Revision[] {

@@ -1,4 +1,5 @@
 import type { Plant } from "../plant/plant.ts";
+import { polesAlong, spanRuns } from "../plant/spanRuns.ts";
 import type { Finding } from "../rules/finding.ts";
 import { billSchedule } from "./billSheet.ts";
 import { bondingSchedule } from "./bondingSheet.ts";
@@ -11,7 +12,6 @@ import { reelSchedule } from "./reelSheet.ts";
 import type { Schedule } from "./schedule.ts";
 import { portSchedule } from "./scheduleSheet.ts";
 import { terminalOrder } from "./setDrafts.ts";
-import { polesAlong, spanRuns } from "./spanRuns.ts";
 import { spliceSchedules } from "./spliceSheet.ts";
 import { stringingSchedule } from "./stringingSheet.ts";
 

@@ -1,7 +1,7 @@
+import { cablesInOrder } from "../plant/cableOrder.ts";
 import { closuresAlong } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Draft } from "./book.ts";
-import { cablesInOrder } from "./cableOrder.ts";
 import { closureRows } from "./closureSplices.ts";
 import { fieldRow, fieldRowMm } from "./fieldRow.ts";
 import { hubRows } from "./hubSplices.ts";

@@ -1,5 +1,6 @@
 import { spanName } from "../plant/names.ts";
 import type { Plant } from "../plant/plant.ts";
+import type { Step } from "../plant/spanRuns.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatTemperature } from "../units/formatTemperature.ts";
@@ -13,7 +14,6 @@ import type { Paper, PaperBox } from "./paper.ts";
 import { forceUnit, lengthUnit, sagUnit } from "./quantityText.ts";
 import type { Schedule } from "./schedule.ts";
 import { markWords } from "./sourceWords.ts";
-import type { Step } from "./spanRuns.ts";
 import { crewTemperatures, type PulledSpan, returnCount, spanStringing } from "./spanStringing.ts";
 import { type Column, columnEdges, type TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";

@@ -1,7 +1,7 @@
 import type { Plant } from "../plant/plant.ts";
+import type { SpanRun } from "../plant/spanRuns.ts";
 import type { PaperBox } from "./paper.ts";
 import { paperMm, planScales, type Scale } from "./scale.ts";
-import type { SpanRun } from "./spanRuns.ts";
 import { offStepM, type UnitMap } from "./stripStep.ts";
 
 /** Shortest median span that still has room for its labels, mm on paper. */

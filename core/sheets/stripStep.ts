@@ -1,6 +1,6 @@
 import { type Point, planeDistanceM } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import type { Step } from "./spanRuns.ts";
+import type { Step } from "../plant/spanRuns.ts";
 import type { UnitAlong } from "./unitsBySpan.ts";
 
 /** A step with the part of it that one strip shows. */

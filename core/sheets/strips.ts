@@ -1,8 +1,8 @@
 import type { Plant } from "../plant/plant.ts";
+import type { SpanRun } from "../plant/spanRuns.ts";
 import { cutFrac } from "./cutFrac.ts";
 import { boundsOf } from "./orientedBox.ts";
 import type { PaperBox } from "./paper.ts";
-import type { SpanRun } from "./spanRuns.ts";
 import { stripScale } from "./stripScale.ts";
 import { contentPoints, linePoints, type StripStep, unitsOn } from "./stripStep.ts";
 import { type StripGround, stripView } from "./stripView.ts";

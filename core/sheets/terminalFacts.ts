@@ -4,8 +4,9 @@ import { sheathToM } from "../plant/cablePath.ts";
 import { tubeOf, usesOfTerminal } from "../plant/fiberView.ts";
 import { farPoleId } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
+import { coilOfTerminal, type SheathOpening, sheathOpening } from "../plant/sheathOpening.ts";
+import { byText } from "../plant/sorting.ts";
 import { type PortView, portsOf, type TerminalPlace, terminalPlace } from "../plant/terminalView.ts";
-import { byText } from "./sorting.ts";
 
 /** A fiber that feeds the terminal. */
 type FeedFiber = {
@@ -15,14 +16,6 @@ type FeedFiber = {
   /** Position of the splitter it is spliced to, and the ports that splitter lights; null where it feeds none. */
   readonly splitter: { readonly position: number; readonly legCount: number; readonly firstPort: number } | null;
   readonly feedName: string;
-};
-
-/** What of a coil is opened: its middle, m of sheath from the cable's feed end. */
-type SheathOpening = {
-  readonly coilFromM: number;
-  readonly fromM: number;
-  readonly toM: number;
-  readonly coilToM: number;
 };
 
 /** Everything one terminal's sheet tells. */
@@ -53,8 +46,6 @@ export function terminalFacts(plant: Plant, terminalId: string): TerminalFacts {
   const cable = plant.rowOf("cable", terminal.cableId);
   const type = plant.rowOf("cableType", cable.cableTypeId);
   const fibers = usesOfTerminal(plant, terminalId).map((id) => feedFiber(plant, plant.rowOf("fiberUse", id)));
-  const [coilId] = plant.where("slack", "terminalId", terminalId);
-  const coil = coilId === undefined ? null : plant.rowOf("slack", coilId);
   const settings = plant.settings();
   return {
     settings,
@@ -69,27 +60,14 @@ export function terminalFacts(plant: Plant, terminalId: string): TerminalFacts {
     ports: portsOf(plant, terminalId),
     fibers,
     openTubes: [...new Set(fibers.map((one) => one.tube))].sort((a, b) => a - b),
-    coil,
+    coil: coilOfTerminal(plant, terminalId),
     poleSheathM: sheathToM(
       plant,
       cable.id,
       terminal.spanId,
       place.atFirstPole ? 0 : plant.rowOf("span", terminal.spanId).lengthM,
     ),
-    opening: coil === null ? null : openingOf(plant, coil, settings.openingM),
-  };
-}
-
-/** The middle of a coil, where the loop is opened: common practice, no source. */
-function openingOf(plant: Plant, coil: Slack, openingM: number): SheathOpening | null {
-  const coilToM = sheathToM(plant, coil.cableId, coil.spanId, coil.offsetM);
-  if (coilToM === null) return null;
-  const middleM = coilToM - coil.storedM / 2;
-  return {
-    coilFromM: coilToM - coil.storedM,
-    fromM: middleM - openingM / 2,
-    toM: middleM + openingM / 2,
-    coilToM,
+    opening: sheathOpening(plant, terminalId),
   };
 }
 

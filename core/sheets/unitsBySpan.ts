@@ -1,6 +1,6 @@
 import { type Point, planeDistanceM, spansAtPole } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import { byName, byText } from "./sorting.ts";
+import { byName, byText } from "../plant/sorting.ts";
 
 /** Living units farther from every pole than this are drawn on no strip, m. */
 const farthestM = 200;

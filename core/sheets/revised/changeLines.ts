@@ -1,7 +1,7 @@
 import { catalogueNames } from "../../model/catalogueNames.ts";
 import type { RowChange } from "../../model/rowChange.ts";
 import type { TableName } from "../../model/tables.ts";
-import { byName } from "../sorting.ts";
+import { byName } from "../../plant/sorting.ts";
 import { tellDrops } from "./tellDrops.ts";
 import { tellFibers } from "./tellFibers.ts";
 import { tellTerminals } from "./tellHung.ts";

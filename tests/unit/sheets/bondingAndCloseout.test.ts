@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
+import { bondPlaces, farthestBondM, farthestBondPoles } from "../../../core/plant/bondPlaces.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
+import { type Step, spanRuns } from "../../../core/plant/spanRuns.ts";
 import { terminalHang } from "../../../core/plant/terminalView.ts";
-import { bondPlaces, farthestBondM, farthestBondPoles } from "../../../core/sheets/bondPlaces.ts";
 import type { SheetKind } from "../../../core/sheets/book.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { type Step, spanRuns } from "../../../core/sheets/spanRuns.ts";
 import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

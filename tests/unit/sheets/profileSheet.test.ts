@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
+import { spanRuns } from "../../../core/plant/spanRuns.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { paperOf } from "../../../core/sheets/paper.ts";
 import { rowPapers } from "../../../core/sheets/profilePaper.ts";
 import { profileRows } from "../../../core/sheets/profileRows.ts";
 import { planScales } from "../../../core/sheets/scale.ts";
-import { spanRuns } from "../../../core/sheets/spanRuns.ts";
 import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

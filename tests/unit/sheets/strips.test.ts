@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
+import { spanRuns } from "../../../core/plant/spanRuns.ts";
 import { paperOf } from "../../../core/sheets/paper.ts";
 import { planRows } from "../../../core/sheets/planRows.ts";
 import { stripBoxOf } from "../../../core/sheets/planSheet.ts";
-import { spanRuns } from "../../../core/sheets/spanRuns.ts";
 import { alongStep, shows } from "../../../core/sheets/stripStep.ts";
 import { strips } from "../../../core/sheets/strips.ts";
 import { toGround, toPaper } from "../../../core/sheets/view.ts";

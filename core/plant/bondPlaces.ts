@@ -1,8 +1,8 @@
-import type { Plant } from "../plant/plant.ts";
-import { terminalHang } from "../plant/terminalView.ts";
 import { metresPerFoot } from "../units/constants.ts";
+import { defineQuery, type Plant } from "./plant.ts";
 import { byName, byText } from "./sorting.ts";
-import type { Step } from "./spanRuns.ts";
+import { type Step, spanRuns } from "./spanRuns.ts";
+import { terminalHang } from "./terminalView.ts";
 
 /**
  * Farthest apart that strand is bonded, m.
@@ -28,7 +28,7 @@ export type BondPlace = {
 };
 
 /**
- * Where the strand of every section is bonded, as the sheets come by it: at its ends, where something hangs on it, and so that no gap
+ * Where the strand of every section is bonded, as the spans of the route are come by: at its ends, where something hangs on it, and so that no gap
  * grows too long.
  */
 export function bondPlaces(plant: Plant, steps: readonly Step[]): readonly BondPlace[] {
@@ -41,6 +41,14 @@ export function bondPlaces(plant: Plant, steps: readonly Step[]): readonly BondP
       return piecesOf(own).flatMap((piece) => bondsAlong(plant, id, polesOf(piece)));
     });
 }
+
+/** The bonds of every section, in the order the route's spans are walked. */
+export const bondsOfRoute = defineQuery("bonds-of-route", (plant): readonly BondPlace[] =>
+  bondPlaces(
+    plant,
+    spanRuns(plant).flatMap((run) => run.steps),
+  ),
+);
 
 /** Steps that follow each other, piece by piece. */
 function piecesOf(steps: readonly Step[]): readonly (readonly Step[])[] {

@@ -1,7 +1,7 @@
-import { cablePath } from "../plant/cablePath.ts";
-import type { Plant } from "../plant/plant.ts";
-import { type WalkedSpan, walkSpans } from "../plant/walkSpans.ts";
 import { cablesInOrder } from "./cableOrder.ts";
+import { cablePath } from "./cablePath.ts";
+import type { Plant } from "./plant.ts";
+import { type WalkedSpan, walkSpans } from "./walkSpans.ts";
 
 /** A span as sheets come by it. */
 export type Step = WalkedSpan;

@@ -1,5 +1,5 @@
 import type { Cable } from "../model/tables.ts";
-import type { Plant } from "../plant/plant.ts";
+import type { Plant } from "./plant.ts";
 import { byName, byText } from "./sorting.ts";
 
 /** The cables of a route as they are drawn: those from the hub first, then by name. */
