@@ -73,6 +73,19 @@ export async function drawSet(session: Session, sheets: readonly string[] | null
   tell(session, words.setSaved(reply.fileName));
 }
 
+/** Hands sheets of the preview to the person as PNG: one as a picture, several as an archive of them. */
+export async function saveSheetPictures(session: Session, sheets: readonly string[]): Promise<void> {
+  const { routeId } = openRouteOf(session);
+  const { revisionId = null, paper = null } = session.view.getState().sheetsOf ?? {};
+  const reply = await follow(session, words.savingPictures, (jobId) =>
+    session.host.call("draw.pictures", { routeId, jobId, ...asked({ revisionId, only: sheets, paper }) }),
+  );
+  if (!reply) return;
+  const type = reply.fileName.endsWith(".zip") ? "application/zip" : "image/png";
+  handOver(reply.fileName, new Blob([bytesOf(reply.contentBase64)], { type }));
+  tell(session, words.picturesSaved(reply.fileName));
+}
+
 /** What is drawn: null stands for the route as it stands, the whole set, the company's paper. */
 type ToDraw = {
   /** The revision as it was issued. */

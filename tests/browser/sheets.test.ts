@@ -97,6 +97,13 @@ test("another paper is chosen in the preview: the same sheet stays in view, its 
     page.getByRole("button", { name: "Draw these sheets" }).click(),
   ]);
   const pdf = (await readFile(await saved.path())).toString("latin1");
+  const [picture] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save as PNG" }).click(),
+  ]);
+  expect(picture.suggestedFilename()).toMatch(/ \d{3}-plan\.png$/);
+  // 297 x 210 mm at 200 dots an inch
+  expect((await readFile(await picture.path())).subarray(16, 24).toString("hex")).toBe("0000092300000676");
   expect([...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map((box) => Math.round(Number(box[1])))).toEqual([
     842,
   ]);

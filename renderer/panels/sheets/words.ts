@@ -36,6 +36,7 @@ export const words = {
   which: "Sheets to draw",
   range: "Numbers, such as 3-5, 9",
   draw: "Draw these sheets",
+  pictures: "Save as PNG",
   print: "Print these sheets",
   state: "State of the route",
   asItStands: "As it stands",
