@@ -85,6 +85,11 @@ export const contract = {
     request: drawRequest,
     reply: z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
   },
+  /** Sheets as PNG: one as a picture, several as an archive of them. */
+  "draw.pictures": {
+    request: drawRequest,
+    reply: z.strictObject({ fileName: z.string(), contentBase64: z.string() }),
+  },
   ...layoutMethods,
   ...fileMethods,
   ...exportMethods,

@@ -61,6 +61,10 @@ export const sheetPicture = z.strictObject({
   number: z.string(),
   title: z.string(),
   kind: z.enum(sheetKinds),
+  /** What it shows, by names that stay on every paper. */
+  keys: z.array(z.string()).readonly(),
+  /** What its title block says of the scale. */
+  scale: z.string(),
   svg: z.string(),
   sizeMm: z.strictObject({ width: z.number(), height: z.number() }),
   /** Areas that lead to other sheets: left, bottom, width, height from the sheet's lower left corner, mm. */

@@ -1,11 +1,10 @@
 import { settingsOf } from "../model/route.ts";
-import type { Settings } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import { type Book, type Draft, type NumberedFinding, numberOpen, type SheetKind, sheetKinds } from "./book.ts";
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { frame } from "./frame.ts";
-import { type PaperName, paperOf, usualPaper } from "./paper.ts";
+import { companysPaper, type PaperName, paperOf } from "./paper.ts";
 import type { Revised } from "./revised/revised.ts";
 import { standingOf } from "./revised/standing.ts";
 import { watermark } from "./revised/watermark.ts";
@@ -36,7 +35,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
   const leftOut = settings.sheetsLeftOut.split(",");
   const kinds = options.kinds ?? sheetKinds.filter((kind) => !leftOut.includes(kind));
   const openFindings = numberOpen(findings);
-  const paper = paperOf(options.paper ?? ownPaper(settings));
+  const paper = paperOf(options.paper ?? companysPaper(settings));
   const revisions = revisionsInOrder(plant);
   const revised = options.revised ?? { revisionId: revisions.at(-1)?.id ?? null, since: null };
   const hasErrors = openFindings.some((one) => one.finding.severity === "error");
@@ -71,6 +70,8 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
       number,
       title: draft.title,
       kind: draft.kind,
+      keys: [draft.key, ...(draft.otherKeys ?? [])],
+      scale: draft.scale,
       sizeMm: paper.sizeMm,
       marks: [...under, ...drawn.marks, ...frame(block)],
       links,
@@ -87,10 +88,6 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
 
 function isOneOf(only: readonly string[], { key, kind }: Draft, number: string): boolean {
   return [key, kind, number].some((one) => only.includes(one));
-}
-
-function ownPaper({ paper, unitSystem }: Settings): PaperName {
-  return paper === "usual" ? usualPaper(unitSystem) : paper;
 }
 
 function bookOf(drafts: readonly Draft[], openFindings: readonly NumberedFinding[]): Book {

@@ -97,6 +97,10 @@ export type Sheet = {
   readonly number: string;
   readonly title: string;
   readonly kind: SheetKind;
+  /** What it shows, by names that stay on every paper. */
+  readonly keys: readonly string[];
+  /** What its title block says of the scale. */
+  readonly scale: string;
   readonly sizeMm: SheetSizeMm;
   readonly marks: readonly Mark[];
   readonly links: readonly SheetLink[];

@@ -1,4 +1,5 @@
 import type { paperNames } from "../model/paperNames.ts";
+import type { Settings } from "../model/tables.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { PaperPoint, SheetSizeMm } from "./displayList.ts";
 
@@ -64,9 +65,13 @@ export function paperOf(name: PaperName): Paper {
   return { name, sizeMm, border, drawing };
 }
 
-/** The paper a set is drawn on where nobody asks for another: what an office printer of the country takes at most. */
-export function usualPaper(system: UnitSystem): PaperName {
-  return system === "us" ? "ANSI B" : "A3";
+/**
+ * The paper a set is drawn on where nobody asks for another: the company's own, or what an office printer of the country takes at
+ * most.
+ */
+export function companysPaper({ paper, unitSystem }: Pick<Settings, "paper" | "unitSystem">): PaperName {
+  if (paper !== "usual") return paper;
+  return unitSystem === "us" ? "ANSI B" : "A3";
 }
 
 /** How many columns of at least this width stand side by side in a box; one at least. */

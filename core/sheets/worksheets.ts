@@ -37,7 +37,7 @@ export function composeWorksheets(plant: Plant, refs: readonly FigureRef[]): Dra
     sheets: pages.map(({ title, marks }, index): Sheet => {
       const number = String(index + 1);
       const foot = pageNumber(`Page ${number} of ${pages.length}`, sizeMm);
-      return { number, title, kind: "worksheet", sizeMm, marks: [...marks, foot], links: [] };
+      return { number, title, kind: "worksheet", keys: [], scale: "none", sizeMm, marks: [...marks, foot], links: [] };
     }),
   };
 }

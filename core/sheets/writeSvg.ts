@@ -12,39 +12,45 @@ import {
   type Sheet,
   type TextMark,
 } from "./displayList.ts";
-import { textRuns } from "./measureText.ts";
+import { type FontFace, textRuns } from "./measureText.ts";
 
-const families = {
-  narrow: `"Barlow Condensed"`,
-  narrowBold: `"Barlow Condensed"`,
-  plain: `"IBM Plex Sans Condensed"`,
-  plainBold: `"IBM Plex Sans Condensed"`,
-  symbols: `"DejaVu Sans Condensed"`,
-} as const;
-const weights = { narrow: 500, narrowBold: 600, plain: 400, plainBold: 600, symbols: 400 } as const;
+/** What a face is called where the picture is shown. */
+type FaceName = { readonly family: string; readonly weight: number };
+export type FaceNames = Readonly<Record<FontFace, FaceName>>;
+
+/** As a system that has the families installed knows them, and as the window's style sheet does. */
+const installed: FaceNames = {
+  narrow: { family: "Barlow Condensed", weight: 500 },
+  narrowBold: { family: "Barlow Condensed", weight: 600 },
+  plain: { family: "IBM Plex Sans Condensed", weight: 400 },
+  plainBold: { family: "IBM Plex Sans Condensed", weight: 600 },
+  symbols: { family: "DejaVu Sans Condensed", weight: 400 },
+};
 
 /** One sheet as an SVG document in paper millimetres; the same sheet gives the same text. */
-export function writeSvg(sheet: Sheet): string {
+export function writeSvg(sheet: Sheet, faces: FaceNames = installed): string {
   const { width, height } = sheet.sizeMm;
   const size = `width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}"`;
   const byLayer = marksByLayer(sheet);
-  const groups = layers.flatMap((layer) => group(layer, byLayer.get(layer) ?? [], height));
+  const groups = layers.flatMap((layer) => group(layer, byLayer.get(layer) ?? [], { heightMm: height, faces }));
   return `<svg xmlns="http://www.w3.org/2000/svg" ${size}>\n<title>${markupText(sheet.title)}</title>\n${groups.join("\n")}\n</svg>\n`;
 }
 
-function group(layer: Layer, marks: readonly Mark[], heightMm: number): readonly string[] {
+type Page = { readonly heightMm: number; readonly faces: FaceNames };
+
+function group(layer: Layer, marks: readonly Mark[], page: Page): readonly string[] {
   if (marks.length === 0) return [];
-  return [`<g data-layer="${layer}">`, ...marks.map((mark) => markText(mark, heightMm)), "</g>"];
+  return [`<g data-layer="${layer}">`, ...marks.map((mark) => markText(mark, page)), "</g>"];
 }
 
-function markText(mark: Mark, heightMm: number): string {
+function markText(mark: Mark, page: Page): string {
   switch (mark.kind) {
     case "line":
-      return lineText(mark, heightMm);
+      return lineText(mark, page.heightMm);
     case "arc":
-      return arcText(mark, heightMm);
+      return arcText(mark, page.heightMm);
     case "text":
-      return textText(mark, heightMm);
+      return textText(mark, page);
     default:
       return assertNever(mark);
   }
@@ -70,14 +76,15 @@ function arcText(mark: ArcMark, heightMm: number): string {
   return `<path d="M${at(mark.startRad)}A${radius} ${radius} 0 ${sweep > Math.PI ? 1 : 0} 0 ${at(mark.endRad)}"${paint(mark)}/>`;
 }
 
-function textText(mark: TextMark, heightMm: number): string {
+function textText(mark: TextMark, { heightMm, faces }: Page): string {
   const runs = textRuns(mark.text, mark.face, mark.heightMm);
   const width = runs.reduce((sum, run) => sum + run.widthMm, 0);
   const turn = mark.turnRad === 0 ? "" : ` rotate(${figure((-mark.turnRad * 180) / Math.PI)})`;
   const place = `translate(${figure(mark.atMm[0])} ${figure(heightMm - mark.atMm[1])})${turn}`;
   let x = mark.align === "left" ? 0 : mark.align === "middle" ? -width / 2 : -width;
   const spans = runs.map((run) => {
-    const font = `font-family='${families[run.font]}' font-weight="${weights[run.font]}" font-size="${figure(run.sizeMm)}"`;
+    const { family, weight } = faces[run.font];
+    const font = `font-family='"${family}"' font-weight="${weight}" font-size="${figure(run.sizeMm)}"`;
     const text = `<tspan x="${figure(x)}" ${font} textLength="${figure(run.widthMm)}" lengthAdjust="spacingAndGlyphs">${markupText(run.text)}</tspan>`;
     x += run.widthMm;
     return text;

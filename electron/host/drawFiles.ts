@@ -1,8 +1,9 @@
 import { fail, ok, type Result } from "../../core/model/result.ts";
 import { type Wanted, wantedState } from "./drawnState.ts";
 import type { Drawn } from "./drawPdf.ts";
-import type { RunJob, SheetFormat } from "./jobs.ts";
+import type { RunJob } from "./jobs.ts";
 import type { Session } from "./session.ts";
+import type { SheetFormat } from "./sheetFiles.ts";
 import { writeFolder } from "./writeFolder.ts";
 
 /** Draws sheets of a route's construction set, a file each, into a folder that is made where it is missing. */

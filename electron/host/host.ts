@@ -1,9 +1,8 @@
-import { basename } from "node:path";
 import type { EditReply, HostEvent, Request } from "../../core/contract/contract.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
 import { closeoutHandlers } from "./closeoutHandlers.ts";
-import { drawnState } from "./drawnState.ts";
+import { drawHandlers } from "./drawHandlers.ts";
 import { exportHandlers } from "./exportFile.ts";
 import { type FilePlaces, openFileService } from "./fileHandlers.ts";
 import { historyHandlers } from "./historyHandlers.ts";
@@ -162,31 +161,7 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
       withTrial(routeId, trialId, (_session, kept) => ok({ rows: shownRows(kept) })),
     "layout.take": ({ routeId, trialId, poleIds }) =>
       withTrial(routeId, trialId, (session, kept) => told(routeId, takeTrial(session, kept, poleIds ?? null))),
-    "draw.sheets": ({ routeId, jobId, revisionId, sheets, paper }) =>
-      withRoute(routeId, (session) =>
-        asJob(jobId, async (signal, onProgress) => {
-          const state = drawnState(session, revisionId ?? null);
-          if (!state.ok) return state;
-          return ok(
-            await runJob("svg", { ...state.value, only: sheets ?? null, paper: paper ?? null }, onProgress, signal),
-          );
-        }),
-      ),
-    "draw.pdf": ({ routeId, jobId, revisionId, sheets, paper }) =>
-      withRoute(routeId, (session) =>
-        asJob(jobId, async (signal, onProgress) => {
-          const state = drawnState(session, revisionId ?? null);
-          if (!state.ok) return state;
-          const { pdf } = await runJob(
-            "pdf",
-            { ...state.value, paper: paper ?? null, only: sheets ?? null },
-            onProgress,
-            signal,
-          );
-          const fileName = `${basename(session.fileName, ".strand")}.pdf`;
-          return ok({ fileName, pdfBase64: Buffer.from(pdf).toString("base64") });
-        }),
-      ),
+    ...drawHandlers({ withRoute, asJob, runJob }),
     ...fileService.handlers,
     ...exportHandlers({ withRoute }),
     ...machineHandlers(files?.configFolder ?? null),

@@ -1,5 +1,4 @@
 import type { Reply } from "../../core/contract/contract.ts";
-import { writeSheetDxf } from "../../core/dxf/writeSheetDxf.ts";
 import { layoutFigures } from "../../core/layout/layoutFigures.ts";
 import { routeWith } from "../../core/layout/rowSet.ts";
 import { type Layout, runLayout } from "../../core/layout/runLayout.ts";
@@ -15,6 +14,7 @@ import { standingOf } from "../../core/sheets/revised/standing.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
 import { type DrawnState, routeBefore, type SetWanted } from "./drawnState.ts";
 import { type LimitWishes, placementWatch } from "./placementWatch.ts";
+import { type SheetFile, type SheetFormat, sheetFiles } from "./sheetFiles.ts";
 import { writePdf } from "./writePdf.ts";
 
 /** How far a job is: steps done of steps known, and what it is doing. */
@@ -47,11 +47,10 @@ type Jobs = {
   /** A file for each sheet. */
   readonly files: {
     readonly takes: SetWanted & { readonly format: SheetFormat };
-    readonly gives: readonly { readonly name: string; readonly content: string }[];
+    readonly gives: readonly SheetFile[];
   };
 };
 export type JobName = keyof Jobs;
-export type SheetFormat = "svg" | "dxf";
 
 /** Jobs that, when they are stopped, end with the best they have. */
 export const keepsItsBest: readonly JobName[] = ["layout", "trial"];
@@ -101,13 +100,12 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     });
     return { pdf, sheetCount: set.sheets.length };
   },
-  async files({ format, ...wanted }, onProgress) {
+  async files({ format, ...wanted }, onProgress, { signal }) {
     const { sheets } = composedSet(wanted, revisedOf(wanted), onProgress);
-    const write = format === "svg" ? writeSvg : writeSheetDxf;
-    return sheets.map((sheet) => ({
-      name: `${sheet.number.padStart(3, "0")}-${sheet.kind}.${format}`,
-      content: write(sheet),
-    }));
+    return sheetFiles(sheets, format, {
+      signal,
+      onSheet: (doneCount) => onProgress({ doneCount, totalCount: sheets.length, words: "Writing sheets" }),
+    });
   },
 };
 

@@ -7,7 +7,7 @@ import { writeOut } from "./writeOut.ts";
 /** Writes files into a folder that is made where it is missing. Faults: is-a-file, and those of writeOut. */
 export function writeFolder(
   folder: string,
-  files: readonly { readonly name: string; readonly content: string }[],
+  files: readonly { readonly name: string; readonly content: string | Uint8Array }[],
 ): Result<{ path: string; byteCount: number }> {
   const path = resolve(folder);
   const made = onDisk(path, () => ok(mkdirSync(path, { recursive: true })));

@@ -1,6 +1,7 @@
 import type { Reply } from "../../core/contract/contract.ts";
 import type { Variant } from "../../core/edits/variantSteps.ts";
 import type { Result } from "../../core/model/result.ts";
+import type { PaperName } from "../../core/sheets/paper.ts";
 import { gapText } from "../../core/units/gapText.ts";
 import { whatIfWords } from "../layout/whatIfWords.ts";
 import { actionWords } from "./actions/words.ts";
@@ -51,15 +52,15 @@ export async function takeTrial(
 }
 
 /**
- * Draws the set, that of the revision on preview where one is shown, and hands the PDF to the person as a download.
+ * Draws the set, of the revision and on the paper of the preview where one is shown, and hands the PDF to the person as a download.
  *
  * @param sheets  numbers of the sheets wanted; null draws the whole set
  */
 export async function drawSet(session: Session, sheets: readonly string[] | null = null): Promise<void> {
   const { routeId } = openRouteOf(session);
   const { sheets: shown, sheetsOf } = session.view.getState();
-  const revisionId = shown === null ? null : (sheetsOf?.revisionId ?? null);
-  const drawn = { ...(sheets === null ? {} : { sheets }), ...(revisionId === null ? {} : { revisionId }) };
+  const { revisionId = null, paper = null } = (shown === null ? null : sheetsOf) ?? {};
+  const drawn = asked({ revisionId, only: sheets, paper });
   const reply = await follow(session, actionWords.drawSet, (jobId) =>
     session.host.call("draw.pdf", { routeId, jobId, ...drawn }),
   );
@@ -72,27 +73,48 @@ export async function drawSet(session: Session, sheets: readonly string[] | null
   tell(session, words.setSaved(reply.fileName));
 }
 
-/**
- * Shows the sheets as they will print, in place of the diagram.
- *
- * @param revisionId  the revision shown as it was issued; null shows the route as it stands
- * @param only  numbers, kinds or keys of the sheets; null shows the whole set
- */
-export async function previewSheets(
-  session: Session,
-  revisionId: string | null = null,
-  only: readonly string[] | null = null,
-): Promise<void> {
+/** Hands sheets of the preview to the person as PNG: one as a picture, several as an archive of them. */
+export async function saveSheetPictures(session: Session, sheets: readonly string[]): Promise<void> {
+  const { routeId } = openRouteOf(session);
+  const { revisionId = null, paper = null } = session.view.getState().sheetsOf ?? {};
+  const reply = await follow(session, words.savingPictures, (jobId) =>
+    session.host.call("draw.pictures", { routeId, jobId, ...asked({ revisionId, only: sheets, paper }) }),
+  );
+  if (!reply) return;
+  const type = reply.fileName.endsWith(".zip") ? "application/zip" : "image/png";
+  handOver(reply.fileName, new Blob([bytesOf(reply.contentBase64)], { type }));
+  tell(session, words.picturesSaved(reply.fileName));
+}
+
+/** What is drawn: null stands for the route as it stands, the whole set, the company's paper. */
+type ToDraw = {
+  /** The revision as it was issued. */
+  readonly revisionId: string | null;
+  /** Numbers, kinds or keys of the sheets. */
+  readonly only: readonly string[] | null;
+  readonly paper: PaperName | null;
+};
+
+function asked({ revisionId, only, paper }: ToDraw) {
+  return {
+    ...(revisionId === null ? {} : { revisionId }),
+    ...(only === null ? {} : { sheets: only }),
+    ...(paper === null ? {} : { paper }),
+  };
+}
+
+/** Shows the sheets as they will print, in place of the diagram. */
+export async function previewSheets(session: Session, wanted: Partial<ToDraw> = {}): Promise<void> {
+  const { revisionId = null, only = null, paper = null } = wanted;
   const { routeId, route } = openRouteOf(session);
-  const asked = { ...(revisionId === null ? {} : { revisionId }), ...(only === null ? {} : { sheets: only }) };
   const reply = await follow(session, actionWords.previewSheets, (jobId) =>
-    session.host.call("draw.sheets", { routeId, jobId, ...asked }),
+    session.host.call("draw.sheets", { routeId, jobId, ...asked({ revisionId, only, paper }) }),
   );
   if (!reply) return;
   const { sheets, revision } = reply;
   session.view.setState({
     sheets,
-    sheetsOf: { route, revision, revisionId, isWhole: only === null },
+    sheetsOf: { route, revision, revisionId, paper, isWhole: only === null },
     isSettingsOpen: false,
   });
 }

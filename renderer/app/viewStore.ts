@@ -4,6 +4,7 @@ import type { FigureRef } from "../../core/explain/explanation.ts";
 import type { Fault } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { Severity } from "../../core/rules/rule.ts";
+import type { PaperName } from "../../core/sheets/paper.ts";
 import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
 import type { ShownLight } from "../balance/useReckonedLight.ts";
 import type { DrawnAs } from "../canvas/places.ts";
@@ -38,13 +39,15 @@ type Job = {
 export type PreviewSheet = Reply<"draw.sheets">["sheets"][number];
 
 /** What sheets on preview were drawn from. */
-type SheetsOf = {
+export type SheetsOf = {
   /** The route as it stood then. */
   readonly route: Route;
   /** What the title blocks say of the revision. */
   readonly revision: string;
   /** The revision shown as it was issued; null where it is the route as it stood. */
   readonly revisionId: string | null;
+  /** What they were drawn on instead of the company's paper; null where on that. */
+  readonly paper: PaperName | null;
   /** False where some sheets were asked for alone. */
   readonly isWhole: boolean;
 };

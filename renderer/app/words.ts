@@ -28,6 +28,8 @@ export const words = {
   setInViewer: (fileName: string): string => `Drawing set ${fileName} is shown in the viewer; print it from there.`,
   exported: (fileName: string): string => `Exported as ${fileName}.`,
   setSaved: (fileName: string): string => `Drawing set saved as ${fileName}.`,
+  savingPictures: "Save sheets as PNG",
+  picturesSaved: (fileName: string): string => `Sheets saved as ${fileName}.`,
   stopped: (work: string): string => `${work}: stopped, nothing was changed.`,
   sideWidth: "Width of the side panel",
   findingsHeight: "Height of the findings",

@@ -1,3 +1,4 @@
+import { readFile } from "node:fs/promises";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { eachOnDemo } from "./eachOnDemo.ts";
@@ -65,4 +66,45 @@ test("sheets chosen go to the print dialog a page each at true size, and the win
   );
   await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
   await page.locator(".print-room").waitFor({ state: "detached" });
+});
+
+test("another paper is chosen in the preview: the same sheet stays in view, its scale is told, and the set is saved on it", async () => {
+  const { page, session } = opened();
+  const [terminal] = session.route().terminal.values();
+  await page.getByRole("button", { name: "Preview sheets" }).click();
+  const card = page.getByRole("img", { name: new RegExp(`^Sheet \\d+, Terminal ${terminal?.name}(, 1 of \\d)?$`) });
+  const shape = () => page.locator(".paper svg").getAttribute("viewBox");
+  await indexOf(page)
+    .getByRole("button", { name: new RegExp(`Terminal ${terminal?.name}$`) })
+    .click();
+  await card.waitFor();
+  const paper = indexOf(page).getByLabel("Paper");
+  expect(await paper.locator("option:checked").textContent()).toBe("The company's: ANSI B");
+  await paper.selectOption("A4");
+  await expect.poll(shape).toBe("0 0 297 210");
+  await card.waitFor();
+  await indexOf(page)
+    .getByText(/^\d+ sheets, plans at 1 in = \d+ ft$/)
+    .waitFor();
+  await indexOf(page)
+    .getByRole("button", { name: /Strand plan/ })
+    .first()
+    .click();
+  await page.getByText(/^Scale 1 in = \d+ ft/).waitFor();
+  await page.getByLabel("Sheets to draw").selectOption("current");
+  const [saved] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Draw these sheets" }).click(),
+  ]);
+  const pdf = (await readFile(await saved.path())).toString("latin1");
+  const [picture] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save as PNG" }).click(),
+  ]);
+  expect(picture.suggestedFilename()).toMatch(/ \d{3}-plan\.png$/);
+  // 297 x 210 mm at 200 dots an inch
+  expect((await readFile(await picture.path())).subarray(16, 24).toString("hex")).toBe("0000092300000676");
+  expect([...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map((box) => Math.round(Number(box[1])))).toEqual([
+    842,
+  ]);
 });

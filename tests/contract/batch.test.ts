@@ -131,6 +131,10 @@ test("sheets are drawn one by one, of the kinds or numbers asked for, under the 
   for (const name of names) readXml(readFileSync(join(sheets, name), "utf8"));
   expect(await run(["draw", file, "--dxf", sheets, "--sheets", "4"])).toMatchObject({ ok: true });
   expect(readdirSync(sheets)).toContain(names[2]?.replace("svg", "dxf"));
+  expect(await run(["draw", file, "--png", sheets, "--sheets", "4"])).toMatchObject({ ok: true });
+  const picture = readFileSync(join(sheets, names[2]?.replace("svg", "png") ?? ""));
+  // 17 x 11 in at 200 dots an inch
+  expect([picture.readUInt32BE(16), picture.readUInt32BE(20)]).toEqual([3400, 2200]);
   const pdf = join(folder, "some.pdf");
   expect(await run(["draw", file, "--sheets", "1,4", "--out", pdf])).toMatchObject({
     ok: true,

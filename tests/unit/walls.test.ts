@@ -82,6 +82,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "zod",
     "node:*",
     "pdfkit",
+    "@resvg/resvg-wasm",
     "read-excel-file",
     "write-excel-file",
     "fflate",

@@ -14,19 +14,20 @@ import { type Desk, readArguments, type Verb } from "../verb.ts";
 const shape = {
   name: "draw",
   usage:
-    "FILE.strand [--revision LETTER] [--sheets KIND,NUMBER,...] [--paper SIZE] [--out FILE.pdf | --svg FOLDER | --dxf FOLDER] [--worksheet FIGURE ...]",
+    "FILE.strand [--revision LETTER] [--sheets KIND,NUMBER,...] [--paper SIZE] [--out FILE.pdf | --svg FOLDER | --dxf FOLDER | --png FOLDER] [--worksheet FIGURE ...]",
 };
 const kinds = sheetKinds.filter((one) => one !== "worksheet");
 
 /** Draws the construction set, or worksheets of figures, to one PDF, or its sheets to a file each. */
 export const drawVerb: Verb = {
   ...shape,
-  help: "Draws the construction set to one PDF, beside the route file unless told otherwise, or each sheet to a file of its own with --svg or --dxf. --sheets takes some of them, by kind or number; --revision that revision as it was issued; --paper is ANSI A to D or A4 to A1. With --worksheet it draws figures worked out instead: clearance:crossing-3:iced, or findings for those that findings compare.",
+  help: "Draws the construction set to one PDF, beside the route file unless told otherwise, or each sheet to a file of its own with --svg, --dxf or --png, which is painted at 200 dots per inch. --sheets takes some of them, by kind or number; --revision that revision as it was issued; --paper is ANSI A to D or A4 to A1. With --worksheet it draws figures worked out instead: clearance:crossing-3:iced, or findings for those that findings compare.",
   async run(args, desk) {
     const read = readArguments(shape, args, ["a FILE"], {
       out: { type: "string" },
       svg: { type: "string" },
       dxf: { type: "string" },
+      png: { type: "string" },
       sheets: { type: "string" },
       revision: { type: "string" },
       paper: { type: "string" },
@@ -38,7 +39,7 @@ export const drawVerb: Verb = {
     if (!only.ok) return only;
     const paper = paperAsked(values.paper);
     if (!paper.ok) return paper;
-    const places = [values.out, values.svg, values.dxf].filter((one) => one !== undefined);
+    const places = [values.out, values.svg, values.dxf, values.png].filter((one) => one !== undefined);
     if (places.length > 1 || (values.worksheet && places.length > 0 && values.out === undefined)) {
       const mend = `Write: strandwright draw ${shape.usage}`;
       return fail("bad-arguments", "A drawing goes to one place, worksheets to a PDF.", shape.name, mend);
@@ -57,14 +58,21 @@ export const drawVerb: Verb = {
   },
 };
 
-type Places = { readonly out?: string; readonly svg?: string; readonly dxf?: string; readonly worksheet?: string[] };
+type Places = {
+  readonly out?: string;
+  readonly svg?: string;
+  readonly dxf?: string;
+  readonly png?: string;
+  readonly worksheet?: string[];
+};
 
 function draw(session: Session, desk: Desk, wanted: Wanted, places: Places): Promise<Result<Drawn>> {
-  const { out, svg, dxf, worksheet } = places;
+  const { out, svg, dxf, png, worksheet } = places;
   const path = out === undefined ? null : resolve(out);
   if (worksheet) return drawWorksheets(session, worksheet, path);
   if (svg !== undefined) return drawFiles(session, desk.runJob, "svg", svg, wanted);
   if (dxf !== undefined) return drawFiles(session, desk.runJob, "dxf", dxf, wanted);
+  if (png !== undefined) return drawFiles(session, desk.runJob, "png", png, wanted);
   return drawPdf(session, desk.runJob, wanted, path);
 }
 

@@ -37,7 +37,7 @@ export const workActions: readonly Action[] = [
     keys: ["O"],
     icon: FileText,
     blocked: (s) => waiting(s) ?? beyondDiagram(s) ?? (oneTerminal(s) === null ? actionWords.oneTerminalFirst : null),
-    run: (s) => previewSheets(s, null, [terminalKey(oneTerminal(s) ?? "")]),
+    run: (s) => previewSheets(s, { only: [terminalKey(oneTerminal(s) ?? "")] }),
   }),
   action("draw", {
     name: () => actionWords.drawSet,

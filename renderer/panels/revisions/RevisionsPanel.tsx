@@ -87,7 +87,7 @@ function Doings(props: {
         className="fix"
         aria-label={revisionWords.previewOf(letter)}
         disabled={isBusy}
-        onClick={() => void previewSheets(session, revisionId)}
+        onClick={() => void previewSheets(session, { revisionId })}
       >
         {revisionWords.preview}
       </button>

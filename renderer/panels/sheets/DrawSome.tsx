@@ -1,6 +1,6 @@
 import { useId, useState } from "react";
 import { sheetKinds } from "../../../core/sheets/book.ts";
-import { drawSet } from "../../app/jobs.ts";
+import { drawSet, saveSheetPictures } from "../../app/jobs.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import type { PreviewSheet } from "../../app/viewStore.ts";
 import { printSheets } from "./printSheets.ts";
@@ -54,6 +54,14 @@ export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; read
       )}
       <button type="submit" className="fix" disabled={chosen === null}>
         {words.draw}
+      </button>
+      <button
+        type="button"
+        className="fix"
+        disabled={chosen === null}
+        onClick={() => void (chosen && saveSheetPictures(session, chosen))}
+      >
+        {words.pictures}
       </button>
       <button
         type="button"

@@ -2,25 +2,28 @@ import { useId } from "react";
 import { previewSheets } from "../../app/jobs.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import type { PreviewSheet } from "../../app/viewStore.ts";
+import { DrawnOn } from "./DrawnOn.tsx";
 import { words } from "./words.ts";
 
-/** Which state of the route the sheets show, and the way to another; says so where the route was edited since. */
+/** Which state of the route the sheets show and what on, and the way to another; says so where the route was edited since. */
 export function DrawnFrom(props: {
   readonly open: OpenRoute;
+  readonly sheets: readonly PreviewSheet[];
   /** Number of the sheet shown, which stays in view. */
   readonly current: string;
 }) {
-  const { open, current } = props;
+  const { open, sheets, current } = props;
   const session = useSession();
   const id = useId();
   const sheetsOf = useView((state) => state.sheetsOf);
   const isBusy = useView((state) => state.job !== null);
   if (!sheetsOf) return null;
-  const { route, revision, revisionId, isWhole } = sheetsOf;
+  const { route, revision, revisionId, paper, isWhole } = sheetsOf;
   const revisions = [...open.route.revision.values()].sort((a, b) => b.number - a.number);
   const isStale = revisionId === null && route !== open.route;
   const drawAnew = async (): Promise<void> => {
-    await previewSheets(session, revisionId);
+    await previewSheets(session, { revisionId, paper });
     session.view.setState({ sheetWanted: current });
   };
   const button = (name: string) => (
@@ -37,7 +40,9 @@ export function DrawnFrom(props: {
             id={`${id}-state`}
             value={revisionId ?? ""}
             disabled={isBusy}
-            onChange={(event) => void previewSheets(session, event.target.value === "" ? null : event.target.value)}
+            onChange={(event) =>
+              void previewSheets(session, { revisionId: event.target.value === "" ? null : event.target.value, paper })
+            }
           >
             <option value="">{words.asItStands}</option>
             {revisions.map((one) => (
@@ -49,6 +54,7 @@ export function DrawnFrom(props: {
         </>
       )}
       <p className="quiet">{revision}</p>
+      {isWhole && <DrawnOn drawn={sheetsOf} sheets={sheets} current={current} />}
       {isStale && <p role="status">{words.stale}</p>}
       {isStale && button(words.again)}
       {!isWhole && !isStale && button(words.whole)}

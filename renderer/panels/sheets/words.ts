@@ -36,10 +36,15 @@ export const words = {
   which: "Sheets to draw",
   range: "Numbers, such as 3-5, 9",
   draw: "Draw these sheets",
+  pictures: "Save as PNG",
   print: "Print these sheets",
   state: "State of the route",
   asItStands: "As it stands",
   issued: (letter: string, dateIso: string): string => `Revision ${letter}, issued ${dateIso}`,
+  paper: "Paper",
+  companysPaper: (name: string): string => `The company's: ${name}`,
+  gives: (count: number, planScale: string | null): string =>
+    [count === 1 ? "1 sheet" : `${count} sheets`, ...(planScale === null ? [] : [`plans at ${planScale}`])].join(", "),
   stale: "The route was edited since these sheets were drawn.",
   again: "Draw them anew",
   whole: "Show the whole set",
@@ -48,6 +53,7 @@ export const words = {
   all: (count: number): string => `All ${count}`,
   shown: "The one shown",
   byNumber: "By number",
+  scale: (scale: string): string => `Scale ${scale}`,
   sheet: (number: string, title: string): string => `Sheet ${number}, ${title}`,
   leads: (to: string): string => `Go to sheet ${to}`,
 };

@@ -36,6 +36,8 @@ const emptySheet: Sheet = {
   number: "",
   title: "",
   kind: "plan",
+  keys: [],
+  scale: "none",
   sizeMm: { width: 0, height: 0 },
   links: [],
 };

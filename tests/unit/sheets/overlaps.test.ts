@@ -7,6 +7,8 @@ const sheetOf = (marks: readonly Mark[]): Sheet => ({
   number: "1",
   title: "Test",
   kind: "plan",
+  keys: [],
+  scale: "none",
   sizeMm: { width: 100, height: 80 },
   marks,
   links: [],

@@ -7,6 +7,8 @@ const sheet: Sheet = {
   number: "1",
   title: "A & B",
   kind: "plan",
+  keys: [],
+  scale: "none",
   sizeMm: { width: 100, height: 80 },
   marks: [
     words("3 < 4 & ≥", [10, 20], { align: "right" }),
