@@ -3,6 +3,7 @@ import { accessTopic } from "./accessTopic.ts";
 import type { Answer } from "./answer.ts";
 import { assignTopic } from "./assignTopic.ts";
 import { attachmentRangeTopic } from "./attachmentRangeTopic.ts";
+import { breakPlaceTopic } from "./breakPlaceTopic.ts";
 import { clampedSpansTopic } from "./clampedSpansTopic.ts";
 import { colourTopic } from "./colourTopic.ts";
 import { distanceTopic } from "./distanceTopic.ts";
@@ -25,6 +26,7 @@ import { stringingTopic } from "./stringingTopic.ts";
 import { tapChainTopic } from "./tapChainTopic.ts";
 import { tensionChangeTopic } from "./tensionChangeTopic.ts";
 import type { CalcAround, Topic } from "./topic.ts";
+import { traceMatchTopic } from "./traceMatchTopic.ts";
 import { traceTopic } from "./traceTopic.ts";
 import { windTopic } from "./windTopic.ts";
 
@@ -33,6 +35,7 @@ export const topics: readonly Topic[] = [
   accessTopic,
   assignTopic,
   attachmentRangeTopic,
+  breakPlaceTopic,
   clampedSpansTopic,
   colourTopic,
   distanceTopic,
@@ -55,6 +58,7 @@ export const topics: readonly Topic[] = [
   tapChainTopic,
   tensionChangeTopic,
   traceTopic,
+  traceMatchTopic,
   windTopic,
 ];
 

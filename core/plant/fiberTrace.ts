@@ -1,7 +1,6 @@
 import type { FiberUse } from "../model/tables.ts";
-import { sheathToM } from "./cablePath.ts";
+import { fiberToM } from "./fiberAlong.ts";
 import { usesOfCable } from "./fiberView.ts";
-import { hungSlackM } from "./hungSlack.ts";
 import { defineQuery, defineSteadyQuery, type Plant } from "./plant.ts";
 import { takingStationM, takingsBefore, throughLossDb } from "./taps.ts";
 
@@ -114,11 +113,7 @@ export const freeFibers = defineQuery("free-fibers", (plant, cableId): readonly 
 const fiberUseLengthM = defineSteadyQuery("use-fiber", (plant, fiberUseId): number | null => {
   const use = plant.rowOf("fiberUse", fiberUseId);
   const place = placeOf(plant, use);
-  if (!place) return null;
-  const sheathM = sheathToM(plant, use.cableId, place.spanId, place.offsetM);
-  const { fiberExcessFrac } = plant.rowOf("cableType", plant.rowOf("cable", use.cableId).cableTypeId);
-  if (sheathM === null) return null;
-  return (sheathM + hungSlackM(plant, use.cableId, place.spanId, place.offsetM)) * (1 + fiberExcessFrac);
+  return place ? fiberToM(plant, use.cableId, place.spanId, place.offsetM) : null;
 });
 
 function placeOf(plant: Plant, { terminalId, closureId }: FiberUse) {

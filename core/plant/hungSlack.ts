@@ -23,11 +23,16 @@ const slackBySpan = defineQuery("hung-slack", (plant, cableId): ReadonlyMap<stri
   const slack = new Map<string, SpanSlack>();
   let beforeM = 0;
   for (const { spanId, lengthM } of cablePath(plant, cableId).steps) {
-    const { strandSectionId } = plant.rowOf("span", spanId);
-    const sagFrac = strandSectionId === null ? 0 : plant.rowOf("strandSection", strandSectionId).stringingSagFrac;
-    const ownM = (8 / 3) * sagFrac ** 2 * lengthM;
+    const ownM = spanSlackM(plant, spanId, lengthM);
     if (!slack.has(spanId)) slack.set(spanId, { beforeM, ownM });
     beforeM += ownM;
   }
   return slack;
 });
+
+/** How much longer what hangs in a span is than the span itself, m; 0 without strand. */
+export function spanSlackM(plant: Plant, spanId: string, lengthM: number): number {
+  const { strandSectionId } = plant.rowOf("span", spanId);
+  const sagFrac = strandSectionId === null ? 0 : plant.rowOf("strandSection", strandSectionId).stringingSagFrac;
+  return (8 / 3) * sagFrac ** 2 * lengthM;
+}

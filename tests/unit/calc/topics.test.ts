@@ -47,7 +47,7 @@ describe("the register of topics", () => {
         what: 'There is no topic called "sagg".',
         where: "topic",
         mend: expect.stringMatching(
-          /^Use one of access, assign, attachment-range, clamped-spans, colour, distance, .*, tension-change, trace, wind\.$/,
+          /^Use one of access, assign, attachment-range, break-place, clamped-spans, colour, distance, .*, tension-change, trace, trace-match, wind\.$/,
         ),
       },
     });
