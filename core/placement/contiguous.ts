@@ -16,7 +16,7 @@ export function contiguousProgram(field: Field, order: Int32Array): Int32Array {
   for (let point = 0; point < field.pointCount; point += 1) {
     const runs = runsOf(desk, point);
     for (let run = runs.length - 1; run >= 0; run -= 1) serveRun(desk, point, runs[run]);
-    if (runs.length > 0) leaveOut(desk, runs[0].start);
+    if (runs.length > 0) leaveOut(desk, runs);
   }
   reachTo(desk, field.unitCount);
   return choices(desk);
@@ -82,10 +82,16 @@ function reachTo(desk: Desk, end: number): void {
   }
 }
 
-function leaveOut(desk: Desk, start: number): void {
-  for (let from = start; from < desk.reached; from += 1) {
+/** Plans that the runs made cheaper, with the next unit left out; beyond the last run only as long as each is cheaper than what was there. */
+function leaveOut(desk: Desk, runs: readonly Run[]): void {
+  const [first] = runs;
+  const last = runs[runs.length - 1];
+  const served = last.start + last.costs.length;
+  let isCheaper = true;
+  for (let from = first.start; from < desk.reached && (isCheaper || from <= served); from += 1) {
     const asked = withoutNext(desk, from);
-    if (asked < desk.cost[from + 1]) link(desk, from + 1, { point: -1, from }, asked);
+    isCheaper = asked < desk.cost[from + 1];
+    if (isCheaper) link(desk, from + 1, { point: -1, from }, asked);
   }
 }
 

@@ -1,3 +1,5 @@
+import { valueAtPlace } from "./selection.ts";
+
 /** States of one step of the strand program, packed; every state stands once, at its least value. */
 export type Layer = {
   count: number;
@@ -8,6 +10,8 @@ export type Layer = {
   /** state of the step before it came from, and which arc of the unit it took: 65535 for none */
   parent: Int32Array;
   choice: Uint16Array;
+  /** room to find the least values in */
+  scratch: Float64Array;
   readonly wordCount: number;
   /** Open addressing: a slot holds the number of a state plus one where `stamp` is of this round. */
   slot: Int32Array;
@@ -23,6 +27,7 @@ export function openLayer(wordCount: number): Layer {
     value: new Float64Array(1024),
     parent: new Int32Array(1024),
     choice: new Uint16Array(1024),
+    scratch: new Float64Array(1024),
     wordCount,
     slot: new Int32Array(4096),
     stamp: new Int32Array(4096),
@@ -73,18 +78,19 @@ export function putState(layer: Layer, word: Int32Array, value: number, parent: 
  */
 export function cutLayer(layer: Layer, width: number): number {
   if (layer.count <= width) return Number.POSITIVE_INFINITY;
-  const { key, value, parent, choice, wordCount } = layer;
-  const sorted = value.slice(0, layer.count).sort();
-  const limit = sorted[width - 1];
-  let atLimit = 0;
-  for (let one = width - 1; one >= 0 && sorted[one] === limit; one -= 1) atLimit += 1;
+  const { key, value, parent, choice, wordCount, scratch } = layer;
+  for (let state = 0; state < layer.count; state += 1) scratch[state] = value[state];
+  const limit = valueAtPlace(scratch, layer.count, width - 1);
+  let atLimit = width;
+  for (let state = 0; state < layer.count; state += 1) if (value[state] < limit) atLimit -= 1;
+  let leastCut = Number.POSITIVE_INFINITY;
   let kept = 0;
   for (let state = 0; state < layer.count; state += 1) {
-    if (value[state] > limit) continue;
-    if (value[state] === limit) {
-      if (atLimit === 0) continue;
-      atLimit -= 1;
+    if (value[state] > limit || (value[state] === limit && atLimit === 0)) {
+      leastCut = Math.min(leastCut, value[state]);
+      continue;
     }
+    if (value[state] === limit) atLimit -= 1;
     for (let one = 0; one < wordCount; one += 1) key[kept * wordCount + one] = key[state * wordCount + one];
     value[kept] = value[state];
     parent[kept] = parent[state];
@@ -92,7 +98,7 @@ export function cutLayer(layer: Layer, width: number): number {
     kept += 1;
   }
   layer.count = kept;
-  return sorted[width];
+  return leastCut;
 }
 
 function grow(layer: Layer): void {
@@ -101,6 +107,7 @@ function grow(layer: Layer): void {
   layer.value = enlarged(layer.value, new Float64Array(room));
   layer.parent = enlarged(layer.parent, new Int32Array(room));
   layer.choice = enlarged(layer.choice, new Uint16Array(room));
+  layer.scratch = new Float64Array(room);
   layer.slot = new Int32Array(4 * room);
   layer.stamp = new Int32Array(4 * room);
   layer.round = 1;
