@@ -7,7 +7,8 @@ export type Point = { readonly modules: readonly Module[] };
 /**
  * Single-source capacitated facility location with modules, on a sparse graph: each unit on exactly one point, at most one module
  * a point, its capacity at least the demand on it; least modules plus arcs. Points and units stand in order along the strand where
- * there is one. The arcs of unit j are `firstArc[j]` up to `firstArc[j + 1]` in `arcPoint` and `arcCost`, by growing point.
+ * there is one. The arcs of unit j are `firstArc[j]` up to `firstArc[j + 1]` in `arcPoint` and `arcCost`, by growing point. No cost is
+ * below nothing.
  */
 export type Problem = {
   readonly points: readonly Point[];

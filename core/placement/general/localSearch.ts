@@ -3,12 +3,13 @@ import type { Graph } from "./graph.ts";
 import type { Ground } from "./ground.ts";
 import { costOf, type Found, type Layout } from "./layout.ts";
 import { lookAround, makeMove, noMove, type Tabu } from "./moves.ts";
-import { recentre } from "./recentre.ts";
+import { recentre, recentreAll } from "./recentre.ts";
 
 /**
  * Local search from a layout: descent and recentring, then tabu search over shifts of one unit and swaps of two. Ports beyond a
  * capacity are fined; the fine rises while points are overloaded and falls while none is, so that the search crosses between
- * layouts that fill the points to the brim.
+ * layouts that fill the points to the brim. Where the number of open points is given, the two points of a move are recentred at once:
+ * with no opening to pay, a group that has changed is as a rule cheaper elsewhere.
  *
  * @param layout    left as the search ends
  * @param patience  moves without a better layout after which it ends
@@ -30,7 +31,7 @@ export function localSearch(ground: Ground, layout: Layout, patience: number, wo
     return false;
   };
   do descend(ground, layout, fine, tabu);
-  while (recentre(ground, layout, fine) && !ground.stopped());
+  while (recentreAll(ground, layout, fine) && !ground.stopped());
   keep();
   if (((best as Found | null)?.cost ?? 0) > worthwhile) return best;
   for (let stale = 0; stale < patience && !ground.stopped(); stale += 1) {
@@ -41,7 +42,12 @@ export function localSearch(ground: Ground, layout: Layout, patience: number, wo
     const until = tabu.round + 4 + Math.floor(ground.draw() * 8);
     tabu.freeFrom[layout.arcOf[move.unit]] = until;
     if (move.other >= 0) tabu.freeFrom[layout.arcOf[move.other]] = until;
+    const left = graph.arcPoint[layout.arcOf[move.unit]];
     makeMove(graph, layout, move);
+    if (graph.openExactly !== null) {
+      recentre(ground, layout, fine, left);
+      recentre(ground, layout, fine, graph.arcPoint[move.arc]);
+    }
     if (keep()) stale = 0;
   }
   return best;

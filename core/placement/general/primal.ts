@@ -33,7 +33,7 @@ const slack = 0.1;
 /** Turns relaxed solutions into layouts and offers them; between nodes, searches the sets of open points and shakes layouts. */
 export type Primal = {
   readonly hear: (node: Node, relaxed: Relaxed) => void;
-  /** begins the search over sets, from the decisions and the relaxed solution of the root */
+  /** begins the search over sets, from the decisions and the relaxed solution of the root, and the shaking */
   readonly begin: (root: Node, relaxed: Relaxed) => void;
   readonly step: () => void;
 };
@@ -93,7 +93,7 @@ export function makePrimal(
     },
     begin(root, relaxed) {
       sets = makeSetSearch(graph, searching, incumbent, root, relaxed);
-      if (graph.openExactly !== null) shakes ??= makeShaking(graph, shaking, incumbent, root);
+      if (graph.openExactly !== null) shakes ??= makeShaking(graph, shaking, incumbent);
     },
     step() {
       const go = (steps: SetSearch | Shaking | null, hasRested: () => boolean): void => {

@@ -3,8 +3,7 @@ import { type Ground, groundOf, type Tools } from "./ground.ts";
 import type { Incumbent } from "./incumbent.ts";
 import { type Found, type Layout, layoutOf, shift, takeOff } from "./layout.ts";
 import { localSearch } from "./localSearch.ts";
-import type { Node } from "./node.ts";
-import { closed, open } from "./openSet.ts";
+import { rootNode } from "./node.ts";
 import { serveRest } from "./repair.ts";
 
 /** A point that comes is among so many nearest to some unit. */
@@ -27,10 +26,13 @@ export type Shaking = { readonly step: () => void };
  * Iterated local search where the number of open points is given: a point closes, another opens and draws in the units nearer to it,
  * the units left over are served anew, and local search goes on from there. A layout a little dearer may be gone on from too.
  *
- * @param root  what is decided for all layouts looked for
+ * What has been decided for all layouts better than the best does not bind it: the way to them may lead over points and arcs that none
+ * of them has.
+ *
  * @source iterated local search, Lourenço, Martin, Stützle 2003; acceptance as in annealing
  */
-export function makeShaking(graph: Graph, tools: Tools, incumbent: Incumbent, root: Node): Shaking {
+export function makeShaking(graph: Graph, tools: Tools, incumbent: Incumbent): Shaking {
+  const undecided = rootNode(graph);
   let present: Found | null = null;
   let bestCost = Number.POSITIVE_INFINITY;
   let idle = 0;
@@ -46,10 +48,10 @@ export function makeShaking(graph: Graph, tools: Tools, incumbent: Incumbent, ro
       idle += 1;
       const layout = layoutOf(graph, present.arcOf);
       const usable = Uint8Array.from(layout.count, (count) => (count > 0 ? 1 : 0));
-      const ground = groundOf(tools, root, usable);
+      const ground = groundOf(tools, undecided, usable);
       const exchanges = tools.draw() < twice ? 2 : 1;
-      for (let exchange = 0; exchange < exchanges; exchange += 1) exchangePoint(ground, layout, root);
-      serveRest(graph, root, layout, usable);
+      for (let exchange = 0; exchange < exchanges; exchange += 1) exchangePoint(ground, layout);
+      serveRest(graph, undecided, layout, usable);
       const found = localSearch(ground, layout, patience, bestCost * (1 + slack));
       if (!found) return;
       incumbent.offer(found);
@@ -59,30 +61,23 @@ export function makeShaking(graph: Graph, tools: Tools, incumbent: Incumbent, ro
 }
 
 /** Closes a point of a layout and opens another; its units are left over. */
-function exchangePoint(ground: Ground, layout: Layout, root: Node): void {
-  const { graph, usable, draw, fixedArc } = ground;
-  const points = Array.from(usable.keys());
-  const gone = drawn(
-    draw,
-    points.filter((point) => usable[point] === 1 && root.status[point] !== open),
-  );
-  const come = drawn(draw, pointsNear(ground, root, Math.floor(draw() * graph.unitCount)));
+function exchangePoint(ground: Ground, layout: Layout): void {
+  const { graph, usable, draw } = ground;
+  const present = Array.from(usable.keys()).filter((point) => usable[point] === 1);
+  const gone = drawn(draw, present);
+  const come = drawn(draw, pointsNear(ground, Math.floor(draw() * graph.unitCount)));
   if (gone === undefined || come === undefined) return;
   usable[gone] = 0;
   usable[come] = 1;
-  for (let unit = layout.firstOn[gone]; unit >= 0; ) {
-    const next = layout.nextOn[unit];
-    if (fixedArc[unit] < 0) takeOff(graph, layout, unit);
-    unit = next;
-  }
+  for (let unit = layout.firstOn[gone]; unit >= 0; unit = layout.firstOn[gone]) takeOff(graph, layout, unit);
   drawIn(ground, layout, come);
 }
 
 /** The points nearest to a unit among those that could open. */
-function pointsNear({ graph, usable }: Ground, root: Node, unit: number): number[] {
+function pointsNear({ graph, usable }: Ground, unit: number): number[] {
   const { firstArc, arcPoint, arcCost } = graph;
   return Array.from({ length: firstArc[unit + 1] - firstArc[unit] }, (_, k) => firstArc[unit] + k)
-    .filter((arc) => usable[arcPoint[arc]] === 0 && root.status[arcPoint[arc]] !== closed)
+    .filter((arc) => usable[arcPoint[arc]] === 0 && graph.capacity[arcPoint[arc]] >= 0)
     .sort((a, b) => arcCost[a] - arcCost[b] || a - b)
     .slice(0, nearest)
     .map((arc) => arcPoint[arc]);
@@ -93,11 +88,11 @@ function drawn<T>(draw: () => number, from: readonly T[]): T | undefined {
 }
 
 /** Puts units that cost less on a point there, those that gain most first, while there is room. */
-function drawIn({ graph, arcAt, barred, fixedArc }: Ground, layout: Layout, point: number): void {
+function drawIn({ graph, arcAt, barred }: Ground, layout: Layout, point: number): void {
   const gains: { unit: number; arc: number; gain: number }[] = [];
   layout.arcOf.forEach((present, unit) => {
     const arc = arcAt(unit, point);
-    if (arc < 0 || present < 0 || barred[arc] === 1 || fixedArc[unit] >= 0) return;
+    if (arc < 0 || present < 0 || barred[arc] === 1) return;
     const gain = graph.arcCost[present] - graph.arcCost[arc];
     if (gain > 0) gains.push({ unit, arc, gain });
   });

@@ -4,7 +4,6 @@ import { graphOf } from "../../../../core/placement/general/graph.ts";
 import { arcFinder } from "../../../../core/placement/general/ground.ts";
 import { makeIncumbent } from "../../../../core/placement/general/incumbent.ts";
 import { costOf, layoutOf } from "../../../../core/placement/general/layout.ts";
-import { rootNode } from "../../../../core/placement/general/node.ts";
 import { seededDraws } from "../../../../core/placement/general/random.ts";
 import { searchGeneral } from "../../../../core/placement/general/searchGeneral.ts";
 import { makeShaking } from "../../../../core/placement/general/shaking.ts";
@@ -36,7 +35,7 @@ it("from a layout at the first three places shaking comes to the cheapest, with 
       const tools = { graph, arcAt: arcFinder(graph), draw: seededDraws(1), stopped: () => false };
       if (incumbent.arcOf() === null) return;
       const before = incumbent.cost();
-      const shaking = makeShaking(graph, { ...tools, effort: { moves: 0 } }, incumbent, rootNode(graph));
+      const shaking = makeShaking(graph, { ...tools, effort: { moves: 0 } }, incumbent);
       for (let shake = 0; shake < 80; shake += 1) shaking.step();
       const { pointOf = new Int32Array(), cost = Number.NaN } = incumbent.placement() ?? {};
       if (cost < before) moved += 1;
