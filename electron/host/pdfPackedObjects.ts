@@ -14,6 +14,7 @@ export type PackedObjects = {
 
 type Reference = {
   readonly id: number;
+  readonly data: { readonly Type?: string };
   buffer: readonly Uint8Array[];
   compress: boolean;
   finalize: () => void;
@@ -62,7 +63,7 @@ export function openPackedObjects(document: PDFKit.PDFDocument): PackedObjects {
   };
 }
 
-/** Takes what the library would write of an object that is no stream, and packs streams closer than it does. */
+/** Takes what the library would write of an object that is neither a stream nor a page, and packs streams closer than it does. */
 function packOwn(inner: Inner, packed: Packed[]): void {
   const ref = inner.ref.bind(inner);
   inner.ref = (data) => {
@@ -74,6 +75,7 @@ function packOwn(inner: Inner, packed: Packed[]): void {
         reference.compress = false;
         return finalize();
       }
+      if (reference.data.Type === "Page") return finalize();
       const { _write: write, _refEnd: refEnd } = inner;
       const written: string[] = [];
       inner._write = (text) => written.push(String(text));
