@@ -36,6 +36,8 @@ export type Draft = {
   readonly otherKeys?: readonly string[];
   readonly kind: SheetKind;
   readonly title: string;
+  /** What stands on it and is looked for by name, in its order; where not given, the title. */
+  readonly names?: readonly string[];
   /** What the title block says of the scale. */
   readonly scale: string;
   readonly draw: (book: Book) => Drawn;

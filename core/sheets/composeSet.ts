@@ -72,6 +72,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
       kind: draft.kind,
       keys: [draft.key, ...(draft.otherKeys ?? [])],
       scale: draft.scale,
+      ...(draft.names ? { names: draft.names } : {}),
       sizeMm: paper.sizeMm,
       marks: [...under, ...drawn.marks, ...frame(block)],
       links,

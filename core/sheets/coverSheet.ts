@@ -7,10 +7,11 @@ import { shortenText, wrapText } from "./fitText.ts";
 import { keyMap } from "./keyMap.ts";
 import { layoutFacts } from "./layoutFacts.ts";
 import { legend } from "./legend.ts";
-import { smallMm, stroke, words } from "./marks.ts";
+import { asFigure, asParagraph, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { Paper, PaperBox } from "./paper.ts";
+import { cellPart } from "./part.ts";
 import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
 import { sheetIndex } from "./sheetIndex.ts";
 import type { Strip } from "./strips.ts";
@@ -32,6 +33,8 @@ type CoverBoxes = {
   readonly cautions: PaperBox;
   readonly index: PaperBox;
 };
+
+const mapWords = "Key map: the whole route with the outline and number of every plan sheet, north up";
 
 /** The first sheet, two on small paper: what the job is, where, which sheets, what the symbols mean, how much of everything, and the cautions. */
 export function coverDrafts(plant: Plant, { drawing }: Paper, cut: readonly Strip[]): readonly Draft[] {
@@ -81,7 +84,12 @@ function twoSheetBoxes(drawing: PaperBox): CoverBoxes {
 function frontPart(plant: Plant, cut: readonly Strip[], book: Book, { job, quantities, map }: CoverBoxes): Drawn {
   const { marks, links } = keyMap(plant, cut, book, underHead(map));
   return {
-    marks: [...jobFacts(plant, job), ...quantityList(plant, book, quantities), ...panelHead("Key map", map), ...marks],
+    marks: [
+      ...jobFacts(plant, job),
+      ...quantityList(plant, book, quantities),
+      ...panelHead("Key map", map),
+      ...asFigure(mapWords, marks),
+    ],
     links,
   };
 }
@@ -122,15 +130,24 @@ function quantityList(plant: Plant, book: Book, box: PaperBox): readonly Mark[] 
   const facts = quantityFacts(plant, book);
   const body = underHead(box);
   const rowMm = Math.min(4.9, (body.top - body.bottom) / facts.length);
+  const table = { columnCount: 3 };
   return [
     ...panelHead("Quantities", box),
     ...facts.flatMap(([label, value, unit], index) => {
       const y = body.top - (index + 1) * rowMm + 1.6;
       const text = shortenText(label, "plain", 2.3, box.right - box.left - 34);
+      const row = { table };
+      const [named, amount, measure] = [cellPart(row, 0, "row"), cellPart(row, 1), cellPart(row, 2)];
       return [
-        words(text, [box.left, y], { heightMm: 2.3, layer: "tables" }),
-        words(value, [box.right - 12, y], { face: "plainBold", heightMm: 2.3, align: "right", layer: "tables" }),
-        words(unit, [box.right - 10.5, y], { heightMm: smallMm, layer: "tables" }),
+        words(text, [box.left, y], { heightMm: 2.3, layer: "tables", part: named }),
+        words(value, [box.right - 12, y], {
+          face: "plainBold",
+          heightMm: 2.3,
+          align: "right",
+          layer: "tables",
+          part: amount,
+        }),
+        words(unit, [box.right - 10.5, y], { heightMm: smallMm, layer: "tables", part: measure }),
         stroke("tables", "fine", [
           [box.left, y - 1.5],
           [box.right, y - 1.5],
@@ -169,6 +186,8 @@ function quantityFacts(plant: Plant, book: Book): readonly (readonly [string, st
   ];
 }
 
+const leadMm = 3.3;
+
 function cautions(box: PaperBox): readonly Mark[] {
   const marks: Mark[] = [...panelHead("General notes and cautions", box)];
   const width = box.right - box.left - 5;
@@ -180,11 +199,12 @@ function cautions(box: PaperBox): readonly Mark[] {
   ];
   notes.forEach((note, index) => {
     marks.push(words(`${index + 1}`, [box.left + 2.6, y], { heightMm: smallMm, align: "right", face: "plainBold" }));
-    for (const line of wrapText(note, "plain", smallMm, width)) {
-      marks.push(words(line, [box.left + 5, y], { heightMm: smallMm }));
-      y -= 3.3;
-    }
-    y -= 1;
+    const lines = wrapText(note, "plain", smallMm, width);
+    const top = y;
+    marks.push(
+      ...asParagraph(lines.map((line, row) => words(line, [box.left + 5, top - row * leadMm], { heightMm: smallMm }))),
+    );
+    y -= lines.length * leadMm + 1;
   });
   return marks;
 }

@@ -1,4 +1,5 @@
 import type { SheetKind } from "./book.ts";
+import type { Part } from "./part.ts";
 
 /** Layers a drawing is split into, in the order they are painted; writers turn them into the format's own layers. */
 export const layers = [
@@ -39,7 +40,7 @@ export type Fill = number | readonly [red: number, green: number, blue: number] 
 /** A place on the sheet: mm right and up from its lower left corner. */
 export type PaperPoint = readonly [xMm: number, yMm: number];
 
-type Placed = { readonly layer: Layer };
+type Placed = { readonly layer: Layer; readonly part?: Part };
 
 /** A polyline or, closed, a polygon. */
 export type LineMark = Placed & {
@@ -101,6 +102,8 @@ export type Sheet = {
   readonly keys: readonly string[];
   /** What its title block says of the scale. */
   readonly scale: string;
+  /** What stands on it and is looked for by name; where not given, its title. */
+  readonly names?: readonly string[];
   readonly sizeMm: SheetSizeMm;
   readonly marks: readonly Mark[];
   readonly links: readonly SheetLink[];

@@ -6,7 +6,7 @@ import { chipFill } from "./chipColours.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { type ChartFiber, type ChartPage, chartPages } from "./fiberChartRows.ts";
 import { shortenText } from "./fitText.ts";
-import { circle, rectangle, smallMm, stroke, words } from "./marks.ts";
+import { asFigure, circle, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import type { Paper, PaperBox } from "./paper.ts";
 import { stationText } from "./quantityText.ts";
@@ -34,7 +34,7 @@ export function fiberDrafts(plant: Plant, { drawing }: Paper): readonly Draft[] 
         kind: "fiber",
         title: `Fiber chart, ${cable.name}${part}`,
         scale: "none",
-        draw: () => ({ marks: drawChart(plant, drawing, cable.id, page) }),
+        draw: () => ({ marks: asFigure(chartWords(page), drawChart(plant, drawing, cable.id, page)) }),
       };
     });
   });
@@ -78,6 +78,15 @@ function drawChart(plant: Plant, drawing: PaperBox, cableId: string, page: Chart
     ...page.fibers.flatMap((fiber) => fiberMarks(fiber, paper)),
     ...key(drawing),
   ];
+}
+
+/** What the chart shows, in words: what each fiber does. */
+function chartWords({ fibers }: ChartPage): string {
+  const used = fibers.filter((one) => one.uses.length > 0);
+  const each = used.map((one) => `Fiber ${one.fiber}: ${one.uses.map((use) => use.text).join("; ")}.`);
+  return [...each, used.length < fibers.length ? "All other fibers are spare." : ""]
+    .filter((one) => one !== "")
+    .join(" ");
 }
 
 /** The cable's name, and every place where fibers leave it, with its station, over a line down the chart. */

@@ -2,6 +2,7 @@ import type { Mark } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
 import { bodyMm, type Lettering, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
+import type { Part } from "./part.ts";
 import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
 
 /** Something that stands in a column of text and is not torn over two pages. */
@@ -33,10 +34,13 @@ export function paragraph(text: string, box: PaperBox, lettering: Lettering = {}
   const { face = "plain", heightMm = bodyMm } = lettering;
   const lines = wrapText(text, face, heightMm, box.right - box.left);
   const leadMm = heightMm * leadingFrac;
+  const part: Part = { as: "paragraph" };
   return {
     heightMm: lines.length * leadMm + afterMm,
     draw: ({ left, top }) =>
-      lines.map((line, index) => words(line, [left, top - heightMm - index * leadMm], { ...lettering, heightMm })),
+      lines.map((line, index) =>
+        words(line, [left, top - heightMm - index * leadMm], { part, ...lettering, heightMm }),
+      ),
   };
 }
 

@@ -181,7 +181,7 @@ function sheet(block: TitleBlock, { cells, top }: Band): readonly Mark[] {
   const head = [settings.routeName, settings.titleLine].filter((one) => one !== "").join("   ·   ");
   return [
     fitted(head, x, top - 4.8, width, [{ face: "plain", heightMm: 2.4 }, ...smallFaces]),
-    note(title, x, top - 10.6, { face: "narrowBold", heightMm: titleMm }),
+    note(title, x, top - 10.6, { face: "narrowBold", heightMm: titleMm, part: { as: "heading" } }),
     stroke("frame", "fine", [
       [cells.sheet, top - 13],
       [cells.number, top - 13],

@@ -3,13 +3,14 @@ import { facePlan } from "../plant/terminalView.ts";
 import type { Block } from "./flow.ts";
 import { cautionBlock, stepBlock } from "./jobSteps.ts";
 import { fiberBlock, portBlocks } from "./jobTables.ts";
+import { asFigure } from "./marks.ts";
 import { panelHead, panelHeadMm, underHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
 import { photoBox } from "./photoBox.ts";
 import { portFace } from "./portFace.ts";
 import { readingPanel } from "./readingPanel.ts";
 import { terminalElevation } from "./terminalElevation.ts";
-import { type TerminalFacts, terminalFacts } from "./terminalFacts.ts";
+import { numberRanges, type TerminalFacts, terminalFacts } from "./terminalFacts.ts";
 import { terminalSteps } from "./terminalSteps.ts";
 import { tubePanel, tubePanelMm } from "./tubePanel.ts";
 
@@ -48,7 +49,10 @@ function placeBlock(plant: Plant, facts: TerminalFacts): Block {
       const photo = { ...body, left: body.right - photoMm };
       return [
         ...panelHead(title, box),
-        ...terminalElevation(plant, facts, { ...body, right: photo.left - 5 }),
+        ...asFigure(
+          `${title}, seen from the side`,
+          terminalElevation(plant, facts, { ...body, right: photo.left - 5 }),
+        ),
         ...photoBox("Photo of the finished place", photo),
       ];
     },
@@ -63,9 +67,15 @@ function faceBlock(plant: Plant, facts: TerminalFacts): Block {
     heightMm,
     draw: (box) => [
       ...panelHead("Port face, as seen from the ground", box),
-      ...portFace(plant, facts, { ...underHead(box), bottom: box.top - heightMm }),
+      ...asFigure(faceWords(facts), portFace(plant, facts, { ...underHead(box), bottom: box.top - heightMm })),
     ],
   };
+}
+
+/** Ports of the face in words; the port table tells what is on each. */
+function faceWords({ terminal, ports }: TerminalFacts): string {
+  const used = ports.filter((one) => one.dropIds.length > 0).map((one) => one.port);
+  return `The face of ${terminal.name}: ${ports.length} ports, ${used.length === 0 ? "none used" : `used ${numberRanges(used)}`}`;
 }
 
 function tubeBlock(facts: TerminalFacts): Block {

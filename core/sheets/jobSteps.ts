@@ -2,7 +2,7 @@ import { terminalCautions } from "./cautions.ts";
 import type { Mark } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
 import type { Block } from "./flow.ts";
-import { bodyMm, rectangle, smallMm, stroke, words } from "./marks.ts";
+import { asParagraph, bodyMm, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { panelHead, panelHeadMm, underHead } from "./panel.ts";
 import { type JobStep, terminalTools } from "./terminalSteps.ts";
@@ -33,16 +33,20 @@ export function stepBlock(steps: readonly JobStep[], widthMm: number): Block {
       for (const { lines, fields } of laid) {
         marks.push(rectangle("tables", "thin", [box.left, y - 0.3], tickMm, tickMm));
         marks.push(...fieldMarks(fields, box.right, y));
-        for (const text of lines) {
-          marks.push(words(text, [box.left + indentMm, y], { layer: "tables" }));
-          y -= lineMm;
-        }
-        y -= gapMm;
+        const top = y;
+        marks.push(
+          ...asParagraph(
+            lines.map((text, index) => words(text, [box.left + indentMm, top - index * lineMm], { layer: "tables" })),
+          ),
+        );
+        y -= lines.length * lineMm + gapMm;
       }
       return [
         ...marks,
-        ...tools.map((text, index) =>
-          words(text, [box.left, y - index * noteMm], { heightMm: smallMm, layer: "tables", grey: 0.2 }),
+        ...asParagraph(
+          tools.map((text, index) =>
+            words(text, [box.left, y - index * noteMm], { heightMm: smallMm, layer: "tables", grey: 0.2 }),
+          ),
         ),
       ];
     },
@@ -78,7 +82,9 @@ export function cautionBlock(widthMm: number): Block {
     draw: ({ left, right, top }) => [
       rectangle("tables", "medium", [left, top - heightMm + 1], right - left, heightMm - 1),
       words("Cautions", [left + 4, top - 4.4], { face: "plainBold", heightMm: bodyMm }),
-      ...lines.map((text, index) => words(text, [left + 4, top - 8.4 - index * noteMm], { heightMm: smallMm })),
+      ...asParagraph(
+        lines.map((text, index) => words(text, [left + 4, top - 8.4 - index * noteMm], { heightMm: smallMm })),
+      ),
     ],
   };
 }

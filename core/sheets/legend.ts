@@ -1,7 +1,7 @@
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
 import { dimension } from "./furniture.ts";
-import { area, stroke, words } from "./marks.ts";
+import { area, asParagraph, stroke, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
 import { closedPoleStroke, nailSymbol } from "./pinSymbols.ts";
@@ -40,10 +40,12 @@ export function legend(box: PaperBox): readonly Mark[] {
     const lines = wrapText(entry.text, "plain", textMm, columnMm - symbolMm - 4);
     return [
       ...entry.draw([left + symbolMm / 2, y]),
-      ...lines.map((text, line) =>
-        words(text, [left + symbolMm + 3, y - textMm / 2 + ((lines.length - 1) / 2 - line) * leadMm], {
-          heightMm: textMm,
-        }),
+      ...asParagraph(
+        lines.map((text, line) =>
+          words(text, [left + symbolMm + 3, y - textMm / 2 + ((lines.length - 1) / 2 - line) * leadMm], {
+            heightMm: textMm,
+          }),
+        ),
       ),
     ];
   });

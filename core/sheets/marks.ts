@@ -1,4 +1,5 @@
-import type { Align, ArcMark, Face, Fill, Layer, LineMark, PaperPoint, Pen, TextMark } from "./displayList.ts";
+import type { Align, ArcMark, Face, Fill, Layer, LineMark, Mark, PaperPoint, Pen, TextMark } from "./displayList.ts";
+import type { Part } from "./part.ts";
 
 type LineStyle = { readonly dashMm?: readonly number[]; readonly fill?: Fill };
 
@@ -48,6 +49,7 @@ export type Lettering = {
   readonly turnRad?: number;
   readonly grey?: number;
   readonly layer?: Layer;
+  readonly part?: Part;
 };
 
 /** Height of a capital in notes and tables, mm. Nothing is printed under 2 mm. */
@@ -66,7 +68,20 @@ export function words(text: string, atMm: PaperPoint, lettering: Lettering = {})
     align: lettering.align ?? "left",
     turnRad: lettering.turnRad ?? 0,
     grey: lettering.grey ?? 0,
+    ...(lettering.part ? { part: lettering.part } : {}),
   };
+}
+
+/** Lines of text that are told as one paragraph. */
+export function asParagraph(lines: readonly TextMark[]): readonly TextMark[] {
+  const part: Part = { as: "paragraph" };
+  return lines.map((line) => ({ ...line, part }));
+}
+
+/** Marks that are told together as a drawing, in these words; tables among them stay tables. */
+export function asFigure(told: string, marks: readonly Mark[]): readonly Mark[] {
+  const part: Part = { as: "figure", words: told };
+  return marks.map((mark) => (mark.part ? mark : { ...mark, part }));
 }
 
 /** The corners of a rectangle with its corners rounded, counter-clockwise; each corner in steps of a sixth of a right angle. */

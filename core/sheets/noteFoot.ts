@@ -2,6 +2,7 @@ import type { Mark } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
 import { smallMm, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
+import type { Part } from "./part.ts";
 
 const leadMm = 3.6;
 const whiteMm = 4.4;
@@ -11,9 +12,13 @@ export function noteFoot(
   notes: readonly string[],
   drawing: PaperBox,
 ): { readonly marks: readonly Mark[]; readonly rest: PaperBox } {
-  const lines = notes.flatMap((text) => wrapText(text, "plain", smallMm, drawing.right - drawing.left));
-  const marks = lines.map((text, index) =>
-    words(text, [drawing.left, drawing.bottom + (lines.length - 1 - index) * leadMm], { heightMm: smallMm, grey: 0.2 }),
-  );
+  const lines = notes.flatMap((note) => {
+    const part: Part = { as: "paragraph" };
+    return wrapText(note, "plain", smallMm, drawing.right - drawing.left).map((text) => ({ text, part }));
+  });
+  const marks = lines.map(({ text, part }, index) => {
+    const y = drawing.bottom + (lines.length - 1 - index) * leadMm;
+    return words(text, [drawing.left, y], { heightMm: smallMm, grey: 0.2, part });
+  });
   return { marks, rest: { ...drawing, bottom: drawing.bottom + lines.length * leadMm + whiteMm } };
 }

@@ -3,7 +3,7 @@ import type { Plant } from "../plant/plant.ts";
 import type { Book, Draft, Drawn, NumberedFinding } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
 import { northArrow, scaleBar } from "./furniture.ts";
-import { rectangle, smallMm, stroke, words } from "./marks.ts";
+import { asFigure, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import type { Paper, PaperBox } from "./paper.ts";
 import { drawGroundNotes, drawGuys, drawStructures } from "./planBeside.ts";
@@ -18,6 +18,7 @@ import { drawLine, drawPoles, drawSpanLengths } from "./planLine.ts";
 import { drawMatchLines } from "./planMatchLines.ts";
 import type { PlanRow } from "./planRows.ts";
 import { drawUnits } from "./planUnits.ts";
+import { stripWords } from "./planWords.ts";
 import { stationText } from "./quantityText.ts";
 import type { PlacedChange } from "./revised/changePlaces.ts";
 import { drawClouds } from "./revised/planClouds.ts";
@@ -89,7 +90,11 @@ function drawPlan(
   });
   const omittedCount = desks.reduce((sum, desk) => sum + desk.omittedCount(), 0);
   return {
-    marks: [...desks.flatMap((desk) => desk.marks()), ...between, ...foot(plant, drawing, rows, omittedCount)],
+    marks: [
+      ...desks.flatMap((desk) => asFigure(stripWords(desk), desk.marks())),
+      ...between,
+      ...foot(plant, drawing, rows, omittedCount),
+    ],
     links,
   };
 }

@@ -4,7 +4,7 @@ import { catalogueBasis } from "../rules/rule.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
 import { scaleBar } from "./furniture.ts";
-import { area, smallMm, stroke, words } from "./marks.ts";
+import { area, asParagraph, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { caseDashMm } from "./profileLines.ts";
 import type { ProfileDesk } from "./profilePaper.ts";
@@ -32,8 +32,10 @@ export function profileFoot(desk: ProfileDesk): readonly Mark[] {
   return [
     ...scaleBar([barLeft, bottom - 1], across, plant.settings().unitSystem),
     words(scales, [barLeft - 5, bottom - 1], { heightMm: smallMm, align: "right" }),
-    ...notes.map((text, index) =>
-      words(text, [left, notesBottom + (notes.length - 1 - index) * leadMm], { heightMm: smallMm, grey: 0.3 }),
+    ...asParagraph(
+      notes.map((text, index) =>
+        words(text, [left, notesBottom + (notes.length - 1 - index) * leadMm], { heightMm: smallMm, grey: 0.3 }),
+      ),
     ),
     ...samples(desk, notesBottom + notes.length * leadMm + 0.6),
   ];

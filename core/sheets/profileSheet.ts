@@ -2,7 +2,7 @@ import type { Plant } from "../plant/plant.ts";
 import type { ProfileWay } from "../plant/profile.ts";
 import type { Book, Draft, Drawn } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
-import { words } from "./marks.ts";
+import { asFigure, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { drawBelow } from "./profileBelow.ts";
 import { profileFoot } from "./profileFoot.ts";
@@ -45,8 +45,7 @@ function drawProfile(plant: Plant, row: ProfileRow, paper: RowPaper, book: Book)
   desk.drawWaitingLabels();
   return {
     marks: [
-      ...desk.marks(),
-      ...head(desk, book, links),
+      ...asFigure(seenWords(plant, row), [...desk.marks(), ...head(desk, book, links)]),
       ...profileTable(plant, row.steps, tableBox(desk.drawing, row.steps.length)),
       ...profileFoot(desk),
     ],
@@ -75,6 +74,11 @@ function head({ plant, row, chart, drawing }: ProfileDesk, book: Book, links: Sh
       return [words(told, [x, y], { face: "narrow", heightMm: 2.2, align })];
     }),
   ];
+}
+
+/** What a profile shows, in words: the way and its poles; the spans' figures stand in the table. */
+function seenWords(plant: Plant, { way, poles }: ProfileRow): string {
+  return `${wayText(plant, way)}. Poles: ${poles.map((one) => plant.rowOf("pole", one.poleId).tag).join(", ")}.`;
 }
 
 /** What runs along a profile, as its heading says it. */

@@ -5,6 +5,7 @@ import { wrapText } from "./fitText.ts";
 import { bodyMm, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
+import { cellPart, type Part } from "./part.ts";
 import { type PortAndReading, readingNotes, terminalReadings, waveWords } from "./terminalReadings.ts";
 
 const labelMm = 32;
@@ -20,7 +21,10 @@ export type ReadingPanel = { readonly heightMm: number; readonly draw: (box: Pap
 /** The panel of a terminal's readings, as wide as told. */
 export function readingPanel(plant: Plant, terminalId: string, widthMm: number): ReadingPanel {
   const ports = terminalReadings(plant, terminalId);
-  const notes = readingNotes(plant, ports).flatMap((one) => wrapText(one, "plain", smallMm, widthMm));
+  const notes = readingNotes(plant, ports).flatMap((note) => {
+    const part: Part = { as: "paragraph" };
+    return wrapText(note, "plain", smallMm, widthMm).map((text) => ({ text, part }));
+  });
   return {
     heightMm: 7 + 3 * rowMm + fieldMm + 1.6 + notes.length * noteMm + 1,
     draw(box) {
@@ -29,8 +33,8 @@ export function readingPanel(plant: Plant, terminalId: string, widthMm: number):
       return [
         ...panelHead(`Light at the ports${waveWords(plant, ports)}, measured before the drops are plugged in`, box),
         ...figures(ports, under),
-        ...notes.map((text, index) =>
-          words(text, [box.left, fields - 4 - index * noteMm], { heightMm: smallMm, layer: "tables" }),
+        ...notes.map(({ text, part }, index) =>
+          words(text, [box.left, fields - 4 - index * noteMm], { heightMm: smallMm, layer: "tables", part }),
         ),
       ];
     },
@@ -41,11 +45,14 @@ function figures(ports: readonly PortAndReading[], box: PaperBox): readonly Mark
   const pitch = Math.min(widestMm, (box.right - box.left - labelMm) / ports.length);
   const bases = [0, 1, 2].map((row) => box.top - 2.4 - row * rowMm);
   const fieldBottom = box.top - 3 * rowMm - fieldMm;
+  const table = { columnCount: ports.length + 1 };
+  const rows = [0, 1, 2, 3].map(() => ({ table }));
   const labels = ["Port", "Expected, dBm: least", "most", "Measured, dBm"].map((text, row) =>
     words(text, [box.left + labelMm - 2.4, bases[row] ?? fieldBottom + 2], {
       heightMm: smallMm,
       align: "right",
       layer: "tables",
+      part: cellPart(rows[row] ?? { table }, 0, "row"),
     }),
   );
   const columns = ports.flatMap(({ port, reading }, index) => {
@@ -62,6 +69,7 @@ function figures(ports: readonly PortAndReading[], box: PaperBox): readonly Mark
           heightMm: bodyMm,
           align: "middle",
           layer: "tables",
+          part: cellPart(rows[row] ?? { table }, index + 1),
         }),
       ),
       rectangle("tables", "thin", [left, fieldBottom], pitch - 1.4, fieldMm),

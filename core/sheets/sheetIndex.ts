@@ -4,6 +4,7 @@ import { shortenText } from "./fitText.ts";
 import { smallMm, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
+import { cellPart } from "./part.ts";
 
 type Entry = { readonly number: string; readonly title: string; readonly key: string };
 
@@ -17,13 +18,20 @@ export function sheetIndex(book: Book, box: PaperBox): Required<Drawn> {
   const entries = fitting(book, roomCount);
   const marks: Mark[] = [...panelHead("Sheets", box)];
   const links: SheetLink[] = [];
+  const table = { columnCount: 2 };
   entries.slice(0, roomCount).forEach((entry, index) => {
     const y = body.top - (index + 1) * rowMm + 1;
+    const row = { table };
     const title = shortenText(entry.title, "plain", smallMm, box.right - box.left - numberMm - 2);
     marks.push(
-      words(entry.number, [box.left + numberMm - 2, y], { face: "plainBold", heightMm: smallMm, align: "right" }),
+      words(entry.number, [box.left + numberMm - 2, y], {
+        face: "plainBold",
+        heightMm: smallMm,
+        align: "right",
+        part: cellPart(row, 0, "row"),
+      }),
     );
-    marks.push(words(title, [box.left + numberMm, y], { heightMm: smallMm }));
+    marks.push(words(title, [box.left + numberMm, y], { heightMm: smallMm, part: cellPart(row, 1) }));
     links.push({ boxMm: [box.left, y - 1, box.right - box.left, rowMm], to: entry.key });
   });
   return { marks, links };

@@ -4,6 +4,7 @@ import { type Cell, cellText } from "./figure.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { bodyMm, rectangle, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
+import { type CellPart, cellPart, type ToldRow } from "./part.ts";
 
 export type Column = {
   readonly heading: string;
@@ -124,10 +125,11 @@ export function drawTable(
   ruled = false,
 ): { readonly marks: readonly Mark[]; readonly bottom: number } {
   const cells = cellsOf(columns, box);
-  const marks: Mark[] = [...drawHeadings(cells, box)];
+  const table = { columnCount: cells.length };
+  const marks: Mark[] = [...drawHeadings(cells, box, { table })];
   let top = box.top - headingsMm(cells);
   for (const row of rows) {
-    marks.push(...drawRow(cells, row, box, top));
+    marks.push(...drawRow(cells, row, box, top, { table }));
     const bottom = top - rowMm(cells, row);
     if (ruled && "cells" in row) marks.push(...rowRules(columnEdges(columns, box), bottom, top));
     top = bottom;
@@ -202,7 +204,7 @@ function rowMm(cells: readonly Place[], row: TableRow): number {
   return (Math.max(1, ...counts) - 1) * lineMm + lineRowMm;
 }
 
-function drawHeadings(cells: readonly Place[], box: PaperBox): readonly Mark[] {
+function drawHeadings(cells: readonly Place[], box: PaperBox, row: ToldRow): readonly Mark[] {
   const bottom = box.top - headingsMm(cells);
   const marks: Mark[] = [
     stroke("tables", "bold", [
@@ -210,13 +212,14 @@ function drawHeadings(cells: readonly Place[], box: PaperBox): readonly Mark[] {
       [box.right, box.top],
     ]),
   ];
-  for (const cell of cells) {
+  for (const [column, cell] of cells.entries()) {
     const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : cell.left + cellPadMm;
+    const part = cellPart(row, column, "column");
     const align = cell.align ?? "left";
     const all = headingLines(cell);
     all.forEach((line, index) => {
       const y = bottom + 1.9 + (all.length - 1 - index) * headingLineMm;
-      marks.push(words(line.text, [x, y], { face: line.face, heightMm: smallMm, align, layer: "tables" }));
+      marks.push(words(line.text, [x, y], { face: line.face, heightMm: smallMm, align, layer: "tables", part }));
     });
   }
   return [
@@ -244,12 +247,14 @@ function unitLine(cell: Place) {
   return cell.unit ? [{ text: cell.unit, face: "plain" as const }] : [];
 }
 
-function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: number): readonly Mark[] {
+function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: number, told: ToldRow): readonly Mark[] {
   const base = top - rowPadMm - bodyMm - 0.2;
   if (!("cells" in row)) {
     const first = "group" in row ? top - groupMm + 1.9 : base;
+    const names = "group" in row ? "row" : null;
+    const part: CellPart = { as: "cell", row: told, column: 0, spans: cells.length, names };
     return spanningLines(row, cells).map((text, line) =>
-      words(text, [box.left + cellPadMm, first - line * lineMm], { face: spanningFace(row), layer: "tables" }),
+      words(text, [box.left + cellPadMm, first - line * lineMm], { face: spanningFace(row), layer: "tables", part }),
     );
   }
   const chipped = cells.filter((one) => one.chip);
@@ -262,8 +267,10 @@ function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: num
   const texts = cells.flatMap((cell, index) => {
     const start = cell.left + cellPadMm + indentMm(cell);
     const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : start;
+    const part = cellPart(told, index);
+    const align = cell.align ?? "left";
     return linesOf(cell, row.cells[index] ?? "")
-      .map((text, line) => words(text, [x, base - line * lineMm], { align: cell.align ?? "left", layer: "tables" }))
+      .map((text, line) => words(text, [x, base - line * lineMm], { align, layer: "tables", part }))
       .filter((mark) => mark.text !== "");
   });
   return [...chips, ...texts];

@@ -33,6 +33,7 @@ function draftOf(plant: Plant, cards: readonly Card[], boxes: readonly PaperBox[
     otherKeys,
     kind: "terminal",
     title: titleOf(plant, cards),
+    names: namesOf(plant, cards),
     scale: "none",
     draw: () => ({
       marks: boxes.flatMap((box, index) => {
@@ -41,6 +42,14 @@ function draftOf(plant: Plant, cards: readonly Card[], boxes: readonly PaperBox[
       }),
     }),
   };
+}
+
+/** The terminals on a sheet; one whose card has several pages, with the page. */
+function namesOf(plant: Plant, cards: readonly Card[]): readonly string[] {
+  return cards.map(({ terminalId, number, count }) => {
+    const { name } = plant.rowOf("terminal", terminalId);
+    return count === 1 ? `Terminal ${name}` : `Terminal ${name}, ${number} of ${count}`;
+  });
 }
 
 function titleOf(plant: Plant, cards: readonly Card[]): string {

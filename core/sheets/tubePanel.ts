@@ -2,7 +2,7 @@ import { colourAt } from "../fiber/colourCode.ts";
 import { chipFill } from "./chipColours.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
-import { bodyMm, circle, rectangle, smallMm, words } from "./marks.ts";
+import { asFigure, asParagraph, bodyMm, circle, rectangle, smallMm, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
 import { sheathStrip, sheathStripMm } from "./sheathStrip.ts";
 import { colourWords, numberRanges, type TerminalFacts } from "./terminalFacts.ts";
@@ -21,6 +21,8 @@ export function tubePanelMm(facts: TerminalFacts): number {
   return Math.max(ringsMm, Math.max(1, facts.openTubes.length) * chipRowMm + listFootMm + strip);
 }
 
+const ringWords = "The cable cut across, its tubes in their ring";
+
 /** The cable cut across: tubes in their ring, those to open heavy and in colour; beside it the fibers of each open tube. */
 export function tubePanel(facts: TerminalFacts, box: PaperBox): readonly Mark[] {
   const centre: PaperPoint = [box.left + 29, box.top - ringsMm / 2 + 1];
@@ -28,9 +30,11 @@ export function tubePanel(facts: TerminalFacts, box: PaperBox): readonly Mark[] 
   const list: PaperBox = { ...box, left: box.left + listLeftMm };
   const strip: PaperBox = { ...list, top: box.bottom + sheathStripMm };
   return [
-    circle("tables", "bold", centre, jacketMm),
-    circle("tables", "thin", centre, 4.2),
-    ...Array.from({ length: tubeCount }, (_, index) => tube(facts, centre, index + 1, tubeCount)).flat(),
+    ...asFigure(ringWords, [
+      circle("tables", "bold", centre, jacketMm),
+      circle("tables", "thin", centre, 4.2),
+      ...Array.from({ length: tubeCount }, (_, index) => tube(facts, centre, index + 1, tubeCount)).flat(),
+    ]),
     ...openWords(facts, tubeCount, list),
     ...sheathStrip(facts, strip),
   ];
@@ -58,10 +62,14 @@ function openWords(facts: TerminalFacts, tubeCount: number, box: PaperBox): read
   let y = box.top - 3;
   const say = (text: string, bold: boolean) => {
     const face = bold ? "plainBold" : "plain";
-    for (const line of wrapText(text, face, bold ? 2.6 : bodyMm, box.right - box.left)) {
-      marks.push(words(line, [box.left, y], { face, heightMm: bold ? 2.6 : bodyMm, layer: "tables" }));
-      y -= bold ? 4.6 : 3.85;
-    }
+    const [heightMm, lineMm, top] = bold ? [2.6, 4.6, y] : [bodyMm, 3.85, y];
+    const lines = wrapText(text, face, heightMm, box.right - box.left);
+    marks.push(
+      ...asParagraph(
+        lines.map((line, index) => words(line, [box.left, top - index * lineMm], { face, heightMm, layer: "tables" })),
+      ),
+    );
+    y -= lines.length * lineMm;
   };
   if (facts.openTubes.length === 0) say("Open no tube: no fiber is given to this terminal yet.", true);
   for (const open of facts.openTubes) {

@@ -53,7 +53,7 @@ function worksheetPages(plant: Plant, ref: FigureRef, sizeMm: SheetSizeMm): read
     top: sizeMm.height - marginMm.top - headMm,
     bottom: marginMm.bottom + footMm,
   };
-  const title = paragraph(told.title, box, { face: "narrowBold", heightMm: 4.2 }, 3);
+  const title = paragraph(told.title, box, { face: "narrowBold", heightMm: 4.2, part: { as: "heading" } }, 3);
   const blocks = told.kind === "known" ? [title, ...workedBlocks(plant, told, box)] : [title, paragraph(told.why, box)];
   return flow(blocks, box).map((marks) => ({
     title: told.title,

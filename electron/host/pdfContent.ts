@@ -6,71 +6,62 @@ import {
   layers,
   type Mark,
   marksByLayer,
+  type PaperPoint,
   pensMm,
   type Sheet,
-  type TextMark,
 } from "../../core/sheets/displayList.ts";
-import { type FontFace, textRuns } from "../../core/sheets/measureText.ts";
+import type { FontFace } from "../../core/sheets/measureText.ts";
+import type { PageTags } from "./pdfLeaves.ts";
+import { openNest } from "./pdfNest.ts";
+import { hundredths, points, rounded } from "./pdfNumbers.ts";
+import { openTexts, type TextWriter, textPiece } from "./pdfText.ts";
 import { type LowFont, layerName } from "./writePdfObjects.ts";
 
-const pointsPerMm = 72 / 25.4;
-
 /**
- * A sheet as PDF page content: layer by layer, neighbouring marks of one pen and fill as one path. Coordinates are rounded to a
- * hundredth of a point.
+ * A sheet as PDF page content: layer by layer, neighbouring marks of one pen and fill as one path, each piece called by the element
+ * that it belongs to. Coordinates are rounded to a hundredth of a point.
  *
  * @param fontOf  the font to draw a run of text with
  */
-export function pdfContent(sheet: Sheet, fontOf: (face: FontFace) => LowFont): string {
+export function pdfContent(sheet: Sheet, fontOf: (face: FontFace) => LowFont, tags: PageTags): string {
   // the library starts a page with y down; this turns it up again
   const upright = `1 0 0 -1 0 ${points(sheet.sizeMm.height)} cm 1 j 1 J`;
   const byLayer = marksByLayer(sheet);
-  return [upright, ...layers.flatMap((layer) => layerContent(layer, byLayer.get(layer) ?? [], fontOf))].join("\n");
+  const texts = openTexts(fontOf);
+  return [upright, ...layers.flatMap((layer) => layerContent(layer, byLayer.get(layer) ?? [], texts, tags))].join("\n");
 }
 
-function layerContent(layer: Layer, marks: readonly Mark[], fontOf: (face: FontFace) => LowFont): readonly string[] {
+function layerContent(layer: Layer, marks: readonly Mark[], texts: TextWriter, tags: PageTags): readonly string[] {
   if (marks.length === 0) return [];
   const parts: string[] = [`/OC /${layerName(layer)} BDC`];
-  let style = "";
-  let path: string[] = [];
-  const flush = () => {
-    if (path.length > 0) parts.push("q", style, ...path, "Q");
-    path = [];
-  };
-  for (const mark of marks) {
-    const next = styleOf(mark);
-    if (mark.kind === "text" || next.key !== style) flush();
-    switch (mark.kind) {
-      case "line":
-        path.push(linePath(mark));
-        break;
-      case "arc":
-        path.push(arcPath(mark));
-        break;
-      case "text":
-        parts.push(textContent(mark, fontOf));
-        break;
-      default:
-        return assertNever(mark);
+  const nest = openNest(parts, tags);
+  for (const mark of linesThenTexts(marks)) {
+    const leaf = tags.leafOf(mark);
+    if (mark.kind === "text") {
+      const isFirst = nest.enter(leaf, textPiece);
+      parts.push(texts.show(mark, isFirst));
+    } else {
+      const { style, paint } = styleOf(mark);
+      nest.enter(leaf, { begin: `q ${style}`, end: "Q" });
+      parts.push(mark.kind === "line" ? linePath(mark) : arcPath(mark), paint);
     }
-    style = next.key;
-    if (mark.kind !== "text") path.push(next.paint);
   }
-  flush();
+  nest.close();
   parts.push("EMC");
   return parts;
 }
 
-/** How a mark is drawn: what sets pen, dash and ink, and what then paints its path. */
-type Style = { readonly key: string; readonly paint: string };
-const textStyle: Style = { key: "", paint: "" };
+/** The lines of a layer and then its texts, each in the order they are drawn: words lie on what is drawn round them. */
+function linesThenTexts(marks: readonly Mark[]): readonly Mark[] {
+  return [...marks.filter((one) => one.kind !== "text"), ...marks.filter((one) => one.kind === "text")];
+}
 
-function styleOf(mark: Mark): Style {
-  if (mark.kind === "text") return textStyle;
+/** How a mark is drawn: what sets pen, dash and ink, and what then paints its path. */
+function styleOf(mark: LineMark | ArcMark): { readonly style: string; readonly paint: string } {
   const pen = mark.pen === null ? "" : `${points(pensMm[mark.pen])} w`;
   const dash = mark.kind === "line" && mark.dashMm.length > 0 ? `[${mark.dashMm.map(points).join(" ")}] 0 d` : "";
   const paint = mark.fill === null ? "S" : mark.pen === null ? "f" : "B";
-  return { key: [pen, dash, inkOf(mark.fill)].filter((one) => one !== "").join(" "), paint };
+  return { style: [pen, dash, inkOf(mark.fill)].filter((one) => one !== "").join(" "), paint };
 }
 
 function inkOf(fill: Fill): string {
@@ -79,8 +70,18 @@ function inkOf(fill: Fill): string {
 }
 
 function linePath(mark: LineMark): string {
+  const upright = mark.closed ? uprightBox(mark.pointsMm) : null;
+  if (upright) return `${upright.map((one) => String(one / 100)).join(" ")} re`;
   const steps = mark.pointsMm.map(([x, y], index) => `${points(x)} ${points(y)} ${index === 0 ? "m" : "l"}`);
   return steps.join(" ") + (mark.closed ? " h" : "");
+}
+
+/** Corner, width and height of an outline that is an upright rectangle from its lower left corner, in hundredths of a point. */
+function uprightBox(pointsMm: readonly PaperPoint[]): readonly [number, number, number, number] | null {
+  const [a, b, c, d] = pointsMm.map(([x, y]) => [hundredths(x), hundredths(y)] as const);
+  if (pointsMm.length !== 4 || !(a && b && c && d)) return null;
+  const isUpright = a[1] === b[1] && b[0] === c[0] && c[1] === d[1] && d[0] === a[0];
+  return isUpright ? [a[0], a[1], c[0] - a[0], c[1] - a[1]] : null;
 }
 
 /** An arc as cubic curves, one for each quarter turn or less: off from the circle by under 0.03 % of its radius. */
@@ -99,31 +100,4 @@ function arcPath(mark: ArcMark): string {
     return `${at(from, reach)} ${at(to, -reach)} ${at(to, 0)} c`;
   });
   return [`${at(mark.startRad, 0)} m`, ...curves].join(" ");
-}
-
-function textContent(mark: TextMark, fontOf: (face: FontFace) => LowFont): string {
-  const runs = textRuns(mark.text, mark.face, mark.heightMm);
-  const width = runs.reduce((sum, run) => sum + run.widthMm, 0);
-  const [cos, sin] = [Math.cos(mark.turnRad), Math.sin(mark.turnRad)];
-  let along = mark.align === "left" ? 0 : mark.align === "middle" ? -width / 2 : -width;
-  const turned = mark.turnRad === 0 ? "1 0 0 1" : [cos, sin, -sin, cos].map((one) => Number(one.toFixed(5))).join(" ");
-  const shown = runs.map((run) => {
-    const font = fontOf(run.font);
-    const [x, y] = [mark.atMm[0] + along * cos, mark.atMm[1] + along * sin];
-    along += run.widthMm;
-    return `/${font.name} ${points(run.sizeMm)} Tf ${turned} ${points(x)} ${points(y)} Tm <${font.hex(run.text)}> Tj`;
-  });
-  return `BT ${rounded(mark.grey)} g ${shown.join(" ")} ET`;
-}
-
-function points(mm: number): string {
-  return rounded(mm * pointsPerMm);
-}
-
-function rounded(value: number): string {
-  return String(Math.round(value * 100) / 100);
-}
-
-function assertNever(mark: never): never {
-  throw new Error(`no way to draw ${JSON.stringify(mark)}`);
 }

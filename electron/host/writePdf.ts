@@ -3,10 +3,11 @@ import PDFDocument from "pdfkit";
 import type { DrawingSet, Sheet } from "../../core/sheets/displayList.ts";
 import type { FontFace } from "../../core/sheets/measureText.ts";
 import { drawingFonts, readFont } from "./drawingFonts.ts";
+import { addBookmarks, bookmarksOf } from "./pdfBookmarks.ts";
 import { pdfContent } from "./pdfContent.ts";
+import { pointsPerMm } from "./pdfNumbers.ts";
+import { openStructure, type Structure } from "./pdfStructure.ts";
 import { addLayers, addPageLabels, type LowFont, openFont } from "./writePdfObjects.ts";
-
-const pointsPerMm = 72 / 25.4;
 
 type PdfOptions = {
   /** Stops the work before its next sheet; the promise is then rejected with the signal's reason. */
@@ -22,7 +23,7 @@ const noDate = "2000-01-01";
 
 /**
  * Writes a drawing set as one vector PDF: fonts embedded and cut to what is used, layers, bookmarks, page labels, links between
- * sheets. The same set gives the same bytes.
+ * sheets, and the structure by which a sheet is read out. The same set gives the same bytes.
  */
 export async function writePdf(set: DrawingSet, options: PdfOptions = {}): Promise<Uint8Array> {
   const document = openDocument(set);
@@ -31,16 +32,19 @@ export async function writePdf(set: DrawingSet, options: PdfOptions = {}): Promi
   const finished = new Promise<void>((resolve) => document.on("end", resolve));
   const fontOf = fontOpener(document, options.fontFolder ?? null);
   const putLayers = addLayers(document);
+  const structure = openStructure(document);
   addPageLabels(
     document,
     set.sheets.map((one) => one.number),
   );
   for (const [index, sheet] of set.sheets.entries()) {
     options.signal?.throwIfAborted();
-    addSheet(document, sheet, fontOf, putLayers);
+    addSheet(document, sheet, fontOf, putLayers, structure);
     options.onSheet?.(index + 1);
     await nextTurn();
   }
+  addBookmarks(document.outline, bookmarksOf(set.sheets));
+  structure.end();
   document.end();
   await finished;
   return new Uint8Array(Buffer.concat(chunks));
@@ -76,16 +80,18 @@ function addSheet(
   sheet: Sheet,
   fontOf: (face: FontFace) => LowFont,
   putLayers: (document: PDFKit.PDFDocument) => void,
+  structure: Structure,
 ): void {
   const { width, height } = sheet.sizeMm;
   document.addPage({ size: [width * pointsPerMm, height * pointsPerMm], margin: 0 });
   putLayers(document);
-  document.outline.addItem(`${sheet.number}  ${sheet.title}`);
   document.addNamedDestination(`sheet-${sheet.number}`, "Fit");
-  document.addContent(pdfContent(sheet, fontOf));
+  document.addContent(pdfContent(sheet, fontOf, structure.openSheet(sheet)));
   for (const { boxMm, to } of sheet.links) {
     const [left, bottom, boxWidth, boxHeight] = boxMm.map((one) => one * pointsPerMm);
     if (left === undefined || bottom === undefined || boxWidth === undefined || boxHeight === undefined) continue;
-    document.goTo(left, height * pointsPerMm - bottom - boxHeight, boxWidth, boxHeight, `sheet-${to}`);
+    const top = height * pointsPerMm - bottom - boxHeight;
+    document.goTo(left, top, boxWidth, boxHeight, `sheet-${to}`, structure.link(`Sheet ${to}`));
   }
+  structure.closeSheet();
 }

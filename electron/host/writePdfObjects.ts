@@ -9,8 +9,8 @@ import { layers } from "../../core/sheets/displayList.ts";
 export type LowFont = {
   /** Name of the font in a page's resources. */
   readonly name: string;
-  /** Glyphs of a text as hexadecimal; the font then embeds them. */
-  readonly hex: (text: string) => string;
+  /** Glyphs of a text as a literal string, a character a byte; the font then embeds them. */
+  readonly literal: (text: string) => string;
   readonly putOn: (document: PDFKit.PDFDocument) => void;
 };
 
@@ -29,18 +29,27 @@ export function openFont(document: PDFKit.PDFDocument, bytes: Buffer): LowFont {
   const font: InnerFont = Reflect.get(document, "_font");
   const known = new Map<string, string>();
   const glyph = (character: string): string => {
-    const hex = known.get(character) ?? font.encode(character, features)[0].join("");
-    known.set(character, hex);
-    return hex;
+    const bytes = known.get(character) ?? literalBytes(font.encode(character, features)[0].join(""));
+    known.set(character, bytes);
+    return bytes;
   };
   return {
     name: font.id,
-    hex: (text) => [...text].map(glyph).join(""),
+    literal: (text) => `(${[...text].map(glyph).join("")})`,
     putOn(onDocument) {
       const fonts: Record<string, object> = Reflect.get(onDocument.page, "fonts");
       fonts[font.id] ??= font.ref();
     },
   };
+}
+
+/** Bytes told in hexadecimal as they stand in a literal string: brackets, backslash and line ends are escaped. */
+function literalBytes(hex: string): string {
+  const bytes = Buffer.from(hex, "hex").toString("latin1");
+  return bytes
+    .replace(/[()\\]/g, "\\$&")
+    .replace(/\r/g, "\\r")
+    .replace(/\n/g, "\\n");
 }
 
 /** Name of a layer in a page's resources. */

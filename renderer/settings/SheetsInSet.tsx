@@ -1,6 +1,6 @@
 import { type SheetKind, sheetKinds } from "../../core/sheets/book.ts";
+import { sheetKindWords } from "../../core/sheets/sheetKindWords.ts";
 import { useLookOnly } from "../app/useLookOnly.ts";
-import { kindWords } from "../panels/sheets/words.ts";
 
 /** Kinds of sheets a set may go without: all but its cover and what is drawn by itself. */
 const kinds = sheetKinds.filter((kind) => kind !== "cover" && kind !== "worksheet");
@@ -28,7 +28,7 @@ export function SheetsInSet(props: {
             title={lookOnly ?? undefined}
             onChange={() => turn(kind)}
           />{" "}
-          {kindWords[kind]}
+          {sheetKindWords[kind]}
         </label>
       ))}
     </fieldset>

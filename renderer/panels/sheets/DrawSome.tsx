@@ -1,11 +1,12 @@
 import { useId, useState } from "react";
 import { sheetKinds } from "../../../core/sheets/book.ts";
+import { sheetKindWords } from "../../../core/sheets/sheetKindWords.ts";
 import { drawSet, saveSheetPictures } from "../../app/jobs.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import type { PreviewSheet } from "../../app/viewStore.ts";
 import { printSheets } from "./printSheets.ts";
 import { chosenSheets, type SheetChoice } from "./sheetChoice.ts";
-import { kindWords, words } from "./words.ts";
+import { words } from "./words.ts";
 
 /** Chooses sheets of the set and draws only those. */
 export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; readonly current: string }) {
@@ -33,7 +34,7 @@ export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; read
         <option value="range">{words.byNumber}</option>
         {kinds.map((kind) => (
           <option key={kind} value={kind}>
-            {kindWords[kind]}
+            {sheetKindWords[kind]}
           </option>
         ))}
       </select>

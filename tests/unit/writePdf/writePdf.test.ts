@@ -64,9 +64,15 @@ describe("a drawing set as PDF", () => {
       encoding: "utf8",
     });
     const { outlines, pagelabels } = JSON.parse(facts);
-    expect(outlines.map((one: { title: string }) => one.title)).toEqual(
-      set.sheets.map((one) => `${one.number}  ${one.title}`),
-    );
+    type Outline = { readonly title: string; readonly destpageposfrom1: number; readonly kids: readonly Outline[] };
+    const all = (some: readonly Outline[]): readonly Outline[] => some.flatMap((one) => [one, ...all(one.kids)]);
+    const closeout = set.sheets.filter((one) => one.kind === "closeout");
+    const group = outlines.find((one: Outline) => one.title === "Closeout forms");
+    expect(group.kids.map((one: Outline) => one.title)).toEqual(closeout.map((one) => `${one.number}  ${one.title}`));
+    for (const sheet of set.sheets) {
+      const led = all(outlines).find((one) => one.title === `${sheet.number}  ${sheet.title}`);
+      expect(led?.destpageposfrom1).toBe(set.sheets.indexOf(sheet) + 1);
+    }
     expect(pagelabels).toHaveLength(set.sheets.length);
     const plain = execFileSync("qpdf", ["--qdf", "--object-streams=disable", path, "-"], {
       encoding: "latin1",
