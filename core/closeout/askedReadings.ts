@@ -59,7 +59,7 @@ export function askedReadings(plant: Plant, subject: Subject): readonly AskedRea
 }
 
 /** What is written on the house of a drop: its terminal and port. */
-function houseTagOf(plant: Plant, dropId: string): string {
+export function houseTagOf(plant: Plant, dropId: string): string {
   const { terminalId, port } = plant.rowOf("drop", dropId);
   return `${plant.rowOf("terminal", terminalId).name}-${port}`;
 }

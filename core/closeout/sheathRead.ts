@@ -1,4 +1,5 @@
-import { cablePath, closuresAlong, sheathToM, terminalsAlong } from "../plant/cablePath.ts";
+import type { Row } from "../model/tables.ts";
+import { cablePath, closuresAlong, sheathToM, stationM, terminalsAlong } from "../plant/cablePath.ts";
 import { hungSlackM } from "../plant/hungSlack.ts";
 import { defineQuery, type Plant } from "../plant/plant.ts";
 import { coilOfTerminal, sheathOpening } from "../plant/sheathOpening.ts";
@@ -7,15 +8,17 @@ import { countSheath, type MarkRead, type SheathCount } from "./sheathMarks.ts";
 import { readingId, type Subject, subjectOf } from "./subject.ts";
 
 /** A mark with the reading it stands in; without one while nobody read it. */
-type CableMark = Omit<MarkRead, "figure"> & {
+export type CableMark = Omit<MarkRead, "figure"> & {
   readonly readingId: string;
   readonly subject: Subject;
   readonly what: "mark" | "markBefore" | "markAfter";
+  /** Along the route from the feed end, coils not counted, m. */
+  readonly stationM: number;
 };
 
 /** The marks of a cable held against its drawing. */
 export type CableSheath = SheathCount & {
-  readonly read: readonly (MarkRead & { readonly readingId: string })[];
+  readonly read: readonly (MarkRead & CableMark)[];
   /** Between the first and the last mark believed, m. */
   readonly usedM: number;
   readonly drawnM: number;
@@ -26,6 +29,13 @@ export type CableSheath = SheathCount & {
 /** What one of the figures printed on a sheath stands for, m: sheath is marked in feet or in metres, as the route is measured. */
 export function markUnitM(plant: Plant): number {
   return plant.settings().unitSystem === "us" ? metresPerFoot : 1;
+}
+
+/** The cable whose sheath a mark was read off; null for any other reading, and where the thing it was read at is gone. */
+export function cableOfMark(plant: Plant, { what, kind, subjectId, alongId }: Row<"reading">): string | null {
+  if (what !== "mark" && what !== "markBefore" && what !== "markAfter") return null;
+  if (kind === "terminal" || kind === "closure") return plant.row(kind, subjectId)?.cableId ?? null;
+  return plant.row("cable", alongId)?.id ?? null;
 }
 
 /** Places along a cable where its sheath can be read, from the feed end: poles, and before and after each opening. */
@@ -55,8 +65,13 @@ export const cableSheath = defineQuery("cable-sheath", (plant, cableId): CableSh
   return { ...count, read, usedM, drawnM: sum((one) => one.drawnM), remainderM };
 });
 
-function placeOf(subject: Subject, what: CableMark["what"], place: string, drawnM: number): CableMark {
-  return { subject, what, place, drawnM: Math.max(0, drawnM), readingId: readingId(subject, what) };
+function markAt(
+  subject: Subject,
+  what: CableMark["what"],
+  place: string,
+  { drawnM, stationM: alongM }: Pick<CableMark, "drawnM" | "stationM">,
+): CableMark {
+  return { subject, what, place, drawnM: Math.max(0, drawnM), stationM: alongM, readingId: readingId(subject, what) };
 }
 
 function poleMarks(plant: Plant, cableId: string): readonly CableMark[] {
@@ -65,7 +80,8 @@ function poleMarks(plant: Plant, cableId: string): readonly CableMark[] {
   const at = (poleId: string, spanId: string, atFirst: boolean) => {
     const offsetM = atFirst ? 0 : plant.rowOf("span", spanId).lengthM;
     const drawnM = (sheathToM(plant, cableId, spanId, offsetM) ?? 0) + hungSlackM(plant, cableId, spanId, offsetM);
-    return placeOf(subjectOf("pole", poleId, 0, cableId), "mark", plant.rowOf("pole", poleId).tag, drawnM);
+    const along = { drawnM, stationM: stationM(plant, cableId, spanId, offsetM) ?? 0 };
+    return markAt(subjectOf("pole", poleId, 0, cableId), "mark", plant.rowOf("pole", poleId).tag, along);
   };
   const marks = [
     ...(first ? [at(first.inPoleId, first.spanId, !first.reversed)] : []),
@@ -80,10 +96,9 @@ function terminalMarks(plant: Plant, cableId: string): readonly CableMark[] {
     const [opening, coil] = [sheathOpening(plant, id), coilOfTerminal(plant, id)];
     if (!opening || coil?.cableId !== cableId) return [];
     const hungM = hungSlackM(plant, cableId, coil.spanId, coil.offsetM);
-    return openingMarks(subjectOf("terminal", id), plant.rowOf("terminal", id).name, [
-      opening.fromM + hungM,
-      opening.toM + hungM,
-    ]);
+    const [fromM, toM] = [opening.fromM + hungM, opening.toM + hungM];
+    const along = { fromM, toM, stationM: stationM(plant, cableId, coil.spanId, coil.offsetM) ?? 0 };
+    return openingMarks(subjectOf("terminal", id), plant.rowOf("terminal", id).name, along);
   });
 }
 
@@ -91,16 +106,19 @@ function closureMarks(plant: Plant, cableId: string): readonly CableMark[] {
   const halfM = plant.settings().openingM / 2;
   return closuresAlong(plant, cableId).flatMap((id) => {
     const { name, spanId, offsetM } = plant.rowOf("closure", id);
-    const alongM = sheathToM(plant, cableId, spanId, offsetM);
-    if (alongM === null) return [];
-    const atM = alongM + hungSlackM(plant, cableId, spanId, offsetM);
-    return openingMarks(subjectOf("closure", id), name, [atM - halfM, atM + halfM]);
+    const sheathM = sheathToM(plant, cableId, spanId, offsetM);
+    if (sheathM === null) return [];
+    const atM = sheathM + hungSlackM(plant, cableId, spanId, offsetM);
+    const along = { fromM: atM - halfM, toM: atM + halfM, stationM: stationM(plant, cableId, spanId, offsetM) ?? 0 };
+    return openingMarks(subjectOf("closure", id), name, along);
   });
 }
 
-function openingMarks(subject: Subject, name: string, [fromM, toM]: readonly [number, number]): readonly CableMark[] {
+type Opened = { readonly fromM: number; readonly toM: number; readonly stationM: number };
+
+function openingMarks(subject: Subject, name: string, { fromM, toM, stationM: atM }: Opened): readonly CableMark[] {
   return [
-    placeOf(subject, "markBefore", `${name} before the opening`, fromM),
-    placeOf(subject, "markAfter", `${name} after the opening`, toM),
+    markAt(subject, "markBefore", `${name} before the opening`, { drawnM: fromM, stationM: atM }),
+    markAt(subject, "markAfter", `${name} after the opening`, { drawnM: toM, stationM: atM }),
   ];
 }

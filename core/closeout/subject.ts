@@ -1,4 +1,5 @@
 import type { BuiltKind, BuiltState, ReadingKind } from "../model/closeoutRows.ts";
+import type { TableName } from "../model/tables.ts";
 
 /** What a row of the closeout is about: columns as in core/model/closeoutRows.ts. */
 export type Subject = {
@@ -27,3 +28,16 @@ export function milestoneId(subject: Subject, state: BuiltState): string {
 export function readingId(subject: Subject, what: ReadingKind, wavelengthNm = 0): string {
   return [subjectKey(subject), what, ...(wavelengthNm > 0 ? [wavelengthNm] : [])].join(" ");
 }
+
+/** The table a kind of thing stands in; a port in its terminal's, a bond in its pole's. */
+export const subjectTables = {
+  pole: "pole",
+  span: "span",
+  strandSection: "strandSection",
+  cable: "cable",
+  closure: "closure",
+  terminal: "terminal",
+  port: "terminal",
+  drop: "drop",
+  bond: "pole",
+} as const satisfies Readonly<Record<BuiltKind, TableName>>;

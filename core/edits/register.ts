@@ -29,10 +29,17 @@ import { lateralString } from "./commands/lateralString.ts";
 import { layoutRun } from "./commands/layoutRun.ts";
 import { lineString } from "./commands/lineString.ts";
 import { milestoneReach } from "./commands/milestoneReach.ts";
+import { photoAdd } from "./commands/photoAdd.ts";
+import { photoRemove } from "./commands/photoRemove.ts";
 import { poleAdd } from "./commands/poleAdd.ts";
 import { poleExtend } from "./commands/poleExtend.ts";
 import { poleMove } from "./commands/poleMove.ts";
 import { poleRename } from "./commands/poleRename.ts";
+import { punchAdd } from "./commands/punchAdd.ts";
+import { punchDone } from "./commands/punchDone.ts";
+import { punchReopen } from "./commands/punchReopen.ts";
+import { punchSet } from "./commands/punchSet.ts";
+import { readingRemove } from "./commands/readingRemove.ts";
 import { readingTake } from "./commands/readingTake.ts";
 import { revisionApprove } from "./commands/revisionApprove.ts";
 import { revisionIssue } from "./commands/revisionIssue.ts";
@@ -96,6 +103,13 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(findingWaive),
   sealed(layoutRun),
   sealed(milestoneReach),
+  sealed(photoAdd),
+  sealed(photoRemove),
+  sealed(punchAdd),
+  sealed(punchDone),
+  sealed(punchReopen),
+  sealed(punchSet),
+  sealed(readingRemove),
   sealed(readingTake),
   sealed(lineString),
   sealed(lateralString),

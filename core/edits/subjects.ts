@@ -1,22 +1,7 @@
-import type { Subject } from "../closeout/subject.ts";
-import type { BuiltKind } from "../model/closeoutRows.ts";
+import { type Subject, subjectTables } from "../closeout/subject.ts";
 import { fail, type Result } from "../model/result.ts";
 import type { Route } from "../model/route.ts";
-import type { TableName } from "../model/tables.ts";
 import { dropTag, poleTag, rowTag, spanTag, terminalTag } from "./tags.ts";
-
-/** The table a kind of thing stands in; a port in its terminal's, a bond in its pole's. */
-const subjectTables: Readonly<Record<BuiltKind, TableName>> = {
-  pole: "pole",
-  span: "span",
-  strandSection: "strandSection",
-  cable: "cable",
-  closure: "closure",
-  terminal: "terminal",
-  port: "terminal",
-  drop: "drop",
-  bond: "pole",
-};
 
 /** The refusal where what a row would be about is not on the route; null where it is. */
 export function subjectAstray(route: Route, { kind, subjectId, port }: Subject): Result<never> | null {

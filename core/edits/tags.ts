@@ -43,6 +43,12 @@ export function coilTag(route: Route, slackId: string): string {
     : `of terminal ${terminalTag(route, coil.terminalId)}`;
 }
 
+/** Something of the punch list by its number and what is to be mended. */
+export function punchTag(route: Route, punchId: string): string {
+  const punch = route.punch.get(punchId);
+  return punch ? `punch ${punch.number}, ${punch.what}` : punchId;
+}
+
 /** A row of any table by its kind and the first of the columns people name rows by; its id where it has none. */
 export function rowTag(route: Route, table: TableName, rowId: string): string {
   const row = route[table].get(rowId) ?? {};

@@ -3,6 +3,7 @@ import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { formatLossDb } from "../units/formatLossDb.ts";
+import { formatPowerDbm } from "../units/formatPowerDbm.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Finding } from "./finding.ts";
 import { isUnverified } from "./rule.ts";
@@ -35,6 +36,8 @@ function figureText(value: number, unit: string, system: UnitSystem): string {
       return `${fixedText(degFromRad(value), 0)}°`;
     case "dB":
       return formatLossDb(value);
+    case "dBm":
+      return formatPowerDbm(value);
     case "":
       return Number.isInteger(value) ? String(value) : value.toFixed(2);
     default:

@@ -1,5 +1,13 @@
 import { addressRepeated } from "./addressRepeated.ts";
 import { anchorStrengthUnknown } from "./anchorStrengthUnknown.ts";
+import { builtBond } from "./builtBond.ts";
+import { builtHeight } from "./builtHeight.ts";
+import { builtHouseTag } from "./builtHouseTag.ts";
+import { builtLight } from "./builtLight.ts";
+import { builtMarks } from "./builtMarks.ts";
+import { builtOffset } from "./builtOffset.ts";
+import { builtPort } from "./builtPort.ts";
+import { builtSlack } from "./builtSlack.ts";
 import { cableLongerThanReel } from "./cableLongerThanReel.ts";
 import { cablePathBroken } from "./cablePathBroken.ts";
 import { clearanceSetIncomplete } from "./clearanceSetIncomplete.ts";
@@ -43,6 +51,7 @@ import { portUsedTwice } from "./portUsedTwice.ts";
 import { portWithoutLight } from "./portWithoutLight.ts";
 import { pullDifference } from "./pullDifference.ts";
 import { reachOverClass } from "./reachOverClass.ts";
+import { readingAstray } from "./readingAstray.ts";
 import { riserBracketTooLow } from "./riserBracketTooLow.ts";
 import type { Rule } from "./rule.ts";
 import { sagBesideNeighbour } from "./sagBesideNeighbour.ts";
@@ -86,6 +95,14 @@ import { windFactorMissing } from "./windFactorMissing.ts";
 export const ruleRegister: readonly Rule[] = [
   addressRepeated,
   anchorStrengthUnknown,
+  builtBond,
+  builtHeight,
+  builtHouseTag,
+  builtLight,
+  builtMarks,
+  builtOffset,
+  builtPort,
+  builtSlack,
   cableLongerThanReel,
   cablePathBroken,
   clearanceSetIncomplete,
@@ -130,6 +147,7 @@ export const ruleRegister: readonly Rule[] = [
   portWithoutLight,
   pullDifference,
   reachOverClass,
+  readingAstray,
   sagBesideNeighbour,
   spanInferred,
   spanLengthDiffers,

@@ -40,6 +40,21 @@ const issued = (session: Session, letter: string) =>
     checkedBy: "",
     reason: "For review",
   });
+const punched = (session: Session, punchId: string) =>
+  session.run("punch.add", {
+    punchId,
+    kind: "terminal",
+    subjectId: first(session.route().terminal).id,
+    port: 0,
+    alongId: "",
+    what: "Hangs crooked",
+    ruleId: "",
+    subjects: "",
+    assignedTo: "",
+    dueIso: "",
+    by: "Ann",
+    atIso: at,
+  });
 const hostOf = (session: Session) => {
   const host = openHost({ runJob: runJobHere, report: () => {} });
   return { host, routeId: host.add(session) };
@@ -230,6 +245,15 @@ export const faultTable: Readonly<Record<string, Tries>> = {
   *"not-kept"(session) {
     const { host, routeId } = hostOf(session);
     yield host.call("kept.read", { routeId, hash: "0".repeat(64) });
+  },
+  *"punch-done"(session) {
+    punched(session, "punch-a");
+    for (let time = 0; time < 2; time += 1)
+      yield session.run("punch.done", { punchId: "punch-a", by: "Ann", atIso: at, note: "" });
+  },
+  *"punch-open"(session) {
+    punched(session, "punch-b");
+    yield session.run("punch.reopen", { punchId: "punch-b" });
   },
   *guarded(session) {
     const { id } = first(session.route().terminal);

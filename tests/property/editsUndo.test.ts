@@ -9,6 +9,8 @@ import type { Route } from "../../core/model/route.ts";
 import { type TableName, tableNames } from "../../core/model/tables.ts";
 import { bareTown, strungTown } from "../fixtures/layout/townRoute.ts";
 import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
+import { terminal1 } from "../fixtures/route/faultyReadings.ts";
+import { photoOf, punchOf, readingRow } from "../fixtures/route/readingRow.ts";
 import { revisionOf } from "../fixtures/route/revisionRow.ts";
 
 const waiver = { ruleId: "spare-ports", subjects: "terminal-1", reason: "agreed", by: "Ann", atIso: "2030-01-01" };
@@ -48,6 +50,9 @@ function roundedOut(): Route {
     { id: "sag-1", spanId: "span-2", owner: "Telephone", kind: "communication", sagM: 0.5 },
   ]);
   route = withRows(route, "waiver", [{ id: "waiver-1", ...waiver }], "revision", [revisionOf("A", 1)]);
+  route = withRows(route, "reading", [readingRow(terminal1, "offset", 1)], "punch", [punchOf("punch-1", 1)]);
+  route = withRows(route, "punch", [{ ...punchOf("punch-2", 2), doneBy: "Ann", doneIso: "2030-02-01" }]);
+  route = withRows(route, "photo", [photoOf("photo-1")]);
   return withRows(
     route,
     "livingUnit",
@@ -335,6 +340,41 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
       }),
     )
     .map(([thing, read]) => ({ ...thing, ...read })),
+  "reading.remove": fc.record({ readingId: known("reading") }),
+  "punch.add": fc
+    .tuple(
+      builtThing,
+      fc.record({
+        punchId: fresh,
+        what: tag,
+        ruleId: word,
+        subjects: word,
+        assignedTo: word,
+        dueIso: word,
+        by: tag,
+        atIso: tag,
+      }),
+    )
+    .map(([thing, item]) => ({ ...thing, ...item })),
+  "punch.set": fc.record({ punchId: known("punch"), what: tag, assignedTo: word, dueIso: word }),
+  "punch.done": fc.record({ punchId: known("punch"), by: tag, atIso: tag, note: word }),
+  "punch.reopen": fc.record({ punchId: known("punch") }),
+  "photo.add": fc
+    .tuple(
+      builtThing,
+      fc.record({
+        photoId: fresh,
+        moment: fc.constantFrom("built", "before", "after"),
+        caption: word,
+        widthPx: fc.integer({ min: 1, max: 2000 }),
+        heightPx: fc.integer({ min: 1, max: 2000 }),
+        keptHash: tag,
+        by: tag,
+        atIso: tag,
+      }),
+    )
+    .map(([thing, photo]) => ({ ...thing, ...photo })),
+  "photo.remove": fc.record({ photoId: known("photo") }),
   "revision.approve": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag }),
   "revision.void": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag, reason: tag }),
   "row.remove": fc

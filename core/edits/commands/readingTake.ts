@@ -17,7 +17,7 @@ const input = z.strictObject({
   atIso: label,
 });
 
-/** Takes down what was read of a thing; a reading of the same before gives way to it. */
+/** Takes down what was read of a thing; a reading of the same before gives way to it, and so does what was accepted of that. */
 export const readingTake: Command<z.infer<typeof input>> = {
   id: "reading.take",
   input,
@@ -27,6 +27,9 @@ export const readingTake: Command<z.infer<typeof input>> = {
     const astray = subjectAstray(route, given);
     if (astray) return astray;
     const id = readingId(subjectOf(kind, subjectId, port, alongId), what, wavelengthNm);
-    return ok([rowEdit("reading", route.reading.get(id) ?? null, { id, ...given })]);
+    const before = route.reading.get(id) ?? null;
+    const isSame = before === null || (before.value === given.value && before.text === given.text);
+    const accepted = isSame ? [] : [...route.waiver.values()].filter((one) => ` ${one.subjects} `.includes(` ${id} `));
+    return ok([rowEdit("reading", before, { id, ...given }), ...accepted.map((one) => rowEdit("waiver", one, null))]);
   },
 };

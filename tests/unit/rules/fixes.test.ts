@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { applyChange } from "../../../core/edits/change.ts";
 import { findCommand } from "../../../core/edits/register.ts";
 import type { Route } from "../../../core/model/route.ts";
+import { drawAsBuilt } from "../../../core/rules/builtReading.ts";
 import type { Fix } from "../../../core/rules/rule.ts";
 import { findingsOf } from "../../fixtures/route/checkRoute.ts";
 import { faultyRoute, faultyRoutes } from "../../fixtures/route/faultyRoutes.ts";
@@ -32,12 +33,16 @@ describe("a fix that a finding offers", () => {
     expect(findingsOf(mended, ruleId).map((one) => one.key)).not.toContain(key);
   });
 
-  it.each(fixable)("brings no new error where $ruleId is fixed: $label", ({ ruleId, fix }) => {
-    const route = faultyRoute(ruleId);
-    const mended = afterFix(route, fix);
-    if (typeof mended === "string") throw new Error(mended);
-    const before = new Set(findingsOf(route).map((one) => one.key));
-    const fresh = findingsOf(mended).filter((one) => one.severity === "error" && !before.has(one.key));
-    expect(fresh.map((one) => one.message)).toEqual([]);
-  });
+  // drawn as built, the drawing is held against its own rules: a short coil is then the drawing's error
+  it.each(fixable.filter((one) => one.label !== drawAsBuilt))(
+    "brings no new error where $ruleId is fixed: $label",
+    ({ ruleId, fix }) => {
+      const route = faultyRoute(ruleId);
+      const mended = afterFix(route, fix);
+      if (typeof mended === "string") throw new Error(mended);
+      const before = new Set(findingsOf(route).map((one) => one.key));
+      const fresh = findingsOf(mended).filter((one) => one.severity === "error" && !before.has(one.key));
+      expect(fresh.map((one) => one.message)).toEqual([]);
+    },
+  );
 });
