@@ -1,7 +1,11 @@
 import { z } from "zod";
+import { packetFileMostChars } from "../closeout/packet/packetFormat.ts";
 
 const routeId = z.string().min(1);
 const hash = z.string().length(64);
+
+/** Light is read at these beside that of the route's class, nm. */
+const wavelengths = z.array(z.number().int().min(600).max(1700)).max(6).readonly();
 
 /** What the host is asked about what was built. */
 export const closeoutMethods = {
@@ -13,5 +17,23 @@ export const closeoutMethods = {
   "kept.read": {
     request: z.strictObject({ routeId, hash }),
     reply: z.strictObject({ bytesBase64: z.string() }),
+  },
+  /** The page of a packet that was given, as one file. */
+  "packet.write": {
+    request: z.strictObject({ routeId, packetId: z.string(), wavelengthsNm: wavelengths }),
+    reply: z.strictObject({ fileName: z.string(), html: z.string() }),
+  },
+  /** Takes in the file a crew brings back, as one edit. */
+  "packet.take": {
+    request: z.strictObject({ routeId, fileName: z.string().max(300), text: z.string().max(packetFileMostChars) }),
+    reply: z.strictObject({
+      number: z.number(),
+      crew: z.string(),
+      takenCount: z.number(),
+      photoCount: z.number(),
+      alreadyCount: z.number(),
+      rivalCount: z.number(),
+      refused: z.array(z.strictObject({ what: z.string(), why: z.string() })).readonly(),
+    }),
   },
 } as const;

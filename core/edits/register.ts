@@ -29,6 +29,7 @@ import { lateralString } from "./commands/lateralString.ts";
 import { layoutRun } from "./commands/layoutRun.ts";
 import { lineString } from "./commands/lineString.ts";
 import { milestoneReach } from "./commands/milestoneReach.ts";
+import { packetGive } from "./commands/packetGive.ts";
 import { photoAdd } from "./commands/photoAdd.ts";
 import { photoRemove } from "./commands/photoRemove.ts";
 import { poleAdd } from "./commands/poleAdd.ts";
@@ -44,6 +45,7 @@ import { readingTake } from "./commands/readingTake.ts";
 import { revisionApprove } from "./commands/revisionApprove.ts";
 import { revisionIssue } from "./commands/revisionIssue.ts";
 import { revisionVoid } from "./commands/revisionVoid.ts";
+import { rivalDecide } from "./commands/rivalDecide.ts";
 import { rowRemove } from "./commands/rowRemove.ts";
 import { rowSet } from "./commands/rowSet.ts";
 import { rowsRemove } from "./commands/rowsRemove.ts";
@@ -111,6 +113,8 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(punchSet),
   sealed(readingRemove),
   sealed(readingTake),
+  sealed(packetGive),
+  sealed(rivalDecide),
   sealed(lineString),
   sealed(lateralString),
   sealed(poleAdd),

@@ -84,7 +84,7 @@ function textText(mark: TextMark, { heightMm, faces }: Page): string {
   let x = mark.align === "left" ? 0 : mark.align === "middle" ? -width / 2 : -width;
   const spans = runs.map((run) => {
     const { family, weight } = faces[run.font];
-    const font = `font-family='"${family}"' font-weight="${weight}" font-size="${figure(run.sizeMm)}"`;
+    const font = `font-family='"${family}", sans-serif' font-weight="${weight}" font-size="${figure(run.sizeMm)}"`;
     const text = `<tspan x="${figure(x)}" ${font} textLength="${figure(run.widthMm)}" lengthAdjust="spacingAndGlyphs">${markupText(run.text)}</tspan>`;
     x += run.widthMm;
     return text;

@@ -6,6 +6,7 @@ import { exportVerb } from "./verbs/export.ts";
 import { importVerb } from "./verbs/import.ts";
 import { layoutVerb } from "./verbs/layout.ts";
 import { newVerb } from "./verbs/new.ts";
+import { packetVerb } from "./verbs/packet.ts";
 import { revisionVerb } from "./verbs/revision.ts";
 import { serveVerb } from "./verbs/serve.ts";
 import { whatIfVerb } from "./verbs/whatIf.ts";
@@ -20,6 +21,7 @@ export const verbs: readonly Verb[] = [
   revisionVerb,
   drawVerb,
   exportVerb,
+  packetVerb,
   calcVerb,
   serveVerb,
 ];

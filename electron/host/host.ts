@@ -167,7 +167,7 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
     ...machineHandlers(files?.configFolder ?? null),
     ...historyHandlers({ withRoute }),
     ...revisionHandlers({ withRoute }),
-    ...closeoutHandlers({ withRoute }),
+    ...closeoutHandlers({ withRoute, told, runJob }),
     ...wayHandlers({ withRoute, configFolder: files?.configFolder ?? null }),
     ...settingsHandlers({ withRoute, told, configFolder: files?.configFolder ?? null }),
     "job.cancel": ({ jobId }) => {

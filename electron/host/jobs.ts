@@ -1,14 +1,17 @@
+import type { PacketSheet } from "../../core/closeout/packet/packetFile.ts";
 import type { Reply } from "../../core/contract/contract.ts";
 import { layoutFigures } from "../../core/layout/layoutFigures.ts";
 import { routeWith } from "../../core/layout/rowSet.ts";
 import { type Layout, runLayout } from "../../core/layout/runLayout.ts";
 import { ok, type Result } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
+import type { Row } from "../../core/model/tables.ts";
 import type { LimitedWatch } from "../../core/placement/limitedWatch.ts";
 import type { LayoutFigures } from "../../core/plant/layoutCompare.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
+import { packetSheet } from "../../core/sheets/packet/packetSheet.ts";
 import type { Revised } from "../../core/sheets/revised/revised.ts";
 import { standingOf } from "../../core/sheets/revised/standing.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
@@ -43,6 +46,17 @@ type Jobs = {
   readonly pdf: {
     readonly takes: SetWanted;
     readonly gives: { readonly pdf: Uint8Array; readonly sheetCount: number };
+  };
+  /** What a packet's page shows. */
+  readonly packet: {
+    readonly takes: {
+      readonly state: DrawnState;
+      readonly packet: Row<"packet">;
+      readonly by: string;
+      readonly atIso: string;
+      readonly wavelengthsNm: readonly number[];
+    };
+    readonly gives: PacketSheet;
   };
   /** A file for each sheet. */
   readonly files: {
@@ -99,6 +113,10 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
     });
     return { pdf, sheetCount: set.sheets.length };
+  },
+  async packet({ state, packet, ...written }) {
+    const plant = openPlant(state.route);
+    return packetSheet(plant, packet, { ...written, revision: standingOf(plant, revisedOf(state), false).text });
   },
   async files({ format, ...wanted }, onProgress, { signal }) {
     const { sheets } = composedSet(wanted, revisedOf(wanted), onProgress);

@@ -47,6 +47,19 @@ export async function buildWhatIsStale() {
     entryPoints: ["electron/desktop/preload.ts"],
     external: ["electron"],
   });
+  // one script and one style that the host writes into every packet's page; phones may be some years old
+  await bundle({
+    bundle: true,
+    minify: true,
+    format: "iife",
+    platform: "browser",
+    target: ["chrome100", "safari15", "firefox100"],
+    charset: "utf8",
+    logLevel: "warning",
+    absWorkingDir: projectFolder,
+    outfile: join(outFolder, "app", "packet.js"),
+    entryPoints: ["renderer/packet/page.ts"],
+  });
   await buildWindow({ configFile: join(projectFolder, "renderer", "vite.config.ts"), logLevel: "warn" });
   mkdirSync(outFolder, { recursive: true });
   writeFileSync(stamp, "");

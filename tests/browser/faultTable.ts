@@ -1,5 +1,6 @@
 import { copyFileSync, mkdirSync, readFileSync, truncateSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { packetFormat, packetVersion } from "../../core/closeout/packet/packetFormat.ts";
 import { applyChange } from "../../core/edits/change.ts";
 import { type Fault, ok, type Result } from "../../core/model/result.ts";
 import { cablesInSpan } from "../../core/plant/cablePath.ts";
@@ -254,6 +255,19 @@ export const faultTable: Readonly<Record<string, Tries>> = {
   *"punch-open"(session) {
     punched(session, "punch-b");
     yield session.run("punch.reopen", { punchId: "punch-b" });
+  },
+  *"no-such-packet"(session) {
+    const { host, routeId } = hostOf(session);
+    yield host.call("packet.write", { routeId, packetId: "gone", wavelengthsNm: [] });
+  },
+  *"bad-packet"(session) {
+    const { host, routeId } = hostOf(session);
+    yield host.call("packet.take", { routeId, fileName: "crew.json", text: "{}" });
+  },
+  *"newer-packet"(session) {
+    const { host, routeId } = hostOf(session);
+    const text = JSON.stringify({ format: packetFormat, version: packetVersion + 1 });
+    yield host.call("packet.take", { routeId, fileName: "crew.json", text });
   },
   *guarded(session) {
     const { id } = first(session.route().terminal);

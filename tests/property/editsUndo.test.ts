@@ -13,6 +13,22 @@ import { terminal1 } from "../fixtures/route/faultyReadings.ts";
 import { photoOf, punchOf, readingRow } from "../fixtures/route/readingRow.ts";
 import { revisionOf } from "../fixtures/route/revisionRow.ts";
 
+const packetRow = {
+  id: "packet-0",
+  number: 1,
+  crew: "North",
+  terminalIds: "terminal-1",
+  by: "Ann",
+  atIso: "2030-01-01",
+};
+const rivalRow = {
+  ...({ id: "rival-1", readingId: "terminal terminal-1 offset", kind: "terminal", subjectId: "terminal-1" } as const),
+  ...({ port: 0, alongId: "", what: "offset", wavelengthNm: 0, value: 0.9, text: "" } as const),
+  by: "North",
+  atIso: "2030-01-02",
+  packetId: "packet-0",
+};
+
 const waiver = { ruleId: "spare-ports", subjects: "terminal-1", reason: "agreed", by: "Ann", atIso: "2030-01-01" };
 
 /** The small route with something for every command to work on, a bare town, and a strung one with a span drawn by hand. */
@@ -53,6 +69,7 @@ function roundedOut(): Route {
   route = withRows(route, "reading", [readingRow(terminal1, "offset", 1)], "punch", [punchOf("punch-1", 1)]);
   route = withRows(route, "punch", [{ ...punchOf("punch-2", 2), doneBy: "Ann", doneIso: "2030-02-01" }]);
   route = withRows(route, "photo", [photoOf("photo-1")]);
+  route = withRows(route, "packet", [packetRow], "rivalReading", [rivalRow]);
   return withRows(
     route,
     "livingUnit",
@@ -327,6 +344,14 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     by: tag,
     atIso: tag,
   }),
+  "packet.give": fc.record({
+    packetId: fc.constantFrom("packet-0", "packet-9"),
+    crew: tag,
+    terminalIds: fc.array(known("terminal"), { minLength: 1, maxLength: 3 }),
+    by: tag,
+    atIso: tag,
+  }),
+  "rival.decide": fc.record({ rivalId: known("rivalReading"), stands: fc.constantFrom("present", "brought") }),
   "reading.take": fc
     .tuple(
       builtThing,
