@@ -35,6 +35,8 @@ function figureText(value: number, unit: string, system: UnitSystem): string {
       return `${fixedText(degFromRad(value), 0)}°`;
     case "dB":
       return formatLossDb(value);
+    case "dB/km":
+      return `${fixedText(value, 3)} dB/km`;
     case "":
       return Number.isInteger(value) ? String(value) : value.toFixed(2);
     default:

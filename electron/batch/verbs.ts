@@ -8,6 +8,7 @@ import { layoutVerb } from "./verbs/layout.ts";
 import { newVerb } from "./verbs/new.ts";
 import { revisionVerb } from "./verbs/revision.ts";
 import { serveVerb } from "./verbs/serve.ts";
+import { tracesVerb } from "./verbs/traces.ts";
 import { whatIfVerb } from "./verbs/whatIf.ts";
 
 /** Every verb, in the order of the work. */
@@ -17,6 +18,7 @@ export const verbs: readonly Verb[] = [
   layoutVerb,
   whatIfVerb,
   checkVerb,
+  tracesVerb,
   revisionVerb,
   drawVerb,
   exportVerb,
