@@ -33,25 +33,25 @@ export type MatchRule = {
 };
 
 /** An event and the landmark it is taken for. */
-type Match<L extends Landmark> = {
+type Match<L extends Landmark, E extends ShownEvent = ShownEvent> = {
   readonly landmark: L;
   /** Null for a near end that does not show. */
-  readonly event: ShownEvent | null;
+  readonly event: E | null;
   /** Further than drawn from the match before it, m; 0 for the first. */
   readonly moreM: number;
 };
 
-export type TraceMatch<L extends Landmark> = {
+export type TraceMatch<L extends Landmark, E extends ShownEvent = ShownEvent> = {
   /** Where the near end of the fiber is on the trace, m: behind the launch lead; 0 without one. */
   readonly leadM: number;
   /** From the near end, the near end itself first. */
-  readonly matches: readonly Match<L>[];
+  readonly matches: readonly Match<L, E>[];
   /** Landmarks that should show and do not; none of them lies beyond a break. */
   readonly missing: readonly L[];
   /** Events that stand for nothing drawn: neither of the leads nor the end at a break. */
-  readonly unmatched: readonly ShownEvent[];
+  readonly unmatched: readonly E[];
   /** The event the fiber ends at before its drawn end; null where it does not. */
-  readonly broken: ShownEvent | null;
+  readonly broken: E | null;
   /** Landmarks beyond a break. */
   readonly beyond: readonly L[];
   /** What the choice costs, in squares of standard deviations. */
@@ -74,11 +74,11 @@ type Step = { readonly event: number; readonly landmark: number; readonly cost: 
  * @throws RangeError when they are not in order, fewer than two landmarks are given, or a figure of the rule is out of its range
  * @source least cost in order by dynamic programming; equal to trying every choice, in tests/property/matchTrace.test.ts
  */
-export function matchTrace<L extends Landmark>(
+export function matchTrace<L extends Landmark, E extends ShownEvent>(
   landmarks: readonly L[],
-  events: readonly ShownEvent[],
+  events: readonly E[],
   rule: MatchRule,
-): TraceMatch<L> {
+): TraceMatch<L, E> {
   requireSound(landmarks, events, rule);
   const costs = misfits(landmarks, events, rule);
   let best: Step | null = null;
@@ -120,11 +120,11 @@ type Chosen = {
   readonly leadM: number | null;
 };
 
-function told<L extends Landmark>(
+function told<L extends Landmark, E extends ShownEvent>(
   landmarks: readonly L[],
-  events: readonly ShownEvent[],
+  events: readonly E[],
   { costs, best, cost, leadM }: Chosen,
-): TraceMatch<L> {
+): TraceMatch<L, E> {
   const steps: Step[] = [];
   for (let step: Step | null = best; step; step = step.before) steps.unshift(step);
   const atM = (event: number) => events[event]?.atM ?? leadM ?? 0;
@@ -141,7 +141,7 @@ function told<L extends Landmark>(
   const first = steps[0]?.event ?? -1;
   const broken = costs.brokenAt(best.event, best.landmark);
   const isHidden = (index: number) => index > best.landmark && costs.isBeyond(index, best);
-  const isSpare = (_: ShownEvent, index: number) =>
+  const isSpare = (_: E, index: number) =>
     !taken.has(index) && index !== broken && !costs.isOfLead(index, first) && !costs.isOfTail(index, best);
   return {
     leadM: atM(first),

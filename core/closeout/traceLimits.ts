@@ -16,13 +16,10 @@ export type SeenPlace = {
   readonly drawnDb: number;
   /** From each end a trace was taken from; one or two. */
   readonly lossesDb: readonly number[];
-  /** Strongest told; null where no instrument told one. */
-  readonly reflectanceDb: number | null;
 };
 
-/** A figure that is over its limit: of which quantity, and both in its unit. */
+/** A figure on the wrong side of its limit, both in its unit. */
 export type OverLimit = {
-  readonly what: "loss" | "reflectance" | "section" | "whole" | "returnLoss";
   readonly measured: number;
   readonly limit: number;
 };
@@ -40,28 +37,20 @@ export function meanLossDb(lossesDb: readonly number[]): number {
   return lossesDb.reduce((sum, one) => sum + one, 0) / lossesDb.length;
 }
 
-/**
- * What is over its limit at a place of a fiber.
- *
- * A tap or splitter may lose what is drawn for it and a splice more.
- */
-export function placeOverLimits(
-  { kind, drawnDb, lossesDb, reflectanceDb }: SeenPlace,
-  limits: TraceLimits,
-): OverLimit[] {
-  const { spliceMaxDb, connectionMaxDb, reflectanceMaxDb } = limits;
-  const measured = meanLossDb(lossesDb);
-  const most = {
-    connection: connectionMaxDb,
-    splice: spliceMaxDb,
-    tap: drawnDb + spliceMaxDb,
-    splitter: drawnDb + spliceMaxDb,
-  };
-  const over: OverLimit[] = [];
-  if (isOver(measured, most[kind])) over.push({ what: "loss", measured, limit: most[kind] });
-  if (reflectanceDb !== null && isOver(reflectanceDb, reflectanceMaxDb))
-    over.push({ what: "reflectance", measured: reflectanceDb, limit: reflectanceMaxDb });
-  return over;
+/** The loss of a place where it is over its limit: a tap or splitter may lose what is drawn for it and a splice more. */
+export function lossOverLimit({ kind, drawnDb, lossesDb }: SeenPlace, limits: TraceLimits): OverLimit | null {
+  const { spliceMaxDb, connectionMaxDb } = limits;
+  const branchMaxDb = drawnDb + spliceMaxDb;
+  const most = { connection: connectionMaxDb, splice: spliceMaxDb, tap: branchMaxDb, splitter: branchMaxDb };
+  return overLimit(meanLossDb(lossesDb), most[kind]);
+}
+
+/** A reflection stronger than it may be; null where none was told. */
+export function reflectanceOverLimit(
+  reflectanceDb: number | null,
+  { reflectanceMaxDb }: TraceLimits,
+): OverLimit | null {
+  return reflectanceDb === null ? null : overLimit(reflectanceDb, reflectanceMaxDb);
 }
 
 /**
@@ -76,8 +65,7 @@ export function sectionOverLimit(
   lengthM: number,
   { sectionMaxDbPerKm }: TraceLimits,
 ): OverLimit | null {
-  if (lengthM < shortestSectionM || !isOver(dbPerKm, sectionMaxDbPerKm)) return null;
-  return { what: "section", measured: dbPerKm, limit: sectionMaxDbPerKm };
+  return lengthM < shortestSectionM ? null : overLimit(dbPerKm, sectionMaxDbPerKm);
 }
 
 /**
@@ -92,19 +80,19 @@ export function wholeOverLimit(
   { sectionMaxDbPerKm }: TraceLimits,
 ): OverLimit | null {
   const limit = drawnDb + (lengthM / 1000) * sectionMaxDbPerKm;
-  return totalDb !== null && isOver(totalDb, limit) ? { what: "whole", measured: totalDb, limit } : null;
+  return totalDb === null ? null : overLimit(totalDb, limit);
 }
 
 /** The return loss of the whole way; null within its limit, or where the instrument told none. */
 export function returnLossUnderLimit(returnLossDb: number | null, { returnLossMinDb }: TraceLimits): OverLimit | null {
   if (returnLossDb === null || returnLossDb <= 0 || returnLossDb >= returnLossMinDb) return null;
-  return { what: "returnLoss", measured: returnLossDb, limit: returnLossMinDb };
+  return { measured: returnLossDb, limit: returnLossMinDb };
 }
 
 /** Below this a slope is noise: common practice, no source. */
 const shortestSectionM = 200;
 
 /** Instruments write thousandths of a dB: what equals a limit is not over it. */
-function isOver(figure: number, limit: number): boolean {
-  return figure > limit + 5e-10;
+function overLimit(measured: number, limit: number): OverLimit | null {
+  return measured > limit + 5e-10 ? { measured, limit } : null;
 }

@@ -1,6 +1,7 @@
 import { type TableName, tableNames } from "../model/tables.ts";
 
 const trade: Partial<Record<TableName, readonly [one: string, many: string]>> = {
+  traceEvent: ["event of a trace", "events of traces"],
   slack: ["coil", "coils"],
   fiberUse: ["fiber use", "fiber uses"],
   cableRun: ["cable step", "cable steps"],

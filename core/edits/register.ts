@@ -70,6 +70,9 @@ import { terminalRename } from "./commands/terminalRename.ts";
 import { terminalReserve } from "./commands/terminalReserve.ts";
 import { terminalResize } from "./commands/terminalResize.ts";
 import { terminalTurn } from "./commands/terminalTurn.ts";
+import { traceGive } from "./commands/traceGive.ts";
+import { traceKeep } from "./commands/traceKeep.ts";
+import { traceRemove } from "./commands/traceRemove.ts";
 import { unitAdd } from "./commands/unitAdd.ts";
 import { waiverRemove } from "./commands/waiverRemove.ts";
 import { wireSagAdd } from "./commands/wireSagAdd.ts";
@@ -115,6 +118,9 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(readingTake),
   sealed(packetGive),
   sealed(rivalDecide),
+  sealed(traceGive),
+  sealed(traceKeep),
+  sealed(traceRemove),
   sealed(lineString),
   sealed(lateralString),
   sealed(poleAdd),

@@ -39,6 +39,7 @@ const whole: readonly TableName[] = [
   "packet",
   "photo",
   "trace",
+  "traceEvent",
   "punch",
   "signOff",
 ];

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { count, figure, fraction, id, label, ordinal, positive, reference, words } from "./fields.ts";
+import { amount, count, figure, fraction, id, label, ordinal, positive, reference, words } from "./fields.ts";
 
 /** Kinds of things that are built, read and closed out. A bond is told by the pole where it is and the strand it grounds. */
 const builtKinds = ["pole", "span", "strandSection", "cable", "closure", "terminal", "port", "drop", "bond"] as const;
@@ -109,6 +109,36 @@ const trace = z.strictObject({
   fromEnd: z.enum(["feed", "far"]),
   wavelengthNm: positive,
   ...signedFields,
+  /** When the instrument says it was taken; empty where it does not. */
+  takenIso: words,
+  /** By which its distances are told. */
+  groupIndex: positive,
+  pulseNs: positive,
+  /** From one point of the curve to the next, m. */
+  spacingM: positive,
+  /** Length of the launch lead, 0 for none; null where the trace itself must tell. */
+  leadM: amount.nullable(),
+  /** Of the whole way as the instrument sums it up, dB; null where it did not. */
+  totalLossDb: figure.nullable(),
+  returnLossDb: figure.nullable(),
+});
+
+/** What a reflectometer shows at one place of a trace. */
+const traceEvent = z.strictObject({
+  id: madeId,
+  traceId: reference,
+  number: ordinal,
+  /** From the instrument, m. */
+  atM: amount,
+  /** dB; negative where the trace rises. */
+  lossDb: figure,
+  /** dB; null where the instrument did not tell. */
+  reflectanceDb: figure.nullable(),
+  /** Of the fiber before it, dB/km. */
+  slopeDbPerKm: figure,
+  reflects: z.boolean(),
+  /** Whether the fiber ends there. */
+  ends: z.boolean(),
 });
 
 /** Something to be mended before the route is accepted. */
@@ -168,7 +198,7 @@ export const closeoutLimits = {
   returnLossMinDb: positive,
 };
 
-export const closeoutTables = { milestone, reading, rivalReading, packet, photo, trace, punch, signOff };
+export const closeoutTables = { milestone, reading, rivalReading, packet, photo, trace, traceEvent, punch, signOff };
 
 export type BuiltKind = (typeof builtKinds)[number];
 export type BuiltState = (typeof builtStates)[number];

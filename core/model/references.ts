@@ -66,6 +66,7 @@ export const references = {
   packet: {},
   photo: {},
   trace: { cableId: "cable" },
+  traceEvent: { traceId: "trace" },
   punch: {},
   signOff: {},
   drop: { terminalId: "terminal", livingUnitId: "livingUnit", dropTypeId: "dropType" },

@@ -58,6 +58,8 @@ export type LivingUnit = Row<"livingUnit">;
 export type Drop = Row<"drop">;
 export type LayoutRecord = Row<"layoutRecord">;
 export type UnservedUnit = Row<"unservedUnit">;
+export type KeptTrace = Row<"trace">;
+export type KeptEvent = Row<"traceEvent">;
 
 /** Table names in the order rows may be written so that every reference is already there. */
 export const tableNames = [
@@ -110,6 +112,7 @@ export const tableNames = [
   "rivalReading",
   "photo",
   "trace",
+  "traceEvent",
   "punch",
   "signOff",
 ] as const satisfies readonly TableName[];

@@ -14,7 +14,7 @@ export type FiberEnd = "feed" | "far";
 type WayRow = { readonly table: "feed" | "cable" | "closure" | "terminal"; readonly id: string };
 
 /** A place along a fiber where a reflectometer is expected to show something. */
-type WayLandmark = {
+export type WayLandmark = {
   readonly kind: "connection" | "splice" | "tap" | "splitter" | "end";
   /** Fiber from the end the light is sent in at, m. */
   readonly fiberM: number;

@@ -38,6 +38,8 @@ function figureText(value: number, unit: string, system: UnitSystem): string {
       return formatLossDb(value);
     case "dBm":
       return formatPowerDbm(value);
+    case "dB/km":
+      return `${fixedText(value, 3)} dB/km`;
     case "":
       return Number.isInteger(value) ? String(value) : value.toFixed(2);
     default:

@@ -30,6 +30,7 @@ import { extremeLoadMissing } from "./extremeLoadMissing.ts";
 import { feedMissing } from "./feedMissing.ts";
 import { feedOverSplit } from "./feedOverSplit.ts";
 import { fiberBeyondCable } from "./fiberBeyondCable.ts";
+import { fiberBroken } from "./fiberBroken.ts";
 import { fiberCutUpstream } from "./fiberCutUpstream.ts";
 import { fiberUsedTwice } from "./fiberUsedTwice.ts";
 import { groundClearance } from "./groundClearance.ts";
@@ -86,6 +87,13 @@ import { terminalSpanTooShort } from "./terminalSpanTooShort.ts";
 import { terminalStandoff } from "./terminalStandoff.ts";
 import { terminalTwoTubes } from "./terminalTwoTubes.ts";
 import { terminalWithoutCoil } from "./terminalWithoutCoil.ts";
+import { traceEventMissing } from "./traceEventMissing.ts";
+import { traceEventUnmatched } from "./traceEventUnmatched.ts";
+import { traceLossOverLimit } from "./traceLossOverLimit.ts";
+import { traceReflectsTooMuch } from "./traceReflectsTooMuch.ts";
+import { traceSectionOverLimit } from "./traceSectionOverLimit.ts";
+import { traceWholeOverLimit } from "./traceWholeOverLimit.ts";
+import { traceWithoutFiber } from "./traceWithoutFiber.ts";
 import { unitWithoutPort } from "./unitWithoutPort.ts";
 import { unitWithTwoDrops } from "./unitWithTwoDrops.ts";
 import { usableSpaceUnknown } from "./usableSpaceUnknown.ts";
@@ -125,6 +133,7 @@ export const ruleRegister: readonly Rule[] = [
   feedMissing,
   feedOverSplit,
   fiberBeyondCable,
+  fiberBroken,
   fiberCutUpstream,
   fiberUsedTwice,
   groundClearance,
@@ -180,6 +189,13 @@ export const ruleRegister: readonly Rule[] = [
   terminalStandoff,
   terminalTwoTubes,
   terminalWithoutCoil,
+  traceEventMissing,
+  traceEventUnmatched,
+  traceLossOverLimit,
+  traceReflectsTooMuch,
+  traceSectionOverLimit,
+  traceWholeOverLimit,
+  traceWithoutFiber,
   unitWithTwoDrops,
   unitWithoutPort,
   usableSpaceUnknown,

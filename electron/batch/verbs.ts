@@ -9,6 +9,7 @@ import { newVerb } from "./verbs/new.ts";
 import { packetVerb } from "./verbs/packet.ts";
 import { revisionVerb } from "./verbs/revision.ts";
 import { serveVerb } from "./verbs/serve.ts";
+import { tracesVerb } from "./verbs/traces.ts";
 import { whatIfVerb } from "./verbs/whatIf.ts";
 
 /** Every verb, in the order of the work. */
@@ -18,6 +19,7 @@ export const verbs: readonly Verb[] = [
   layoutVerb,
   whatIfVerb,
   checkVerb,
+  tracesVerb,
   revisionVerb,
   drawVerb,
   exportVerb,

@@ -56,6 +56,29 @@ const punched = (session: Session, punchId: string) =>
     by: "Ann",
     atIso: at,
   });
+const traceKept = (told: object = {}) => ({
+  traces: [
+    {
+      fileName: "F1.sor",
+      keptHash: "0".repeat(64),
+      cableId: null,
+      fiber: null,
+      fromEnd: "feed",
+      leadM: null,
+      wavelengthNm: 1550,
+      takenIso: "",
+      groupIndex: 1.468,
+      pulseNs: 30,
+      spacingM: 0.5,
+      totalLossDb: null,
+      returnLossDb: null,
+      events: [],
+      ...told,
+    },
+  ],
+  by: "Ann",
+  atIso: at,
+});
 const hostOf = (session: Session) => {
   const host = openHost({ runJob: runJobHere, report: () => {} });
   return { host, routeId: host.add(session) };
@@ -268,6 +291,13 @@ export const faultTable: Readonly<Record<string, Tries>> = {
     const { host, routeId } = hostOf(session);
     const text = JSON.stringify({ format: packetFormat, version: packetVersion + 1 });
     yield host.call("packet.take", { routeId, fileName: "crew.json", text });
+  },
+  *"kept-already"(session) {
+    yield session.run("trace.keep", traceKept());
+    yield session.run("trace.keep", traceKept());
+  },
+  *"beyond-cable"(session) {
+    yield session.run("trace.keep", traceKept({ cableId: first(session.route().cable).id, fiber: 9999 }));
   },
   *guarded(session) {
     const { id } = first(session.route().terminal);

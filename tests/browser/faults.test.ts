@@ -161,6 +161,7 @@ const elsewhere: Readonly<Record<string, string>> = {
   "no-figure": "the batch door alone takes figures by name; tests/contract/batch.test.ts",
   "is-a-route": "the batch door alone writes files of other kinds",
   "is-a-file": "the batch door alone is told a folder to write to; tests/contract/batch.test.ts",
+  "no-traces": "the batch door alone takes a folder of traces; tests/contract/traces.test.ts",
   "no-sheets": "the batch door alone asks for sheets by name; tests/contract/batch.test.ts",
   "broken-reference": "the edits refuse first; tests/contract/db/opening.test.ts",
   "older-file": "a file of an older version that another program holds; no test brings it about yet",

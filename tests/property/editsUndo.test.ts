@@ -12,6 +12,7 @@ import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
 import { terminal1 } from "../fixtures/route/faultyReadings.ts";
 import { photoOf, punchOf, readingRow } from "../fixtures/route/readingRow.ts";
 import { revisionOf } from "../fixtures/route/revisionRow.ts";
+import { endAt, spareM, withTrace } from "../fixtures/route/tracedRoute.ts";
 
 const packetRow = {
   id: "packet-0",
@@ -61,6 +62,7 @@ function roundedOut(): Route {
   const closure = { id: "closure-1", name: "C-1", cableId: "cable-1", spanId: "span-3", offsetM: 30, note: "" };
   let route = changed(smallRoute(), "span", "span-1", { origin: "inferred" });
   route = withRows(route, "slack", [{ ...storage, kind: "storage", terminalId: null }], "closure", [closure]);
+  route = withTrace(route, {}, [endAt(spareM)]);
   route = withRows(route, "groundPoint", [{ id: "ground-1", spanId: "span-2", offsetM: 30, groundM: 99 }]);
   route = withRows(route, "wireSag", [
     { id: "sag-1", spanId: "span-2", owner: "Telephone", kind: "communication", sagM: 0.5 },
@@ -99,6 +101,21 @@ const builtThing = fc.oneof(
   fc.record({ kind: fc.constantFrom("terminal", "port"), subjectId: known("terminal"), ...plain }),
   fc.record({ kind: fc.constant("drop"), subjectId: known("drop"), ...plain }),
 );
+
+const fixedTrace = {
+  fileName: tag,
+  fromEnd: fc.constantFrom("feed", "far"),
+  wavelengthNm: fc.constant(1550),
+  takenIso: word,
+  groupIndex: fc.constant(1.468),
+  pulseNs: fc.constant(30),
+  spacingM: fc.constant(0.5),
+  totalLossDb: no,
+  returnLossDb: no,
+  events: fc.constant([
+    { number: 1, atM: 148, lossDb: 20, reflectanceDb: null, slopeDbPerKm: 0.2, reflects: true, ends: true },
+  ]),
+};
 
 const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
   "settings.set": fc.record({
@@ -400,6 +417,31 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     )
     .map(([thing, photo]) => ({ ...thing, ...photo })),
   "photo.remove": fc.record({ photoId: known("photo") }),
+  "trace.keep": fc.record({
+    traces: fc.array(
+      fc.record({
+        keptHash: fc.constantFrom("a", "b", "c"),
+        cableId: fc.option(known("cable")),
+        fiber: fc.option(fc.constantFrom(1, 2, 999)),
+        leadM: fc.option(size),
+        ...fixedTrace,
+      }),
+      { minLength: 1, maxLength: 3 },
+    ),
+    by: tag,
+    atIso: tag,
+  }),
+  "trace.give": fc.record(
+    {
+      traceIds: fc.array(known("trace"), { minLength: 1, maxLength: 2 }),
+      cableId: fc.option(known("cable")),
+      fiber: fc.option(fc.constantFrom(1, 2, 999)),
+      fromEnd: fc.constantFrom("feed", "far"),
+      leadM: fc.option(size),
+    },
+    { requiredKeys: ["traceIds"] },
+  ),
+  "trace.remove": fc.record({ traceIds: fc.array(known("trace"), { minLength: 1, maxLength: 2 }) }),
   "revision.approve": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag }),
   "revision.void": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag, reason: tag }),
   "row.remove": fc

@@ -1,0 +1,88 @@
+import { z } from "zod";
+import { amount, figure, label, ordinal, positive, reference, words } from "../../model/fields.ts";
+import { fail, ok, type Result } from "../../model/result.ts";
+import type { Route } from "../../model/route.ts";
+import type { RowChange } from "../../model/rowChange.ts";
+import type { Command } from "../command.ts";
+import { addRow, rowEdit } from "../tableRow.ts";
+import { fiberAstray } from "./traceGive.ts";
+
+const event = z.strictObject({
+  number: ordinal,
+  atM: amount,
+  lossDb: figure,
+  reflectanceDb: figure.nullable(),
+  slopeDbPerKm: figure,
+  reflects: z.boolean(),
+  ends: z.boolean(),
+});
+
+const trace = z.strictObject({
+  fileName: label,
+  keptHash: label,
+  /** Null while nobody has said which fiber it is of; then both. */
+  cableId: reference.nullable(),
+  fiber: ordinal.nullable(),
+  fromEnd: z.enum(["feed", "far"]),
+  leadM: amount.nullable(),
+  wavelengthNm: positive,
+  takenIso: words,
+  groupIndex: positive,
+  pulseNs: positive,
+  spacingM: positive,
+  totalLossDb: figure.nullable(),
+  returnLossDb: figure.nullable(),
+  events: z.array(event).max(5000).readonly(),
+});
+
+const input = z.strictObject({
+  traces: z.array(trace).min(1).max(5000).readonly(),
+  by: label,
+  atIso: label,
+});
+
+/** Keeps reflectometer files that were read, with what they show. One that is kept already is left as it is. */
+export const traceKeep: Command<z.infer<typeof input>> = {
+  id: "trace.keep",
+  input,
+  label: ({ traces }) =>
+    traces.length === 1 ? `Keep trace ${traces[0]?.fileName ?? ""}` : `Keep ${traces.length} traces`,
+  run(route, { traces, by, atIso }) {
+    const present = new Set([...route.trace.values()].map((one) => one.keptHash));
+    const rows: RowChange[] = [];
+    for (const one of traces) {
+      if (present.has(one.keptHash)) continue;
+      present.add(one.keptHash);
+      const added = keep(route, one, { by, atIso });
+      if (!added.ok) return added;
+      rows.push(...added.value);
+    }
+    if (rows.length === 0)
+      return fail(
+        "kept-already",
+        "These traces are on the route already.",
+        traces[0]?.fileName ?? "",
+        "Choose others.",
+      );
+    return ok(rows);
+  },
+};
+
+/** The id of a trace follows from its bytes: the same whoever brings them. */
+export function keptTraceId(keptHash: string): string {
+  return `trace-${keptHash.slice(0, 24)}`;
+}
+
+function keep(
+  route: Route,
+  { events, ...columns }: z.infer<typeof trace>,
+  signed: { readonly by: string; readonly atIso: string },
+): Result<RowChange[]> {
+  const astray = fiberAstray(route, columns);
+  if (astray) return astray;
+  const traceId = keptTraceId(columns.keptHash);
+  const added = addRow(route, "trace", { id: traceId, ...columns, ...signed }, "trace");
+  if (!added.ok) return added;
+  const shown = events.map((one) => rowEdit("traceEvent", null, { id: `${traceId} ${one.number}`, traceId, ...one }));
+  return ok([...added.value, ...shown]);
+}
