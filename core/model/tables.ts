@@ -58,6 +58,7 @@ export type LivingUnit = Row<"livingUnit">;
 export type Drop = Row<"drop">;
 export type LayoutRecord = Row<"layoutRecord">;
 export type UnservedUnit = Row<"unservedUnit">;
+export type SignOff = Row<"signOff">;
 
 /** Table names in the order rows may be written so that every reference is already there. */
 export const tableNames = [

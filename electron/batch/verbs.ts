@@ -8,6 +8,7 @@ import { layoutVerb } from "./verbs/layout.ts";
 import { newVerb } from "./verbs/new.ts";
 import { revisionVerb } from "./verbs/revision.ts";
 import { serveVerb } from "./verbs/serve.ts";
+import { verifyVerb } from "./verbs/verify.ts";
 import { whatIfVerb } from "./verbs/whatIf.ts";
 
 /** Every verb, in the order of the work. */
@@ -20,6 +21,7 @@ export const verbs: readonly Verb[] = [
   revisionVerb,
   drawVerb,
   exportVerb,
+  verifyVerb,
   calcVerb,
   serveVerb,
 ];
