@@ -1,6 +1,7 @@
 import type { Change } from "../core/edits/change.ts";
 import { mergeable, mergeChanges } from "../core/edits/mergeChange.ts";
 import { ok, type Result } from "../core/model/result.ts";
+import { rewriteNewest } from "./chain.ts";
 import type { WriteDb } from "./driver.ts";
 import { journalEntry, journalledChange } from "./journal.ts";
 import { onDisk } from "./sqliteFault.ts";
@@ -24,12 +25,7 @@ export function carryOn(db: WriteDb, change: Change): Result<Change> {
     transact(db, () => {
       const fault = writeRows(db, change.rows);
       if (fault) return { ok: false, fault };
-      db.run(
-        "UPDATE journal SET at_iso = ?, rows_json = ? WHERE seq = ?",
-        merged.atIso,
-        JSON.stringify(merged.rows),
-        seq,
-      );
+      rewriteNewest(db, { ...merged, seq, kind: "edit", ofSeq: null, rowsJson: JSON.stringify(merged.rows) });
       return ok(change);
     }),
   );

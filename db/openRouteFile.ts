@@ -1,11 +1,12 @@
 import { closeSync, openSync } from "node:fs";
 import { resolve } from "node:path";
-import { ok, type Result } from "../core/model/result.ts";
+import { ok, type Result, refused } from "../core/model/result.ts";
 import { climb } from "./climb.ts";
 import { type Handle, nativeBindingPath, openHandle, type WriteDb } from "./driver.ts";
 import { readVersion } from "./header.ts";
 import { checkTables, checkWhole } from "./integrity.ts";
 import { type Lock, type Stamp, takeLock } from "./lock.ts";
+import { brokenProof } from "./proof.ts";
 import { onDisk } from "./sqliteFault.ts";
 
 /** An open route file, kept for this process until it is closed. */
@@ -17,7 +18,8 @@ export type Opening = Stamp & { readonly nativeFolder?: string };
 /**
  * Opens a route file for reading and writing, after looking whether it is whole and bringing it up to date.
  *
- * Faults: no-file, not-a-route, newer-file (left untouched), locked (with its holder), read-only, damaged, bad-binding.
+ * Faults: no-file, not-a-route, newer-file (left untouched), locked (with its holder), read-only, damaged, bad-binding;
+ * journal-broken and rows-changed, where somebody changed it by other means: it may then still be looked into.
  */
 export function openRouteFile(path: string, opening: Opening): Result<RouteFile> {
   const full = resolve(path);
@@ -61,7 +63,11 @@ function makeReady(db: WriteDb, path: string, version: number, atIso: string): R
   const whole = checkWhole(db, path);
   if (!whole.ok) return whole;
   const climbed = climb(db, path, version, atIso);
-  return climbed.ok ? checkTables(db, path) : climbed;
+  if (!climbed.ok) return climbed;
+  const tables = checkTables(db, path);
+  if (!tables.ok) return tables;
+  const broken = brokenProof(db);
+  return broken ? refused(broken) : ok(null);
 }
 
 function routeFile(path: string, handle: Handle, lock: Lock): RouteFile {

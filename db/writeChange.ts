@@ -1,5 +1,6 @@
 import type { Change } from "../core/edits/change.ts";
 import { ok, type Result } from "../core/model/result.ts";
+import { appendEntry } from "./chain.ts";
 import type { WriteDb } from "./driver.ts";
 import { onDisk } from "./sqliteFault.ts";
 import { transact } from "./transact.ts";
@@ -24,10 +25,8 @@ export function writeChange(db: WriteDb, change: Change, about: JournalKind = { 
       if (fault) return { ok: false, fault };
       const ofSeq = about.kind === "edit" ? null : about.ofSeq;
       const { label, author, atIso } = change;
-      db.run(insert, label, author, atIso, about.kind, ofSeq, JSON.stringify(change.rows));
+      appendEntry(db, { label, author, atIso, kind: about.kind, ofSeq, rowsJson: JSON.stringify(change.rows) });
       return ok(change);
     }),
   );
 }
-
-const insert = "INSERT INTO journal (label, author, at_iso, kind, of_seq, rows_json) VALUES (?, ?, ?, ?, ?, ?)";

@@ -60,6 +60,7 @@ export type LayoutRecord = Row<"layoutRecord">;
 export type UnservedUnit = Row<"unservedUnit">;
 export type KeptTrace = Row<"trace">;
 export type KeptEvent = Row<"traceEvent">;
+export type SignOff = Row<"signOff">;
 
 /** Table names in the order rows may be written so that every reference is already there. */
 export const tableNames = [

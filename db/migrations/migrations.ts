@@ -17,6 +17,7 @@ import * as revisionStanding from "./0015-revisionStanding.ts";
 import * as drawingOwn from "./0016-drawingOwn.ts";
 import * as closeout from "./0017-closeout.ts";
 import * as traceEvents from "./0018-traceEvents.ts";
+import * as chainedJournal from "./0019-chainedJournal.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -41,4 +42,5 @@ export const migrations: readonly Migration[] = [
   drawingOwn,
   closeout,
   traceEvents,
+  chainedJournal,
 ];

@@ -10,6 +10,7 @@ import { packetVerb } from "./verbs/packet.ts";
 import { revisionVerb } from "./verbs/revision.ts";
 import { serveVerb } from "./verbs/serve.ts";
 import { tracesVerb } from "./verbs/traces.ts";
+import { verifyVerb } from "./verbs/verify.ts";
 import { whatIfVerb } from "./verbs/whatIf.ts";
 
 /** Every verb, in the order of the work. */
@@ -24,6 +25,7 @@ export const verbs: readonly Verb[] = [
   drawVerb,
   exportVerb,
   packetVerb,
+  verifyVerb,
   calcVerb,
   serveVerb,
 ];

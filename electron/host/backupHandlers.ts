@@ -1,6 +1,7 @@
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { type Backup, backUp, listBackups } from "../../db/backup.ts";
 import { history } from "../../db/history.ts";
+import { isTampered } from "../../db/proof.ts";
 import { restoreBackup } from "../../db/restoreBackup.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
 import type { FileHandlers, FilePlaces, OpenRoutes } from "./fileHandlers.ts";
@@ -60,7 +61,7 @@ export function backupHandlers(routes: OpenRoutes, places: FilePlaces | null): B
         }),
       "files.restore": ({ routeId, backupId }) =>
         withRoute(routeId, (session) => {
-          if (session.lookOnly) return refused(session.lookOnly);
+          if (session.lookOnly && !isTampered(session.lookOnly)) return refused(session.lookOnly);
           const copy = listBackups(session.path).find((one) => one.atIso === backupId);
           if (!copy) return fail("no-backup", "That copy is gone.", backupId, "Choose another one from the list.");
           const opening = { author: session.stamp.author, atIso: session.stamp.nowIso() };

@@ -6,6 +6,7 @@ import type { Settings } from "../../core/model/tables.ts";
 import { createRouteFile } from "../../db/createRouteFile.ts";
 import { lookInto } from "../../db/lookInto.ts";
 import { openRouteFile } from "../../db/openRouteFile.ts";
+import { isTampered } from "../../db/proof.ts";
 import { newRoute } from "./newRoute.ts";
 import { openSession, type Session, type Stamp } from "./session.ts";
 
@@ -15,10 +16,10 @@ export function openRoute(path: string, stamp: Stamp, nativeFolder?: string): Re
   return file.ok ? openSession(file.value, stamp) : file;
 }
 
-/** Opens a route file for work, or for looking only where somebody else has it or it may not be written to. */
+/** Opens a route file for work, or for looking only where somebody else has it, it may not be written to, or was changed by other means. */
 export function openOrLook(path: string, stamp: Stamp, nativeFolder?: string): Result<Session> {
   const opened = openRoute(path, stamp, nativeFolder);
-  if (opened.ok || !["locked", "read-only"].includes(opened.fault.code)) return opened;
+  if (opened.ok || !(["locked", "read-only"].includes(opened.fault.code) || isTampered(opened.fault))) return opened;
   const looked = lookInto(path, opening(stamp, nativeFolder));
   return looked.ok ? openSession(looked.value, stamp, opened.fault) : refused(opened.fault);
 }

@@ -6,9 +6,12 @@ import { writeChange } from "../../db/writeChange.ts";
 import { granted, opening, routeIn, withFile } from "../contract/db/scratch.ts";
 import { anyRoute, difference } from "./dbRoutes.ts";
 
+/** Signatures come into a file by its journal alone. */
+const anyStart = anyRoute.map((route): typeof route => ({ ...route, signOff: new Map() }));
+
 test("a route of any values comes back from its file as it went in", () => {
   fc.assert(
-    fc.property(anyRoute, (route) => {
+    fc.property(anyStart, (route) => {
       withFile(route, (file) => expect(routeIn(file)).toEqual(route));
     }),
     { numRuns: 25 },
@@ -17,7 +20,7 @@ test("a route of any values comes back from its file as it went in", () => {
 
 test("undoing every edit puts every row of every table back, making them again brings the last state", () => {
   fc.assert(
-    fc.property(anyRoute, fc.array(anyRoute, { minLength: 1, maxLength: 4 }), fc.nat(), (first, states, seed) => {
+    fc.property(anyStart, fc.array(anyRoute, { minLength: 1, maxLength: 4 }), fc.nat(), (first, states, seed) => {
       withFile(first, (file) => {
         let present = first;
         for (const next of states) {

@@ -12,7 +12,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
   "core/placement": [],
   "core/fiber": ["core/units"],
   "core/assignment": [],
-  "core/closeout": ["core/units", "core/model", "core/plant", "core/fiber", "core/traces", "zod"],
+  "core/closeout": ["core/units", "core/model", "core/plant", "core/fiber", "core/traces", "zod", "@noble/hashes"],
   "core/traces": ["core/model"],
   "core/model": ["core/units", "zod"],
   "core/edits": ["core/units", "core/model", "core/plant", "core/layout", "core/closeout", "zod"],

@@ -1,6 +1,7 @@
+import { digestOf } from "../../../core/closeout/digest.ts";
 import { emptyRoute, type Route } from "../../../core/model/route.ts";
 import type { RowChange } from "../../../core/model/rowChange.ts";
-import type { Pole, Settings, Span } from "../../../core/model/tables.ts";
+import type { Pole, Settings, SignOff, Span } from "../../../core/model/tables.ts";
 
 const basis = { basisDocument: "made up for tests", basisClause: "", basisEdition: "", basisMark: "practice" } as const;
 
@@ -164,6 +165,14 @@ export function spanAfter(number: number): Span {
 export function raisePole(number: number): RowChange {
   const after = poleNumbered(number);
   return { table: "pole", id: after.id, before: null, after };
+}
+
+/** The edit that signs for a route as it stands. */
+export function signatureFor(route: Route): RowChange {
+  const nobody = { reopenedBy: "", reopenedIso: "", reopenReason: "" };
+  const signed = { by: "Ann", atIso: "2026-03-04T05:06:07Z", role: "", note: "", ...nobody };
+  const after: SignOff = { id: "signOff-1", number: 1, stage: "built", digest: digestOf(route), ...signed };
+  return { table: "signOff", id: after.id, before: null, after };
 }
 
 /** Two poles, the span between them and no strand: the smallest route worth a file. */
