@@ -1,4 +1,4 @@
-import type { Cable } from "../model/tables.ts";
+import type { Cable, Feed } from "../model/tables.ts";
 import { cablesInOrder } from "../plant/cableOrder.ts";
 import { tubeOf, usesOfCable } from "../plant/fiberView.ts";
 import { type HubLeg, hubLegs } from "../plant/hubLegs.ts";
@@ -13,19 +13,23 @@ import { colourWords, numberRanges } from "./terminalFacts.ts";
 
 /** The splices at the hub: every output with the legs that light a fiber, then the fibers that wait without light. */
 export function hubRows(plant: Plant): readonly TableRow[] {
-  const feeds = plant
-    .all("feed")
-    .map((id) => plant.rowOf("feed", id))
-    .sort((a, b) => byName(a.name, b.name) || byText(a.id, b.id));
   const fromHub = cablesInOrder(plant).filter((one) => one.fromClosureId === null);
   return [
-    ...feeds.flatMap((feed) => [
+    ...feedsInOrder(plant).flatMap((feed) => [
       { group: outputWords(plant, feed.id) },
       ...hubLegs(plant, feed.id).map((leg) => legRow(plant, leg)),
       ...openLegs(plant, feed.id),
     ]),
     ...fromHub.flatMap((cable) => darkRows(plant, cable)),
   ];
+}
+
+/** The outputs of the hub by name. */
+export function feedsInOrder(plant: Plant): readonly Feed[] {
+  return plant
+    .all("feed")
+    .map((id) => plant.rowOf("feed", id))
+    .sort((a, b) => byName(a.name, b.name) || byText(a.id, b.id));
 }
 
 function outputWords(plant: Plant, feedId: string): string {

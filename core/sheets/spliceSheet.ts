@@ -2,13 +2,20 @@ import { cablesInOrder } from "../plant/cableOrder.ts";
 import { closuresAlong } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Draft } from "./book.ts";
+import { closureDiagram } from "./closureDiagram.ts";
 import { closureRows } from "./closureSplices.ts";
+import type { Mark } from "./displayList.ts";
 import { fieldRow, fieldRowMm } from "./fieldRow.ts";
+import { hubDiagram } from "./hubDiagram.ts";
 import { hubRows } from "./hubSplices.ts";
+import { asFigure } from "./marks.ts";
 import { noteFoot } from "./noteFoot.ts";
-import type { Paper } from "./paper.ts";
+import { panelHead, panelHeadMm, underHead } from "./panel.ts";
+import type { Paper, PaperBox } from "./paper.ts";
 import type { Schedule } from "./schedule.ts";
-import type { Column, TableRow } from "./table.ts";
+import { diagramHeightMm, diagramPages, type SpliceDiagram } from "./spliceDiagram.ts";
+import { drawSplices } from "./spliceDrawing.ts";
+import { type Column, type TableRow, tableHeightMm } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
 const hubColumns: readonly Column[] = [
@@ -43,18 +50,24 @@ const closureColumns: readonly Column[] = [
 const lossNote =
   "Loss of a splice: the mean of both directions counts; a single direction may read too low. At most 0.10 dB on average and 0.20 dB each: practice. Tube and fiber colours follow TIA-598.";
 
-/** Which fiber goes to which: at the hub, output by output, then a sheet for each closure. */
+/** Which fiber goes to which, as a table and as a drawing: at the hub, output by output, then in each closure. */
 export function spliceDrafts(plant: Plant, paper: Paper): readonly Draft[] {
   return [
-    ...drafts(paper, "hub", "Splice sheet, hub", hubColumns, hubRows(plant)),
+    ...drafts(paper, {
+      key: "hub",
+      name: "hub",
+      columns: hubColumns,
+      rows: hubRows(plant),
+      diagram: hubDiagram(plant),
+    }),
     ...closuresOf(plant).flatMap((id) =>
-      drafts(
-        paper,
-        id,
-        `Splice sheet, closure ${plant.rowOf("closure", id).name}`,
-        closureColumns,
-        closureRows(plant, id),
-      ),
+      drafts(paper, {
+        key: id,
+        name: `closure ${plant.rowOf("closure", id).name}`,
+        columns: closureColumns,
+        rows: closureRows(plant, id),
+        diagram: closureDiagram(plant, id),
+      }),
     ),
   ];
 }
@@ -73,22 +86,56 @@ function closuresOf(plant: Plant): readonly string[] {
   return cablesInOrder(plant).flatMap((cable) => closuresAlong(plant, cable.id));
 }
 
-function drafts(
-  paper: Paper,
-  place: string,
-  title: string,
-  columns: readonly Column[],
-  rows: readonly TableRow[],
-): readonly Draft[] {
+/** A place where fibers are spliced. */
+type SplicePlace = {
+  readonly key: string;
+  readonly name: string;
+  readonly columns: readonly Column[];
+  readonly rows: readonly TableRow[];
+  readonly diagram: SpliceDiagram;
+};
+
+const drawingGapMm = 7;
+
+/** The table of a place, and its drawing: under the table where there is room, else on sheets of its own. */
+function drafts(paper: Paper, { key, name, columns, rows, diagram }: SplicePlace): readonly Draft[] {
   const { rest, marks } = noteFoot([lossNote], paper.drawing);
   const fields = fieldRow(["Sealed and bonded", "Splicer", "Machine, last checked", "Date"], rest);
-  return tableDrafts({
+  const box = { ...rest, bottom: rest.bottom + fieldRowMm };
+  const under = { ...box, top: box.top - tableHeightMm(columns, rows, box) - drawingGapMm };
+  const isDrawn = diagram.joins.some((one) => one.isSpliced);
+  const isUnder = isDrawn && under.top - under.bottom >= panelHeadMm + diagramHeightMm(diagram);
+  const tables = tableDrafts({
     kind: "splice",
-    key: `splice ${place}`,
-    title,
+    key: `splice ${key}`,
+    title: `Splice sheet, ${name}`,
     columns,
     rows,
-    box: { ...rest, bottom: rest.bottom + fieldRowMm },
-    beside: [...marks, ...fields],
+    box,
+    beside: [...marks, ...fields, ...(isUnder ? drawn(name, diagram, under) : [])],
   });
+  if (!isDrawn || isUnder || tables.length === 0) return tables;
+  return [...tables, ...drawingDrafts(paper, key, name, diagram)];
+}
+
+function drawingDrafts({ drawing }: Paper, key: string, name: string, diagram: SpliceDiagram): readonly Draft[] {
+  const pages = diagramPages(diagram, drawing.top - drawing.bottom - panelHeadMm);
+  return pages.map(
+    (page, index): Draft => ({
+      key: `splice drawing ${key} ${index + 1}`,
+      kind: "splice",
+      title: `Splice diagram, ${name}${pages.length === 1 ? "" : `, ${index + 1} of ${pages.length}`}`,
+      scale: "none",
+      draw: () => ({ marks: drawn(name, page, drawing) }),
+    }),
+  );
+}
+
+function drawn(name: string, diagram: SpliceDiagram, box: PaperBox): readonly Mark[] {
+  const passing = diagram.joins.some((one) => !one.isSpliced) ? "; a fine line where fibers pass uncut" : "";
+  const told = `The splices of the ${name} as a drawing; the table tells the same`;
+  return [
+    ...panelHead(`Splice diagram, ${name}: a sleeve where two fibers are fused${passing}`, box),
+    ...asFigure(told, drawSplices(diagram, underHead(box))),
+  ];
 }

@@ -1,10 +1,21 @@
 import { describe, expect, it } from "vitest";
+import { paperNames } from "../../../core/model/paperNames.ts";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
+import { closureDiagram } from "../../../core/sheets/closureDiagram.ts";
 import { closureRows } from "../../../core/sheets/closureSplices.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { cellText } from "../../../core/sheets/figure.ts";
+import { hubDiagram } from "../../../core/sheets/hubDiagram.ts";
 import { hubRows } from "../../../core/sheets/hubSplices.ts";
+import { outsideBorder, overlaps } from "../../../core/sheets/overlaps.ts";
+import { paperOf } from "../../../core/sheets/paper.ts";
+import {
+  diagramHeightMm,
+  diagramPages,
+  type EndBlock,
+  type SpliceDiagram,
+} from "../../../core/sheets/spliceDiagram.ts";
 import type { TableRow } from "../../../core/sheets/table.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
@@ -50,6 +61,70 @@ describe("the splice sheet of the hub", () => {
     const said = saidBy(hubRows(plant));
     expect(said).toMatch(/Legs? [\d, to]+: no fiber; cap and tag\./);
     expect(said).toMatch(/Fibers? [\d, to]+: spare; store in the tray/);
+  });
+});
+
+/** Numbers told as ranges, one by one. */
+const numbersIn = (text: string): readonly number[] =>
+  [...text.matchAll(/(\d+)(?: to (\d+))?/g)].flatMap(([, from, to]) =>
+    Array.from({ length: Number(to ?? from) - Number(from) + 1 }, (_, index) => Number(from) + index),
+  );
+
+describe("the splice diagram of a closure", () => {
+  const diagram = closureDiagram(plant, "closure-1");
+  const ends = (blocks: readonly EndBlock[]) => blocks.flatMap((one) => one.ends);
+
+  it("joins what is fused as the table tells it, and lets all else pass", () => {
+    const spliced = diagram.joins.filter((one) => one.isSpliced);
+    expect(spliced.map((one) => [one.from, one.to])).toEqual(
+      [1, 2, 3].map((fiber) => [`cable-line0 ${fiber + 140}`, `cable-line1 ${fiber}`]),
+    );
+    const passing = diagram.joins.filter((one) => !one.isSpliced);
+    expect(passing).toHaveLength(ends(diagram.left).filter((one) => one.fiber === null).length);
+  });
+
+  it("shows every fiber of the cable once, by itself or in a run", () => {
+    const shown = ends(diagram.left).flatMap(({ fiber, text }) => {
+      if (fiber) return [fiber.number];
+      const numbers = numbersIn(text);
+      return text.startsWith("Tube")
+        ? numbers.flatMap((tube) => Array.from({ length: 12 }, (_, index) => (tube - 1) * 12 + index + 1))
+        : numbers;
+    });
+    expect(shown).toEqual(Array.from({ length: 144 }, (_, index) => index + 1));
+  });
+
+  it("stands under the table where there is room, and is never drawn where nothing is spliced", () => {
+    const titles = titlesOf(route);
+    expect(titles).toContain("Splice diagram, hub");
+    expect(titles).not.toContain("Splice diagram, closure C1");
+    const { sheets } = composeSet(plant, [], { kinds: ["splice"] });
+    const said = (title: string) =>
+      sheets
+        .filter((one) => one.title === title)
+        .flatMap((one) => one.marks.flatMap((mark) => ("text" in mark ? mark.text : [])));
+    expect(said("Splice sheet, closure C1").join("\n")).toContain("Splice diagram, closure C1");
+    expect(said("Splice sheet, closure C2").join("\n")).not.toContain("Splice diagram");
+  });
+});
+
+describe("a splice diagram cut over sheets", () => {
+  const diagram = hubDiagram(plant);
+  const keys = (pages: readonly SpliceDiagram[], side: "left" | "right") =>
+    pages.flatMap((page) => page[side].flatMap((block) => block.ends.map((one) => one.key))).sort();
+
+  it.each([60, 100, 150, 400])("keeps every end and every splice once on sheets %d mm high", (heightMm) => {
+    const pages = diagramPages(diagram, heightMm);
+    for (const page of pages) expect(diagramHeightMm(page)).toBeLessThanOrEqual(heightMm);
+    expect(keys(pages, "left")).toEqual(keys([diagram], "left"));
+    expect(keys(pages, "right")).toEqual(keys([diagram], "right"));
+    expect(pages.flatMap((page) => page.joins)).toEqual(diagram.joins);
+  });
+
+  it.each(paperNames)("lays no text over text on %s", (paper) => {
+    const { sheets } = composeSet(plant, [], { kinds: ["splice"], paper });
+    expect(sheets.flatMap(overlaps)).toEqual([]);
+    expect(sheets.flatMap((sheet) => outsideBorder(sheet, paperOf(paper).border))).toEqual([]);
   });
 });
 
