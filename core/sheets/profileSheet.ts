@@ -14,15 +14,16 @@ import type { ProfileRow, RowPaper } from "./profileRows.ts";
 import { profileTable } from "./profileTable.ts";
 import { drawOtherWires } from "./profileWires.ts";
 import { stationText } from "./quantityText.ts";
+import { type Changed, drawProfileClouds } from "./revised/profileClouds.ts";
 
 /** One sheet with a piece of the line seen from the side, and its spans in figures. */
-export function profileDraft(plant: Plant, row: ProfileRow, paper: RowPaper): Draft {
+export function profileDraft(plant: Plant, row: ProfileRow, paper: RowPaper, changed: Changed): Draft {
   return {
     key: row.key,
     kind: "profile",
     title: `Profile, ${rowName(plant, row)}`,
     scale: "as noted",
-    draw: (book) => drawProfile(plant, row, paper, book),
+    draw: (book) => drawProfile(plant, row, paper, changed, book),
   };
 }
 
@@ -32,7 +33,7 @@ function rowName(plant: Plant, { way, startM, endM }: ProfileRow): string {
   return `${what}${plant.rowOf(way.table, way.id).name}, ${stationText(startM, system)} to ${stationText(endM, system)}`;
 }
 
-function drawProfile(plant: Plant, row: ProfileRow, paper: RowPaper, book: Book): Drawn {
+function drawProfile(plant: Plant, row: ProfileRow, paper: RowPaper, changed: Changed, book: Book): Drawn {
   const desk = openProfileDesk(plant, row, paper);
   const links: SheetLink[] = [];
   drawGrid(desk);
@@ -42,6 +43,7 @@ function drawProfile(plant: Plant, row: ProfileRow, paper: RowPaper, book: Book)
   drawOtherWires(desk);
   drawOurLine(desk);
   drawBelow(desk);
+  drawProfileClouds(desk, changed);
   desk.drawWaitingLabels();
   return {
     marks: [

@@ -44,8 +44,8 @@ function columnsOf(plant: Plant): readonly (Column & { readonly spared?: boolean
     { heading: "Strung sag", share: 19, align: "right" },
     { heading: "Hot sag", share: 18, align: "right" },
     { heading: "Iced sag", share: 18, align: "right" },
-    { heading: "Strung tension", unit: force, share: 24, align: "right", spared: true },
-    { heading: "Loaded tension", unit: force, share: 24, align: "right" },
+    { heading: "Strung tension", unit: force, share: 27, align: "right", spared: true },
+    { heading: "Loaded tension", unit: force, share: 27, align: "right" },
     { heading: "Governing case", share: 25, spared: true },
     { heading: "Of allowed", unit: "%", share: 21, align: "right" },
     { heading: "Least to spare over", share: 52 },
@@ -53,7 +53,7 @@ function columnsOf(plant: Plant): readonly (Column & { readonly spared?: boolean
     { heading: "Case", share: 15 },
     { heading: "Limit", share: 21, align: "right" },
     { heading: "Short by", share: 22, align: "right" },
-    { heading: "Source of the limit", share: 83, spared: true },
+    { heading: "Source of the limit", share: 77, spared: true },
   ];
 }
 

@@ -57,7 +57,13 @@ export function setDrafts(
       () =>
         planDrafts(plant, paper, cut, openFindings, profiles?.rows ?? [], { changed: changed.byStrip, cloudLetter }),
     ],
-    ["profile", () => profiles?.rows.map((row) => profileDraft(plant, row, profiles.paper)) ?? []],
+    [
+      "profile",
+      () => {
+        const seen = { before: revised.since?.before ?? null, lines: changed.lines, cloudLetter };
+        return profiles?.rows.map((row) => profileDraft(plant, row, profiles.paper, seen)) ?? [];
+      },
+    ],
     ["stringing", () => stringingDrafts(plant, paper, steps)],
     ["guy", () => guyDrafts(plant, paper, polesAlong(steps))],
     ["permit", () => permitDrafts(plant, paper, polesAlong(steps))],
@@ -103,7 +109,7 @@ function stripsChanged(plant: Plant, cut: readonly Strip[], { since }: Revised) 
   const byStrip = byNearestStrip(plant, cut, placedChanges(plant, since?.before ?? null, lines), (one) => one.at);
   const keyOf = new Map([...byStrip].flatMap(([key, changes]) => changes.map((one) => [one.text, key] as const)));
   const sheetOf = ({ text }: ChangeLine) => keyOf.get(text);
-  return { sinceLetter: since?.letter ?? null, groups, byStrip, sheetOf };
+  return { sinceLetter: since?.letter ?? null, groups, lines, byStrip, sheetOf };
 }
 
 function cutProfiles(plant: Plant, paper: Paper, runs: readonly SpanRun[], [first]: readonly Strip[]) {

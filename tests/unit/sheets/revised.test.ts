@@ -6,6 +6,7 @@ import type { Route } from "../../../core/model/route.ts";
 import type { RowChange } from "../../../core/model/rowChange.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
+import type { ArcMark } from "../../../core/sheets/displayList.ts";
 import { outsidePaper, overlaps } from "../../../core/sheets/overlaps.ts";
 import { changeGroups } from "../../../core/sheets/revised/changeLines.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
@@ -81,6 +82,53 @@ describe("the list of changes", () => {
   });
 });
 
+describe("clouds on a profile", () => {
+  const before = windingRoute();
+  const first = <T>(rows: ReadonlyMap<string, T>): T => {
+    const [row] = rows.values();
+    if (!row) throw new Error("the route has no such row");
+    return row;
+  };
+  const cloudsAfter = (steps: readonly Step[]): readonly ArcMark[] => {
+    const { after, rows } = edited(before, steps);
+    const since = { letter: "B", before: openPlant(before), rows };
+    const { sheets } = composeSet(openPlant(after), [], { kinds: ["profile"], revised: { revisionId: null, since } });
+    expect(sheets.flatMap(overlaps)).toEqual([]);
+    const [clouded] = sheets.filter((sheet) => sheet.marks.some((mark) => mark.layer === "revisions"));
+    return (clouded?.marks ?? []).flatMap((mark) => (mark.kind === "arc" && mark.layer === "revisions" ? [mark] : []));
+  };
+  const sizeOf = (arcs: readonly ArcMark[]) => {
+    const [xs, ys] = [0, 1].map((axis) => arcs.map((one) => one.centreMm[axis] ?? 0));
+    return [xs, ys].map((all = []) => Math.max(...all) - Math.min(...all));
+  };
+
+  it("reach round a whole pole that changed, and closely round one attachment", () => {
+    const pole = first(before.pole);
+    const attachment = [...before.attachment.values()].find((one) => one.poleId === pole.id);
+    const [poleWide = 0, poleHigh = 0] = sizeOf(
+      cloudsAfter([["row.set", { table: "pole", id: pole.id, values: { aboveGroundM: 11.5 } }]]),
+    );
+    expect(poleHigh).toBeGreaterThan(4 * poleWide);
+    const [wide = 0, high = 0] = sizeOf(
+      cloudsAfter([["attachment.set", { attachmentId: attachment?.id, heightM: (attachment?.heightM ?? 0) + 0.1 }]]),
+    );
+    expect(Math.abs(wide - high)).toBeLessThan(1);
+    expect(high).toBeLessThan(poleHigh / 4);
+  });
+
+  it("show what lies under a span, what hangs on it, and what is gone", () => {
+    const crossing = first(before.crossing);
+    const { id } = first(before.terminal);
+    expect(cloudsAfter([["crossing.set", { crossingId: crossing.id, values: { name: "Mill Lane" } }]])).not.toEqual([]);
+    expect(cloudsAfter([["terminal.rename", { terminalId: id, name: "T-900" }]])).not.toEqual([]);
+    expect(cloudsAfter([["terminal.remove", { terminalId: id }]])).not.toEqual([]);
+  });
+
+  it("leave out what a profile does not show", () => {
+    expect(cloudsAfter([["settings.set", { values: { sparePortCount: 3 } }]])).toEqual([]);
+  });
+});
+
 describe("a set drawn after edits", () => {
   const before = windingRoute();
   const names = [...before.terminal.values()].slice(0, 9);
@@ -102,16 +150,16 @@ describe("a set drawn after edits", () => {
   const textsOf = (index: number) =>
     set.sheets[index]?.marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])) ?? [];
 
-  it("clouds what changed on the plan, each cloud with its triangle, and lays no text over text", () => {
+  it("clouds what changed on plan and profile, each cloud with its triangle, and lays no text over text", () => {
     const clouded = set.sheets.filter((one) => one.marks.some((mark) => mark.layer === "revisions"));
-    expect(new Set(clouded.map((one) => one.kind))).toEqual(new Set(["cover", "plan"]));
+    expect(new Set(clouded.map((one) => one.kind))).toEqual(new Set(["cover", "plan", "profile"]));
     const triangles = clouded
-      .filter((one) => one.kind === "plan")
+      .filter((one) => one.kind !== "cover")
       .flatMap((one) => one.marks)
       .filter((mark) => mark.kind === "text" && mark.layer === "revisions");
     expect(triangles.length).toBeGreaterThan(2);
     expect(triangles.every((mark) => mark.kind === "text" && mark.text === "B+")).toBe(true);
-    const own = set.sheets.filter((one) => ["cover", "revision", "plan"].includes(one.kind));
+    const own = set.sheets.filter((one) => ["cover", "revision", "plan", "profile"].includes(one.kind));
     expect(own.flatMap(overlaps)).toEqual([]);
     expect(own.flatMap(outsidePaper)).toEqual([]);
   });
