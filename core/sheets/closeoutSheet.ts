@@ -13,77 +13,90 @@ import { cellText, lengthCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
 import { lengthUnit } from "./quantityText.ts";
+import type { Schedule } from "./schedule.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 import { terminalFacts } from "./terminalFacts.ts";
 
+/** What the forms are about: steps of the line in their order, and terminals in theirs. */
+type Along = { readonly steps: readonly Step[]; readonly terminalIds: readonly string[] };
+
+const formNote =
+  "Write what was built and measured, not what was drawn. A box left empty says that nobody looked. Light by source and power meter, cords referenced before: TIA-526-7, IEC 61280-4-2 [from memory].";
+
 /** Forms for the field to fill in, each row what was drawn beside what was built and measured: poles, spans, terminals, ports. */
-export function closeoutDrafts(
-  plant: Plant,
-  paper: Paper,
-  { steps, terminalIds }: { readonly steps: readonly Step[]; readonly terminalIds: readonly string[] },
-): readonly Draft[] {
+export function closeoutDrafts(plant: Plant, paper: Paper, along: Along): readonly Draft[] {
+  const { rest, marks } = noteFoot([formNote], paper.drawing);
+  const signed = fieldRow(["Filled in by", "Instrument, last calibrated", "Checked by", "Date"], rest);
+  return closeoutForms(plant, along).flatMap(({ what, title, columns, rows, leastMm }) =>
+    tableDrafts({
+      kind: "closeout",
+      key: `closeout ${what}`,
+      title,
+      columns,
+      rows,
+      box: { ...rest, bottom: rest.bottom + fieldRowMm },
+      ruled: true,
+      ...(leastMm === undefined ? {} : { leastMm }),
+      beside: [...marks, ...signed],
+    }),
+  );
+}
+
+/** The same forms as tables, to be filled in where a spreadsheet is at hand. */
+export function closeoutSchedules(plant: Plant, along: Along): readonly Schedule[] {
+  return closeoutForms(plant, along).map(({ what, grouped, columns, rows }) => ({
+    name: `Closeout of ${what}`,
+    grouped,
+    columns,
+    rows,
+    notes: [formNote],
+  }));
+}
+
+type Form = Pick<Schedule, "grouped" | "columns" | "rows"> & {
+  readonly what: string;
+  readonly title: string;
+  /** Narrowest width at which two columns of rows stand side by side, mm; left out where they never do. */
+  readonly leastMm?: number;
+};
+
+function closeoutForms(plant: Plant, { steps, terminalIds }: Along): readonly Form[] {
   const poleIds = polesAlong(steps).filter((id) => carriesStrand(plant, id));
   const bonded = new Set(bondPlaces(plant, steps).map((one) => one.poleId));
   const strung = steps.filter((one) => plant.rowOf("span", one.spanId).strandSectionId !== null);
   const unit = lengthUnit(plant.settings().unitSystem);
   return [
-    ...form(
-      paper,
-      "poles",
-      "Closeout, poles",
-      poleColumns,
-      poleIds.map((id) => poleRow(plant, id, bonded.has(id))),
-    ),
-    ...form(
-      paper,
-      "spans",
-      "Closeout, spans",
-      spanColumns(unit),
-      strung.map((one) => closeoutSpanRow(plant, one.spanId)),
-    ),
-    ...form(
-      paper,
-      "terminals",
-      "Closeout, terminals",
-      terminalColumns(unit),
-      terminalIds.map((id) => terminalRow(plant, id)),
-    ),
-    ...form(
-      paper,
-      "ports",
-      "Closeout, ports and drops",
-      portColumns(unit),
-      terminalIds.flatMap((id) => portRows(plant, id)),
-      180,
-    ),
+    {
+      what: "poles",
+      title: "Closeout, poles",
+      grouped: null,
+      columns: poleColumns,
+      rows: poleIds.map((id) => poleRow(plant, id, bonded.has(id))),
+    },
+    {
+      what: "spans",
+      title: "Closeout, spans",
+      grouped: null,
+      columns: spanColumns(unit),
+      rows: strung.map((one) => closeoutSpanRow(plant, one.spanId)),
+    },
+    {
+      what: "terminals",
+      title: "Closeout, terminals",
+      grouped: null,
+      columns: terminalColumns(unit),
+      rows: terminalIds.map((id) => terminalRow(plant, id)),
+    },
+    {
+      what: "ports",
+      title: "Closeout, ports and drops",
+      grouped: "Terminal",
+      columns: portColumns(unit),
+      rows: terminalIds.flatMap((id) => portRows(plant, id)),
+      leastMm: 180,
+    },
   ];
-}
-
-const formNote =
-  "Write what was built and measured, not what was drawn. A box left empty says that nobody looked. Light by source and power meter, cords referenced before: TIA-526-7, IEC 61280-4-2 [from memory].";
-
-function form(
-  paper: Paper,
-  what: string,
-  title: string,
-  columns: readonly Column[],
-  rows: readonly TableRow[],
-  leastMm?: number,
-): readonly Draft[] {
-  const { rest, marks } = noteFoot([formNote], paper.drawing);
-  const signed = fieldRow(["Filled in by", "Instrument, last calibrated", "Checked by", "Date"], rest);
-  return tableDrafts({
-    kind: "closeout",
-    key: `closeout ${what}`,
-    title,
-    columns,
-    rows,
-    box: { ...rest, bottom: rest.bottom + fieldRowMm },
-    ruled: true,
-    ...(leastMm === undefined ? {} : { leastMm }),
-    beside: [...marks, ...signed],
-  });
 }
 
 const poleColumns: readonly Column[] = [

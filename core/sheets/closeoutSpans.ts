@@ -16,12 +16,12 @@ export function spanColumns(unit: string): readonly Column[] {
     { heading: "Length measured", unit, share: 26 },
     { heading: "Strung sag, computed", share: 28, align: "right" },
     { heading: "Sag measured", share: 28 },
-    { heading: "At temperature", share: 26 },
+    { heading: "At temperature", over: "Sag", share: 26 },
     { heading: "Least to spare over", share: 56 },
     { heading: "Clearance, computed", share: 30, align: "right" },
     { heading: "Case", share: 22 },
     { heading: "Clearance measured", share: 32 },
-    { heading: "At temperature", share: 26 },
+    { heading: "At temperature", over: "Clearance", share: 26 },
     { heading: "Left open, remarks", share: 56 },
   ];
 }

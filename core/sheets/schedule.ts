@@ -5,8 +5,8 @@ import type { Column, TableRow } from "./table.ts";
 export type Schedule = {
   /** What it is called in a workbook and as a file. */
   readonly name: string;
-  /** What its groups are, such as Pole; a spreadsheet gives each row its group in a column of that heading. */
-  readonly grouped: string;
+  /** What its groups are, such as Pole; a spreadsheet gives each row its group in a column of that heading. Null where it has none. */
+  readonly grouped: string | null;
   readonly columns: readonly Column[];
   readonly rows: readonly TableRow[];
   /** What must be known to use it: at the foot of its sheets, and on the first sheet of a workbook. */
@@ -32,17 +32,18 @@ export function flatSchedule({ name, grouped, columns, rows, notes }: Schedule):
   const hasNotes = rows.some((row) => "note" in row);
   const flat: (readonly Cell[])[] = [];
   let group = "";
+  const inGroup = (text: string): readonly Cell[] => (grouped === null ? [] : [text]);
   for (const row of rows) {
     if ("group" in row) group = row.of ?? row.group;
     else if ("cells" in row)
-      flat.push([group, ...columns.map((_, index) => row.cells[index] ?? ""), ...(hasNotes ? [""] : [])]);
-    else flat.push([group, ...columns.map(() => ""), row.note]);
+      flat.push([...inGroup(group), ...columns.map((_, index) => row.cells[index] ?? ""), ...(hasNotes ? [""] : [])]);
+    else flat.push([...inGroup(group), ...columns.map(() => ""), row.note]);
   }
   return {
     name,
-    headings: [grouped, ...columns.map(headingOf), ...(hasNotes ? ["Remarks"] : [])],
+    headings: [...(grouped === null ? [] : [grouped]), ...columns.map(headingOf), ...(hasNotes ? ["Remarks"] : [])],
     widths: [
-      groupCharacters,
+      ...(grouped === null ? [] : [groupCharacters]),
       ...columns.map((one) => Math.max(leastCharacters, Math.round(one.share * charactersPerShare))),
       ...(hasNotes ? [60] : []),
     ],

@@ -4,6 +4,7 @@ import type { Finding } from "../rules/finding.ts";
 import { billSchedule } from "./billSheet.ts";
 import { bondingSchedule } from "./bondingSheet.ts";
 import { numberOpen } from "./book.ts";
+import { closeoutSchedules } from "./closeoutSheet.ts";
 import { costSchedule } from "./costSheet.ts";
 import { findingSchedule } from "./findingsSheet.ts";
 import { guySchedule } from "./guySheet.ts";
@@ -23,8 +24,9 @@ import { stringingSchedule } from "./stringingSheet.ts";
 export function schedules(plant: Plant, findings: readonly Finding[]): readonly Schedule[] {
   const steps = spanRuns(plant).flatMap((run) => run.steps);
   const poleIds = polesAlong(steps);
+  const terminalIds = terminalOrder(plant);
   const all = [
-    portSchedule(plant, terminalOrder(plant)),
+    portSchedule(plant, terminalIds),
     reelSchedule(plant),
     billSchedule(plant),
     costSchedule(plant),
@@ -34,6 +36,7 @@ export function schedules(plant: Plant, findings: readonly Finding[]): readonly 
     bondingSchedule(plant, steps),
     ...spliceSchedules(plant),
     findingSchedule(plant, findings, numberOpen(findings)),
+    ...closeoutSchedules(plant, { steps, terminalIds }),
   ];
   return all.filter(({ rows }) => rows.some((row) => !("group" in row)));
 }

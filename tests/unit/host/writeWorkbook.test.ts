@@ -41,6 +41,10 @@ test("every schedule of the sheets is there behind a sheet about the file", asyn
     "Splices at the hub",
     "Splices in closures",
     "Findings",
+    "Closeout of poles",
+    "Closeout of spans",
+    "Closeout of terminals",
+    "Closeout of ports",
   ]);
   expect(sheets[0]?.data).toEqual(about);
 });

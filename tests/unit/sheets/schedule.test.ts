@@ -47,6 +47,20 @@ test("what paper prints across the columns stands among the remarks", () => {
   ).toBe(true);
 });
 
+test("the forms of the closeout go out like all else, a row for each pole, span, terminal and port", () => {
+  const route = smallRoute();
+  const form = (what: string) => flat(`Closeout of ${what}`, route);
+  expect(form("poles").headings.slice(0, 3)).toEqual(["Pole", "Strand drawn at", "Built at"]);
+  expect(form("poles").rows).toHaveLength(route.pole.size);
+  expect(form("spans").rows).toHaveLength(route.span.size);
+  expect(new Set(form("spans").headings).size).toBe(form("spans").headings.length);
+  expect(form("terminals").rows).toHaveLength(route.terminal.size);
+  const ports = form("ports");
+  expect(ports.headings.slice(0, 3)).toEqual(["Terminal", "House tag", "Living unit"]);
+  expect(ports.rows.every(([terminal, tag]) => String(tag).startsWith(`${terminal}-`))).toBe(true);
+  expect(ports.notes).toEqual([expect.stringContaining("Write what was built")]);
+});
+
 test("every row is as wide as the headings", () => {
   for (const schedule of schedules(openPlant(smallRoute()), [])) {
     const { headings, widths, rows } = flatSchedule(schedule);
