@@ -103,7 +103,7 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     const { sheets } = composedSet(wanted, revised, onProgress);
     return {
       revision: standingOf(openPlant(wanted.route), revised, false).text,
-      sheets: sheets.map(({ marks, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
+      sheets: sheets.map(({ marks, names: _names, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
     };
   },
   async pdf(wanted, onProgress, { signal }) {
