@@ -23,6 +23,22 @@ function issuedAt(db: ReadDb, revisionId: string): number {
   return typeof found?.seq === "number" ? found.seq : 0;
 }
 
+/** A letter and the revision it was given to. */
+export type IssuedLetter = { readonly letter: string; readonly revisionId: string };
+
+/** Every letter a revision was ever issued under, also of those taken back since, oldest first. */
+export function lettersIssued(db: ReadDb): readonly IssuedLetter[] {
+  const found = db.all(
+    `SELECT json_extract(value, '$.after.letter') AS letter, json_extract(value, '$.id') AS revisionId
+     FROM journal, json_each(rows_json)
+     WHERE instr(rows_json, '"revision"') > 0
+       AND json_extract(value, '$.table') = 'revision'
+       AND json_extract(value, '$.before') IS NULL AND json_extract(value, '$.after') IS NOT NULL
+     ORDER BY seq`,
+  );
+  return found.map(({ letter, revisionId }) => ({ letter: String(letter), revisionId: String(revisionId) }));
+}
+
 /**
  * What was edited from the issue of one revision on, up to the issue of a later one, as one edit; up to now where no later one is named.
  * Faults: damaged, where the journal cannot be read.

@@ -11,6 +11,8 @@ export const revisionMethods = {
       revisionId: z.string().nullable(),
       /** Letter of the revision before; null where there is none. */
       sinceLetter: z.string().nullable(),
+      /** The next letter that no revision was ever issued under, taken back or not. */
+      nextLetter: z.string(),
       groups: z
         .array(
           z.strictObject({

@@ -4,6 +4,7 @@ import { changeGroups } from "../../core/sheets/revised/changeLines.ts";
 import { type DrawnState, drawnState, routeBefore } from "./drawnState.ts";
 import type { Handlers } from "./serve.ts";
 import type { Session } from "./session.ts";
+import { nextFreeLetter } from "./spentLetters.ts";
 
 type Parts = {
   readonly withRoute: <T>(
@@ -22,6 +23,7 @@ export function revisionHandlers({ withRoute }: Parts): Pick<Handlers, "revision
         return ok({
           revisionId: state.value.revisionId,
           sinceLetter: state.value.since?.letter ?? null,
+          nextLetter: nextFreeLetter(session),
           groups: changesOf(state.value),
         });
       }),

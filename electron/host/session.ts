@@ -13,6 +13,7 @@ import { redo, redoable, undo, undoable } from "../../db/history.ts";
 import { loadRoute } from "../../db/loadRoute.ts";
 import type { RouteFile } from "../../db/openRouteFile.ts";
 import { writeChange } from "../../db/writeChange.ts";
+import { refusedLetter } from "./spentLetters.ts";
 
 /** Who edits and what time it is: the two things an edit needs from outside. */
 export type Stamp = { readonly author: string; readonly nowIso: () => string };
@@ -70,6 +71,8 @@ export function openSession(file: RouteFile, stamp: Stamp, lookOnly: Fault | nul
     gesture = gestureId ?? null;
     if (lookOnly) return refused(lookOnly);
     if (rows.length === 0) return ok({ label, rows, history: history(), gone: [], found: [] });
+    const spent = refusedLetter(file.db, rows);
+    if (spent) return spent;
     const change = { label, rows, ...signed() };
     const next = applyChange(route, change);
     if (!next.ok) return next;

@@ -116,6 +116,20 @@ test("an issue taken back is no revision; made again it is the one it was", asyn
   expect(await draw("revision-A")).toEqual(whenIssued);
 });
 
+test("the letter of a revision taken back is spent: the next one takes another, and only redo brings it again", async () => {
+  issue("A");
+  session.undo();
+  moveTerminal(5);
+  const other = { revisionId: "revision-other", letter: "a", checkedBy: "", reason: "Terminal moved", ...date };
+  expect(session.run("revision.issue", other)).toMatchObject({ ok: false, fault: { code: "taken-letter" } });
+  expect((await ask("revision.changes", { routeId })).nextLetter).toBe("B");
+  run("revision.issue", { ...other, letter: "B" });
+  session.undo();
+  session.redo();
+  expect([...session.route().revision.values()].map((one) => one.letter)).toEqual(["B"]);
+  expect((await ask("revision.changes", { routeId })).nextLetter).toBe("C");
+});
+
 test("on the command line a revision is issued, told, drawn, approved and made void; a letter nobody issued is refused", async () => {
   host.close();
   const desk: Desk = {

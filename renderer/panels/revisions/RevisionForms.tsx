@@ -1,5 +1,4 @@
 import type { Revision } from "../../../core/model/tables.ts";
-import { nextLetter } from "../../../core/sheets/revised/nextLetter.ts";
 import { runCommand } from "../../app/edits.ts";
 import { useSession } from "../../app/useSession.ts";
 import { SignedForm } from "./SignedForm.tsx";
@@ -7,14 +6,18 @@ import { revisionWords } from "./words.ts";
 
 type Done = { readonly onDone: () => void };
 
-/** Issues the route as it stands, under the next letter unless told otherwise. */
-export function IssueForm({ last, onDone }: Done & { readonly last: Revision | undefined }) {
+/** Issues the route as it stands, under the letter proposed unless told otherwise. */
+export function IssueForm({
+  last,
+  letter: proposed,
+  onDone,
+}: Done & { readonly last: Revision | undefined; readonly letter: string }) {
   const session = useSession();
   return (
     <SignedForm
       name={revisionWords.issueNext}
       fields={[
-        { key: "letter", label: revisionWords.letter, initial: nextLetter(last?.letter), isNeeded: true },
+        { key: "letter", label: revisionWords.letter, initial: proposed, isNeeded: true },
         { key: "dateIso", label: revisionWords.date, initial: today(), isNeeded: true },
         { key: "by", label: revisionWords.by, initial: last?.by ?? "", isNeeded: true },
         { key: "checkedBy", label: revisionWords.checkedBy, initial: "", isNeeded: false },

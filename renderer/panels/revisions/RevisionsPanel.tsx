@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import type { Reply } from "../../../core/contract/contract.ts";
 import type { Revision } from "../../../core/model/tables.ts";
+import { nextLetter } from "../../../core/sheets/revised/nextLetter.ts";
 import { previewSheets } from "../../app/jobs.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { showFault } from "../../app/session.ts";
@@ -26,7 +27,7 @@ export function RevisionsPanel({ open }: { readonly open: OpenRoute }) {
     <aside className="side revisions" aria-label={revisionWords.title}>
       <h2>{revisionWords.title}</h2>
       {asked?.kind === "issue" ? (
-        <IssueForm last={last} onDone={done} />
+        <IssueForm last={last} letter={changes?.nextLetter ?? nextLetter(last?.letter)} onDone={done} />
       ) : (
         <button
           type="button"
@@ -38,7 +39,7 @@ export function RevisionsPanel({ open }: { readonly open: OpenRoute }) {
           {revisionWords.issueNext}
         </button>
       )}
-      {changes && <ChangeList open={open} changes={changes} />}
+      {changes && last && <ChangeList open={open} changes={changes} />}
       <h3>{revisionWords.issued}</h3>
       {revisions.length === 0 && <p className="quiet">{revisionWords.none}</p>}
       <ol className="entries">
@@ -99,15 +100,14 @@ function Doings(props: {
   );
 }
 
-/** What has changed since the last revision; read anew after every edit. Null before the first is issued. */
+/** What has changed since the last revision, and the letter of the next; read anew after every edit. */
 function useChanges({ routeId, route }: OpenRoute): Reply<"revision.changes"> | null {
   const session = useSession();
   const [changes, setChanges] = useState<Reply<"revision.changes"> | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: every edit brings a new route, and with it new changes
   useEffect(() => {
     let isWanted = true;
     const read = async (): Promise<void> => {
-      // every edit brings a new route, and with it new changes
-      if (route.revision.size === 0) return setChanges(null);
       const reply = await session.host.call("revision.changes", { routeId });
       if (!isWanted) return;
       if (reply.ok) setChanges(reply.value);
