@@ -1,5 +1,6 @@
 import type { closeoutMethods } from "../../core/contract/closeoutMethods.ts";
 import type { EditReply } from "../../core/contract/contract.ts";
+import { frozenFault } from "../../core/closeout/signatures.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { keepFile, keptFile } from "../../db/keptFiles.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
@@ -23,8 +24,9 @@ type Parts = {
 export function closeoutHandlers({ withRoute, told, runJob }: Parts): Pick<Handlers, keyof typeof closeoutMethods> {
   return {
     "kept.keep": ({ routeId, bytesBase64 }) =>
-      withRoute(routeId, ({ file, lookOnly }) => {
-        if (lookOnly) return refused(lookOnly);
+      withRoute(routeId, ({ file, lookOnly, route }) => {
+        const shut = lookOnly ?? frozenFault(route());
+        if (shut) return refused(shut);
         return onDisk(file.path, () => ok({ hash: keepFile(file.db, Buffer.from(bytesBase64, "base64")) }));
       }),
     "kept.read": ({ routeId, hash }) =>
