@@ -20,7 +20,7 @@ type GatedFinding = {
 };
 
 /** One thing that keeps a gate shut. */
-export type Missing =
+type Missing =
   | { readonly kind: "finding"; readonly finding: GatedFinding }
   | { readonly kind: "thing"; readonly subject: Subject }
   | { readonly kind: "reading"; readonly asked: AskedReading }

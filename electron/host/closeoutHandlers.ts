@@ -1,6 +1,5 @@
 import type { closeoutMethods } from "../../core/contract/closeoutMethods.ts";
 import type { EditReply } from "../../core/contract/contract.ts";
-import { frozenFault } from "../../core/closeout/signatures.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { keepFile, keptFile } from "../../db/keptFiles.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
@@ -24,9 +23,9 @@ type Parts = {
 export function closeoutHandlers({ withRoute, told, runJob }: Parts): Pick<Handlers, keyof typeof closeoutMethods> {
   return {
     "kept.keep": ({ routeId, bytesBase64 }) =>
-      withRoute(routeId, ({ file, lookOnly, route }) => {
-        const shut = lookOnly ?? frozenFault(route());
-        if (shut) return refused(shut);
+      withRoute(routeId, ({ file, shut }) => {
+        const fault = shut();
+        if (fault) return refused(fault);
         return onDisk(file.path, () => ok({ hash: keepFile(file.db, Buffer.from(bytesBase64, "base64")) }));
       }),
     "kept.read": ({ routeId, hash }) =>

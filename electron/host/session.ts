@@ -1,5 +1,5 @@
 import { basename } from "node:path";
-import { signatureFault } from "../../core/closeout/signatures.ts";
+import { frozenFault, signatureFault } from "../../core/closeout/signatures.ts";
 import type { EditReply, HistoryState } from "../../core/contract/contract.ts";
 import { applyChange, type Change, invert } from "../../core/edits/change.ts";
 import { findCommand } from "../../core/edits/register.ts";
@@ -27,6 +27,8 @@ export type Session = {
   readonly stamp: Stamp;
   /** Why the route may be looked at only; null where it may be edited. */
   readonly lookOnly: Fault | null;
+  /** Why nothing may be put into the file now: it may be looked at only, or is frozen by a signature; null where it may. */
+  readonly shut: () => Fault | null;
   readonly route: () => Route;
   readonly plant: Plant;
   readonly findings: () => readonly Finding[];
@@ -103,6 +105,7 @@ export function openSession(file: RouteFile, stamp: Stamp, lookOnly: Fault | nul
     file,
     stamp,
     lookOnly,
+    shut: () => lookOnly ?? frozenFault(route),
     fileName: basename(file.path),
     route: () => route,
     plant,

@@ -10,9 +10,9 @@ import type { Route } from "../../core/model/route.ts";
 import { type TableName, tableNames } from "../../core/model/tables.ts";
 import { bareTown, strungTown } from "../fixtures/layout/townRoute.ts";
 import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
+import { closedOut, signedFor } from "../fixtures/route/closedOut.ts";
 import { terminal1 } from "../fixtures/route/faultyReadings.ts";
 import { photoOf, punchOf, readingRow } from "../fixtures/route/readingRow.ts";
-import { closedOut, signedFor } from "../fixtures/route/closedOut.ts";
 import { revisionOf } from "../fixtures/route/revisionRow.ts";
 import { endAt, spareM, withTrace } from "../fixtures/route/tracedRoute.ts";
 

@@ -3,7 +3,6 @@ import { expect, test } from "vitest";
 import { digestOf, plainText } from "../../../core/closeout/digest.ts";
 import { gatesBefore, type Stage } from "../../../core/closeout/gates.ts";
 import { frozenFault, signatureFault } from "../../../core/closeout/signatures.ts";
-import { subjectOf } from "../../../core/closeout/subject.ts";
 import { applyChange, invert } from "../../../core/edits/change.ts";
 import { findCommand } from "../../../core/edits/register.ts";
 import type { Route } from "../../../core/model/route.ts";
@@ -12,6 +11,8 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { openChecker } from "../../../core/rules/checker.ts";
 import { smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 import { closedOut, signedFor } from "../../fixtures/route/closedOut.ts";
+import { punchOf } from "../../fixtures/route/readingRow.ts";
+import { spareTrace } from "../../fixtures/route/tracedRoute.ts";
 
 const done = closedOut(smallRoute());
 const signing = { signOffId: "sign-9", stage: "built", by: "Ann", role: "", note: "", atIso: "2030-06-01T08:00:00Z" };
@@ -43,21 +44,12 @@ test("an error without a waiver, a reading taken away, a trace of no fiber, an o
   expect(shutGates(without(done, "reading", offset.id), "built")).toEqual({ readings: 1 });
   expect(shutGates(without(done, "reading", power.id), "built")).toEqual({});
   expect(shutGates(without(done, "reading", power.id), "tested")).toEqual({ light: 1 });
-  const by = { by: "Crew 1", atIso: "2030-05-01T08:00:00Z" };
-  const taken = {
-    fileName: "a.sor",
-    keptHash: "0",
-    cableId: null,
-    fiber: null,
-    fromEnd: "feed",
-    wavelengthNm: 1550,
-  } as const;
-  expect(shutGates(withRows(done, "trace", [{ id: "trace-1", ...taken, ...by }]), "tested")).toEqual({ traces: 1 });
-  const pole = subjectOf("pole", "pole-1");
-  const open = { ruleId: "", subjects: "", assignedTo: "", dueIso: "", doneBy: "", doneIso: "", doneNote: "", ...by };
-  const punched = withRows(done, "punch", [{ id: "punch-1", number: 1, ...pole, what: "Tag missing", ...open }]);
+  const stray = { ...spareTrace, cableId: null, fiber: null };
+  expect(shutGates(withRows(done, "trace", [stray]), "tested")).toEqual({ traces: 1 });
+  const punched = withRows(done, "punch", [punchOf("punch-1", 1)]);
   expect(shutGates(punched, "tested")).toEqual({});
   expect(shutGates(punched, "accepted")).toEqual({ punch: 1 });
+  const by = { by: "Crew 2", atIso: "2030-05-01T08:00:00Z" };
   const packet = { id: "packet-1", number: 1, crew: "Crew 2", terminalIds: "", ...by };
   const rival = { ...offset, id: `${offset.id} rival`, readingId: offset.id, packetId: "packet-1" };
   expect(shutGates(withRows(done, "packet", [packet], "rivalReading", [rival]), "accepted")).toEqual({ rivals: 1 });
