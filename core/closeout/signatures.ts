@@ -52,3 +52,8 @@ function reopens(before: RowChange["before"], after: RowChange["after"]): boolea
   const isSame = JSON.stringify({ ...before, reopenedBy, reopenedIso, reopenReason }) === JSON.stringify(after);
   return before.reopenedBy === "" && reopenedBy !== "" && isSame;
 }
+
+/** Whether a fault tells that a file was changed by other means than this program. */
+export function isTampered(fault: Fault | null): boolean {
+  return fault?.code === "journal-broken" || fault?.code === "rows-changed";
+}

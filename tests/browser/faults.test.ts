@@ -51,6 +51,7 @@ const leadsTo: readonly (readonly [name: RegExp, seen: (page: Page) => Promise<u
   [/^Choose another file$/, (page) => page.getByRole("region", { name: "Open or start a route" }).waitFor()],
   [/^(Show copies and backups|Save a copy elsewhere)$/, (page) => page.locator("aside.copies").waitFor()],
   [/^Open the standards$/, (page) => page.getByRole("region", { name: "Standards and catalogues" }).waitFor()],
+  [/^Open the sign-off$/, (page) => page.getByRole("complementary", { name: "Sign-off" }).waitFor()],
   [/^Bring in lists$/, (page) => page.getByLabel("What the file lists").waitFor()],
   [/^Show /, (page) => expect.poll(async () => (await selection(page)).length).toBe(1)],
 ];
@@ -92,6 +93,7 @@ test("every fault names what it is about in plain words, and offers what to do a
     "Bring in lists",
     "Choose another file",
     "Load the window again",
+    "Open the sign-off",
     "Open the standards",
     "Read the route again",
     "Save a copy elsewhere",
