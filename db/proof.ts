@@ -4,11 +4,6 @@ import { brokenChain, lookMend } from "./brokenChain.ts";
 import type { ReadDb } from "./driver.ts";
 import { brokenSignature, takeBack } from "./signedRows.ts";
 
-/** Whether a fault tells that a file was changed by other means. */
-export function isTampered(fault: Fault | null): boolean {
-  return fault?.code === "journal-broken" || fault?.code === "rows-changed";
-}
-
 /** The first thing in a file that was not written by this program, as far as its journal and signatures tell; null where all fits. */
 export function brokenProof(db: ReadDb): Fault | null {
   return brokenChain(db) ?? brokenSignature(db, takeBack(db));

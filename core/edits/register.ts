@@ -51,6 +51,8 @@ import { rowSet } from "./commands/rowSet.ts";
 import { rowsRemove } from "./commands/rowsRemove.ts";
 import { rowsSet } from "./commands/rowsSet.ts";
 import { settingsSet } from "./commands/settingsSet.ts";
+import { signOffReopen } from "./commands/signOffReopen.ts";
+import { signOffSign } from "./commands/signOffSign.ts";
 import { slackAdd } from "./commands/slackAdd.ts";
 import { slackMove } from "./commands/slackMove.ts";
 import { slackRemove } from "./commands/slackRemove.ts";
@@ -135,6 +137,8 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(rowSet),
   sealed(rowsSet),
   sealed(settingsSet),
+  sealed(signOffReopen),
+  sealed(signOffSign),
   sealed(slackAdd),
   sealed(slackMove),
   sealed(slackRemove),

@@ -1,7 +1,7 @@
+import { isTampered } from "../../core/closeout/signatures.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { type Backup, backUp, listBackups } from "../../db/backup.ts";
 import { history } from "../../db/history.ts";
-import { isTampered } from "../../db/proof.ts";
 import { restoreBackup } from "../../db/restoreBackup.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
 import type { FileHandlers, FilePlaces, OpenRoutes } from "./fileHandlers.ts";

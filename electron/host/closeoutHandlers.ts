@@ -23,8 +23,9 @@ type Parts = {
 export function closeoutHandlers({ withRoute, told, runJob }: Parts): Pick<Handlers, keyof typeof closeoutMethods> {
   return {
     "kept.keep": ({ routeId, bytesBase64 }) =>
-      withRoute(routeId, ({ file, lookOnly }) => {
-        if (lookOnly) return refused(lookOnly);
+      withRoute(routeId, ({ file, shut }) => {
+        const fault = shut();
+        if (fault) return refused(fault);
         return onDisk(file.path, () => ok({ hash: keepFile(file.db, Buffer.from(bytesBase64, "base64")) }));
       }),
     "kept.read": ({ routeId, hash }) =>

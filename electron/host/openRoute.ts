@@ -1,3 +1,4 @@
+import { isTampered } from "../../core/closeout/signatures.ts";
 import { applyChange } from "../../core/edits/change.ts";
 import { findCommand } from "../../core/edits/register.ts";
 import { fail, type Result, refused } from "../../core/model/result.ts";
@@ -6,7 +7,6 @@ import type { Settings } from "../../core/model/tables.ts";
 import { createRouteFile } from "../../db/createRouteFile.ts";
 import { lookInto } from "../../db/lookInto.ts";
 import { openRouteFile } from "../../db/openRouteFile.ts";
-import { isTampered } from "../../db/proof.ts";
 import { newRoute } from "./newRoute.ts";
 import { openSession, type Session, type Stamp } from "./session.ts";
 

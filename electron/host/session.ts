@@ -1,6 +1,7 @@
 import { basename } from "node:path";
+import { frozenFault, signatureFault } from "../../core/closeout/signatures.ts";
 import type { EditReply, HistoryState } from "../../core/contract/contract.ts";
-import { applyChange, type Change } from "../../core/edits/change.ts";
+import { applyChange, type Change, invert } from "../../core/edits/change.ts";
 import { findCommand } from "../../core/edits/register.ts";
 import { type Fault, fail, ok, type Result, refused } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
@@ -10,6 +11,7 @@ import { openChecker } from "../../core/rules/checker.ts";
 import type { Finding } from "../../core/rules/finding.ts";
 import { carryOn } from "../../db/carryOn.ts";
 import { redo, redoable, undo, undoable } from "../../db/history.ts";
+import { type JournalEntry, journalledChange } from "../../db/journal.ts";
 import { loadRoute } from "../../db/loadRoute.ts";
 import type { RouteFile } from "../../db/openRouteFile.ts";
 import { writeChange } from "../../db/writeChange.ts";
@@ -26,6 +28,8 @@ export type Session = {
   readonly stamp: Stamp;
   /** Why the route may be looked at only; null where it may be edited. */
   readonly lookOnly: Fault | null;
+  /** Why nothing may be put into the file now: it may be looked at only, or is frozen by a signature; null where it may. */
+  readonly shut: () => Fault | null;
   readonly route: () => Route;
   readonly plant: Plant;
   readonly findings: () => readonly Finding[];
@@ -70,6 +74,8 @@ export function openSession(file: RouteFile, stamp: Stamp, lookOnly: Fault | nul
     const isCarriedOn = gestureId !== undefined && gestureId === gesture;
     gesture = gestureId ?? null;
     if (lookOnly) return refused(lookOnly);
+    const unsignable = signatureFault(route, rows);
+    if (unsignable) return refused(unsignable);
     if (rows.length === 0) return ok({ label, rows, history: history(), gone: [], found: [] });
     const spent = refusedLetter(file.db, rows);
     if (spent) return spent;
@@ -78,6 +84,15 @@ export function openSession(file: RouteFile, stamp: Stamp, lookOnly: Fault | nul
     if (!next.ok) return next;
     const written = isCarriedOn ? carryOn(file.db, change) : writeChange(file.db, change, { kind: "edit" });
     return written.ok ? adopt(next.value, change) : written;
+  };
+
+  /** Why the next edit may not be taken back, or made again. */
+  const held = (next: JournalEntry | undefined, isUndo: boolean): Result<never> | null => {
+    if (lookOnly) return refused(lookOnly);
+    const edit = next && journalledChange(file.db, next.seq);
+    const rows = edit?.ok ? (isUndo ? invert(edit.value) : edit.value).rows : [];
+    const unsignable = signatureFault(route, rows);
+    return unsignable && refused(unsignable);
   };
 
   const step = (done: Result<Change>): Result<EditReply> => {
@@ -93,6 +108,7 @@ export function openSession(file: RouteFile, stamp: Stamp, lookOnly: Fault | nul
     file,
     stamp,
     lookOnly,
+    shut: () => lookOnly ?? frozenFault(route),
     fileName: basename(file.path),
     route: () => route,
     plant,
@@ -105,8 +121,8 @@ export function openSession(file: RouteFile, stamp: Stamp, lookOnly: Fault | nul
       const asked = command.ask(route, input);
       return asked.ok ? take(asked.value.label, asked.value.rows, gestureId) : asked;
     },
-    undo: () => (lookOnly ? refused(lookOnly) : step(undo(file.db, signed()))),
-    redo: () => (lookOnly ? refused(lookOnly) : step(redo(file.db, signed()))),
+    undo: () => held(undoable(file.db, 1)[0], true) ?? step(undo(file.db, signed())),
+    redo: () => held(redoable(file.db, 1)[0], false) ?? step(redo(file.db, signed())),
     close: file.close,
   });
 }

@@ -22,7 +22,8 @@ export type TakenPacket = { readonly told: Reply<"packet.take">; readonly edit: 
  * Faults: bad-packet, newer-packet, no-such-packet, and those of the disk. Nothing is changed then.
  */
 export function takePacket(session: Session, fileName: string, text: string): Result<TakenPacket> {
-  if (session.lookOnly) return refused(session.lookOnly);
+  const shut = session.shut();
+  if (shut) return refused(shut);
   const read = readPacketFile(text, fileName);
   if (!read.ok) return read;
   const { photos, ...file } = read.value;

@@ -23,7 +23,8 @@ export type FolderTaken = {
  * @returns a fault where the folder cannot be read, holds no such file, or the edit is refused
  */
 export function takeTraceFolder(session: Session, folder: string, told: ToldOfAll): Result<FolderTaken> {
-  if (session.lookOnly) return refused(session.lookOnly);
+  const shut = session.shut();
+  if (shut) return refused(shut);
   return onDisk(folder, () => {
     const names = readdirSync(folder).filter((name) => /\.sor$/i.test(name));
     if (names.length === 0)

@@ -13,6 +13,7 @@ import { pinActions } from "./actions/pinActions.ts";
 import { profileActions } from "./actions/profileActions.ts";
 import { revisionActions } from "./actions/revisionActions.ts";
 import { settingsActions } from "./actions/settingsActions.ts";
+import { signOffActions } from "./actions/signOffActions.ts";
 import { straightActions } from "./actions/straightActions.ts";
 import { tableActions } from "./actions/tableActions.ts";
 import { viewActions } from "./actions/viewActions.ts";
@@ -29,6 +30,7 @@ export const actions: readonly Action[] = [
   ...editActions,
   ...historyActions,
   ...revisionActions,
+  ...signOffActions,
   ...workActions,
   ...layoutActions,
   ...viewActions,

@@ -1,3 +1,4 @@
+import { frozenFault } from "../../core/closeout/signatures.ts";
 import type { Request } from "../../core/contract/contract.ts";
 import type { Result } from "../../core/model/result.ts";
 import { readRoute, type Session, showFault, tell } from "./session.ts";
@@ -95,7 +96,9 @@ export async function lookAgain(session: Session): Promise<void> {
 export function lookOnlyReason(session: Session): string | null {
   const { isHostAway, fileState } = session.view.getState();
   if (isHostAway) return words.hostAway.what;
-  return fileState?.lookOnly ? words.lookOnly : null;
+  if (fileState?.lookOnly) return words.lookOnly;
+  const open = session.store.get();
+  return open && frozenFault(open.route) ? words.frozen : null;
 }
 
 /** Reads when the route shown was last edited and whether it may be. */

@@ -72,6 +72,7 @@ export type ViewState = FileView & {
   readonly areWaivedShown: boolean;
   readonly isHistoryOpen: boolean;
   readonly isRevisionsOpen: boolean;
+  readonly isSignOffOpen: boolean;
   readonly isLayoutOpen: boolean;
   readonly isWhatIfOpen: boolean;
   /** A trial layout beside the present one on the diagram; null while none is shown. */
@@ -142,6 +143,7 @@ export function openViewStore(): ViewStore {
     areWaivedShown: true,
     isHistoryOpen: false,
     isRevisionsOpen: false,
+    isSignOffOpen: false,
     isLayoutOpen: false,
     isWhatIfOpen: false,
     trial: null,

@@ -5,6 +5,7 @@ export const words = {
   yoursNow: "The route is yours to edit now.",
   shownAsNow: "Shown as it is now.",
   lookOnly: "This route may be looked at only.",
+  frozen: "This route is accepted and frozen; open it again in the sign-off to change it.",
   answersAgain: "The program answers again; this is what the file holds.",
   hostAway: {
     what: "The program behind this window does not answer.",

@@ -16,6 +16,7 @@ const panels = [
   [".history", "history"],
   [".layout", "layout"],
   [".revisions", "revisions"],
+  [".sign-off", "signOff"],
   [".side", "chosen"],
   ["[data-diagram]", "diagram"],
 ] as const;

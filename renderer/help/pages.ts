@@ -181,6 +181,18 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "signOff",
+    title: "Sign-off",
+    about: "What must be so before the route is signed for, and what a signature proves",
+    says: [
+      "The route is signed for as built, tested and accepted. Each stage has gates: errors among the findings mended or waived, everything built, readings taken, light tested, the punch list empty. What is missing is listed, and a press goes there.",
+      "A signature holds a digest of every row as it was signed. It stays on record; undo does not reach past it.",
+      "Once accepted, the route is frozen: nothing is edited until somebody opens it again with a name and a reason. What was signed for is then issued under the next letter, so that sheets and lists tell what changed since.",
+      "Every entry of the journal carries the hash of all before it. The chain, and the rows behind every signature, are verified whenever the file is opened. A file that does not fit opens to be looked at only, with the first thing that was changed; nothing of it is lost, and a backup may be put back.",
+      "This proves that nobody changed the file by other means and left it so. There is no secret key in it: whoever works out every hash anew can forge a file. Print the digest on the paper that is signed; then the paper proves the file.",
+    ],
+  },
+  {
     id: "settings",
     title: "Standards and catalogues",
     about: "The company's own limits and the things it buys",

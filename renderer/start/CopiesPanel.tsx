@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useState } from "react";
+import { isTampered } from "../../core/closeout/signatures.ts";
 import type { Reply } from "../../core/contract/contract.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { showFault, tell } from "../app/session.ts";
@@ -66,7 +67,7 @@ export function CopiesPanel({ open }: { readonly open: OpenRoute }) {
               className="fix"
               title={words.restoreWhy}
               aria-label={`${words.restore} ${timeWords(one.atIso)}`}
-              disabled={state?.lookOnly != null}
+              disabled={state?.lookOnly != null && !isTampered(state.lookOnly)}
               onClick={() => void restore(one)}
             >
               {words.restore}

@@ -1,6 +1,9 @@
 import { X } from "lucide-react";
+import { frozenFault } from "../../core/closeout/signatures.ts";
 import { closeRoute, lookAgain, showRoute } from "../app/files.ts";
 import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
+import { signOffShown } from "../panels/faults/mendOf.ts";
+import { words as faultWords } from "../panels/faults/words.ts";
 import { Tip } from "../panels/Tip.tsx";
 import { savedWords, withLocalTimes, words } from "./words.ts";
 
@@ -47,18 +50,29 @@ export function SavedState() {
   return <span className="saved">{savedWords(state.editedAtIso)}</span>;
 }
 
-/** Why nothing can be changed now: somebody else has the file, or the host is away. */
+/** Why nothing can be changed now: somebody else has the file, a signature froze the route, or the host is away. */
 export function StandingBanner() {
   const session = useSession();
   const lookOnly = useView((state) => state.fileState?.lookOnly ?? null);
   const isAway = useView((state) => state.isHostAway);
+  const open = useOpenRoute();
+  const frozen = open && frozenFault(open.route)?.what;
+  const isFrozen = !isAway && !lookOnly && frozen != null;
   return (
     <section
       aria-live="polite"
       aria-label={words.stateOfRoute}
-      className={lookOnly || isAway ? "standing" : "only-heard"}
+      className={lookOnly || isAway || isFrozen ? "standing" : "only-heard"}
     >
       {isAway && <p>{words.away}</p>}
+      {isFrozen && (
+        <>
+          <p>{frozen}</p>
+          <button type="button" className="fix" onClick={() => session.view.setState(signOffShown)}>
+            {faultWords.signOff}
+          </button>
+        </>
+      )}
       {!isAway && lookOnly && (
         <>
           <p>

@@ -262,6 +262,20 @@ export const faultTable: Readonly<Record<string, Tries>> = {
     issued(session, "D4");
     yield session.run("row.remove", { table: "revision", id: "revision-D4" });
   },
+  *"gates-shut"(session) {
+    yield session.run("signOff.sign", {
+      signOffId: "sign-1",
+      stage: "built",
+      by: "Ann",
+      role: "",
+      note: "",
+      atIso: at,
+    });
+  },
+  *"not-signed"(session) {
+    const why = { by: "Ann", reason: "A pole was moved", atIso: at };
+    yield session.run("signOff.reopen", { revisionId: "revision-D5", letter: "D5", ...why });
+  },
   *"no-such-revision"(session) {
     const { host, routeId } = hostOf(session);
     yield host.call("revision.changes", { routeId, revisionId: "gone" });

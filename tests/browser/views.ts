@@ -71,6 +71,13 @@ export const views: readonly View[] = [
     },
   ],
   [
+    "the sign-off with its gates",
+    async ({ page }) => {
+      await page.keyboard.press("Control+Shift+g");
+      await page.getByRole("complementary", { name: "Sign-off" }).locator(".gate").first().waitFor();
+    },
+  ],
+  [
     "the revisions with one asked for",
     async ({ page, session }) => {
       const why = { letter: "A", dateIso: "2026-03-02", by: "Ann", checkedBy: "", reason: "For review" };

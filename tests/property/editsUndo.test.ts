@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { stages } from "../../core/closeout/gates.ts";
 import { applyChange, invert } from "../../core/edits/change.ts";
 import { commandRegister } from "../../core/edits/register.ts";
 import { catalogueNames } from "../../core/model/catalogueNames.ts";
@@ -9,6 +10,7 @@ import type { Route } from "../../core/model/route.ts";
 import { type TableName, tableNames } from "../../core/model/tables.ts";
 import { bareTown, strungTown } from "../fixtures/layout/townRoute.ts";
 import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
+import { closedOut, signedFor } from "../fixtures/route/closedOut.ts";
 import { terminal1 } from "../fixtures/route/faultyReadings.ts";
 import { photoOf, punchOf, readingRow } from "../fixtures/route/readingRow.ts";
 import { revisionOf } from "../fixtures/route/revisionRow.ts";
@@ -38,6 +40,7 @@ const routes = [
   bareTown({ poleCount: 4, laterals: [{ atPole: 2, poleCount: 2 }] }),
   drawnOn(strungTown({ poleCount: 4, laterals: [{ atPole: 2, poleCount: 2 }] })),
 ];
+const signedRoute = signedFor(closedOut(smallRoute()), "built");
 
 function drawnOn(route: Route): Route {
   const pole = route.pole.get("M-3");
@@ -442,6 +445,15 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     { requiredKeys: ["traceIds"] },
   ),
   "trace.remove": fc.record({ traceIds: fc.array(known("trace"), { minLength: 1, maxLength: 2 }) }),
+  "signOff.sign": fc.record({
+    signOffId: fc.constantFrom("sign-1", "sign-2"),
+    stage: fc.constantFrom(...stages),
+    by: tag,
+    role: word,
+    note: word,
+    atIso: tag,
+  }),
+  "signOff.reopen": fc.record({ revisionId: fresh, letter: tag, by: tag, reason: tag, atIso: tag }),
   "revision.approve": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag }),
   "revision.void": fc.record({ revisionId: known("revision"), by: tag, dateIso: tag, reason: tag }),
   "row.remove": fc
@@ -494,23 +506,27 @@ describe("undoing puts every row back, redoing brings the edit again, a refusal 
     const input = inputs[command.id];
     if (!input) throw new Error(`no inputs for ${command.id}`);
     fc.assert(
-      fc.property(fc.constantFrom(...routes), input, (route, given) => {
-        const before = textOf(route);
-        const asked = command.ask(route, given);
-        expect(textOf(route)).toBe(before);
-        if (!asked.ok) {
-          seen.refused += 1;
-          for (const words of Object.values(asked.fault)) expect(words).not.toBe("");
-          return;
-        }
-        seen.granted += 1;
-        const change = { ...asked.value, author: "Ann", atIso: "2030-01-01" };
-        const done = applied(route, change);
-        expect(strays(done)).toEqual([]);
-        const undone = applied(done, invert(change));
-        expect(sorted(undone)).toEqual(sorted(route));
-        expect(sorted(applied(undone, invert(invert(change))))).toEqual(sorted(done));
-      }),
+      fc.property(
+        fc.constantFrom(...(command.id.startsWith("signOff.") ? [signedRoute] : routes)),
+        input,
+        (route, given) => {
+          const before = textOf(route);
+          const asked = command.ask(route, given);
+          expect(textOf(route)).toBe(before);
+          if (!asked.ok) {
+            seen.refused += 1;
+            for (const words of Object.values(asked.fault)) expect(words).not.toBe("");
+            return;
+          }
+          seen.granted += 1;
+          const change = { ...asked.value, author: "Ann", atIso: "2030-01-01" };
+          const done = applied(route, change);
+          expect(strays(done)).toEqual([]);
+          const undone = applied(done, invert(change));
+          expect(sorted(undone)).toEqual(sorted(route));
+          expect(sorted(applied(undone, invert(invert(change))))).toEqual(sorted(done));
+        },
+      ),
       { numRuns: 120, seed: 7 },
     );
     expect(seen.granted, "no generated request was granted").toBeGreaterThan(0);

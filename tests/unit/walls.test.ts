@@ -15,7 +15,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
   "core/closeout": ["core/units", "core/model", "core/plant", "core/fiber", "core/traces", "zod", "@noble/hashes"],
   "core/traces": ["core/model"],
   "core/model": ["core/units", "zod"],
-  "core/edits": ["core/units", "core/model", "core/plant", "core/layout", "core/closeout", "zod"],
+  "core/edits": ["core/units", "core/model", "core/plant", "core/layout", "core/closeout", "core/rules", "zod"],
   "core/plant": ["core/units", "core/model", "core/geodesy", "core/strand", "core/fiber"],
   "core/layout": ["core/units", "core/model", "core/plant", "core/fiber", "core/placement", "core/assignment"],
   "core/jointpole": ["core/units", "core/model", "core/plant"],

@@ -13,6 +13,7 @@ export const revisionActions: readonly Action[] = [
       s.view.setState((state) => ({
         isRevisionsOpen: !state.isRevisionsOpen,
         isHistoryOpen: false,
+        isSignOffOpen: false,
         isLayoutOpen: false,
         isSettingsOpen: false,
         isSideOpen: state.isRevisionsOpen ? state.isSideOpen : true,

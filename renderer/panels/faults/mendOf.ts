@@ -66,6 +66,14 @@ const standards: MendHere = ({ store, view }) =>
     ? { name: words.standards, run: () => view.setState({ isSettingsOpen: true, sheets: null, isStartOpen: false }) }
     : null;
 
+const signOff: MendHere = ({ store, view }) =>
+  store.get() && !view.getState().isSignOffOpen
+    ? { name: words.signOff, run: () => view.setState(signOffShown) }
+    : null;
+
+/** The view with the sign-off at the side. */
+export const signOffShown = { isSignOffOpen: true, isSideOpen: true, sheets: null, isSettingsOpen: false } as const;
+
 const byCode: Readonly<Record<string, MendHere>> = {
   "host-away": askAgain,
   "strange-answer": reload,
@@ -95,6 +103,11 @@ const byCode: Readonly<Record<string, MendHere>> = {
   "disk-full": saveElsewhere,
   "disk-error": saveElsewhere,
   "read-only": saveElsewhere,
+  frozen: signOff,
+  signed: signOff,
+  "gates-shut": signOff,
+  "signed-already": signOff,
+  "not-signed": signOff,
   "no-units": bringIn,
   "no-model": standards,
   "no-cable-fits": standards,

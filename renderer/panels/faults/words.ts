@@ -13,6 +13,7 @@ export const words = {
   saveElsewhere: "Save a copy elsewhere",
   bringIn: "Bring in lists",
   standards: "Open the standards",
+  signOff: "Open the sign-off",
   showRow: (title: string): string => `Show ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
 } as const;
 
