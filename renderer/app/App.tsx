@@ -2,6 +2,7 @@ import { Tooltip } from "radix-ui";
 import { useEffect } from "react";
 import { BalanceSplit } from "../balance/BalanceSplit.tsx";
 import { Diagram } from "../canvas/Diagram.tsx";
+import { PacketsPanel } from "../closeout/packets/PacketsPanel.tsx";
 import { PinnedExplanations } from "../explain/PinnedExplanations.tsx";
 import { Worksheet } from "../explain/Worksheet.tsx";
 import { Finder } from "../finder/Finder.tsx";
@@ -82,6 +83,8 @@ function SideRoom({ open }: { readonly open: OpenRoute }) {
   const isHistoryOpen = useView((state) => state.isHistoryOpen);
   const isLayoutOpen = useView((state) => state.isLayoutOpen);
   const isRevisionsOpen = useView((state) => state.isRevisionsOpen);
+  const isPacketsOpen = useView((state) => state.isPacketsOpen);
+  if (isPacketsOpen) return <PacketsPanel key={open.routeId} open={open} />;
   if (isRevisionsOpen) return <RevisionsPanel key={open.routeId} open={open} />;
   if (isLayoutOpen) return <LayoutPanel open={open} />;
   return isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />;

@@ -19,7 +19,13 @@ export async function layOut(session: Session): Promise<void> {
   const reply = await follow(session, actionWords.layOut, ask, words.keepBest);
   if (!reply) return;
   await showEdit(session, reply.edit);
-  session.view.setState({ isLayoutOpen: true, isHistoryOpen: false, isRevisionsOpen: false, isSideOpen: true });
+  session.view.setState({
+    isLayoutOpen: true,
+    isHistoryOpen: false,
+    isRevisionsOpen: false,
+    isPacketsOpen: false,
+    isSideOpen: true,
+  });
   const { unserved, cost, costBound, ended } = reply;
   const gap = costBound === null ? words.gapUnknown : gapText(cost, costBound);
   tell(session, words.laidOut(unserved.length, gap, ended === "stopped"));

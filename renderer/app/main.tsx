@@ -15,6 +15,7 @@ import "./findings.css";
 import "../explain/explain.css";
 import "../panels/fields/fields.css";
 import "../panels/revisions/revisions.css";
+import "../closeout/packets/packets.css";
 import "./import.css";
 import "./sheets.css";
 import "./hands.css";

@@ -14,6 +14,7 @@ export const historyActions: readonly Action[] = [
         isHistoryOpen: !state.isHistoryOpen,
         isLayoutOpen: false,
         isRevisionsOpen: false,
+        isPacketsOpen: false,
         isSideOpen: state.isHistoryOpen ? state.isSideOpen : true,
       })),
     place: "history",

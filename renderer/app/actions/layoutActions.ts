@@ -15,6 +15,7 @@ export const layoutActions: readonly Action[] = [
         isLayoutOpen: !state.isLayoutOpen,
         isHistoryOpen: false,
         isRevisionsOpen: false,
+        isPacketsOpen: false,
         isSideOpen: state.isLayoutOpen ? state.isSideOpen : true,
       })),
     place: "work",
