@@ -3,6 +3,7 @@ import { useEffect } from "react";
 import { BalanceSplit } from "../balance/BalanceSplit.tsx";
 import { Diagram } from "../canvas/Diagram.tsx";
 import { SignOffPanel } from "../closeout/signoff/SignOffPanel.tsx";
+import { PacketsPanel } from "../closeout/packets/PacketsPanel.tsx";
 import { PinnedExplanations } from "../explain/PinnedExplanations.tsx";
 import { Worksheet } from "../explain/Worksheet.tsx";
 import { Finder } from "../finder/Finder.tsx";
@@ -85,6 +86,8 @@ function SideRoom({ open }: { readonly open: OpenRoute }) {
   const isRevisionsOpen = useView((state) => state.isRevisionsOpen);
   const isSignOffOpen = useView((state) => state.isSignOffOpen);
   if (isSignOffOpen) return <SignOffPanel key={open.routeId} open={open} />;
+  const isPacketsOpen = useView((state) => state.isPacketsOpen);
+  if (isPacketsOpen) return <PacketsPanel key={open.routeId} open={open} />;
   if (isRevisionsOpen) return <RevisionsPanel key={open.routeId} open={open} />;
   if (isLayoutOpen) return <LayoutPanel open={open} />;
   return isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />;

@@ -9,6 +9,7 @@ import { handActions } from "./actions/handActions.ts";
 import { helpActions } from "./actions/helpActions.ts";
 import { historyActions } from "./actions/historyActions.ts";
 import { layoutActions } from "./actions/layoutActions.ts";
+import { packetActions } from "./actions/packetActions.ts";
 import { pinActions } from "./actions/pinActions.ts";
 import { profileActions } from "./actions/profileActions.ts";
 import { revisionActions } from "./actions/revisionActions.ts";
@@ -31,6 +32,7 @@ export const actions: readonly Action[] = [
   ...historyActions,
   ...revisionActions,
   ...signOffActions,
+  ...packetActions,
   ...workActions,
   ...layoutActions,
   ...viewActions,

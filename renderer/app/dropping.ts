@@ -1,3 +1,4 @@
+import { isPacketFile, showPackets, takePackets } from "../closeout/packets/takePackets.ts";
 import { openAndShow } from "./files.ts";
 import { base64Of, type ImportKind } from "./importing.ts";
 import { type Session, showFault, tell } from "./session.ts";
@@ -11,10 +12,10 @@ export function listenForDrops(session: Session): () => void {
     if (event.dataTransfer?.types.includes("Files")) event.preventDefault();
   };
   const drop = (event: DragEvent): void => {
-    const file = event.dataTransfer?.files[0];
-    if (!file) return;
+    const files = [...(event.dataTransfer?.files ?? [])];
+    if (files.length === 0) return;
     event.preventDefault();
-    void takeDropped(session, file);
+    void takeDropped(session, files);
   };
   window.addEventListener("dragover", over);
   window.addEventListener("drop", drop);
@@ -36,7 +37,13 @@ export function kindOfName(fileName: string): ImportKind {
   return /address|unit|house|home|premise/i.test(fileName) ? "livingUnit" : "pole";
 }
 
-async function takeDropped(session: Session, file: File): Promise<void> {
+async function takeDropped(session: Session, files: readonly File[]): Promise<void> {
+  const [file] = files;
+  if (!file) return;
+  if (session.store.get() && (await isPacketFile(file))) {
+    showPackets(session);
+    return takePackets(session, files);
+  }
   if (/\.strand$/i.test(file.name)) return openDropped(session, file);
   const refusal = refusalOf(session, file.name);
   if (refusal) return showFault(session, refusal);

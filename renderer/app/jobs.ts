@@ -24,6 +24,7 @@ export async function layOut(session: Session): Promise<void> {
     isHistoryOpen: false,
     isRevisionsOpen: false,
     isSignOffOpen: false,
+    isPacketsOpen: false,
     isSideOpen: true,
   });
   const { unserved, cost, costBound, ended } = reply;

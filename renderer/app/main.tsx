@@ -16,6 +16,7 @@ import "../explain/explain.css";
 import "../panels/fields/fields.css";
 import "../panels/revisions/revisions.css";
 import "../closeout/signoff/signOff.css";
+import "../closeout/packets/packets.css";
 import "./import.css";
 import "./sheets.css";
 import "./hands.css";

@@ -9,6 +9,7 @@ import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
 import type { ShownLight } from "../balance/useReckonedLight.ts";
 import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
+import type { Brought } from "../closeout/packets/takePackets.ts";
 import type { ShownTrial } from "../layout/shownTrial.ts";
 import { type ProfileView, plainProfile } from "../profile/profileView.ts";
 import { plainTables, type TablesView } from "../tables/tableHand.ts";
@@ -73,6 +74,9 @@ export type ViewState = FileView & {
   readonly isHistoryOpen: boolean;
   readonly isRevisionsOpen: boolean;
   readonly isSignOffOpen: boolean;
+  readonly isPacketsOpen: boolean;
+  /** What came of the packets brought back since the window was opened, newest first. */
+  readonly packetsBrought: readonly Brought[];
   readonly isLayoutOpen: boolean;
   readonly isWhatIfOpen: boolean;
   /** A trial layout beside the present one on the diagram; null while none is shown. */
@@ -144,6 +148,8 @@ export function openViewStore(): ViewStore {
     isHistoryOpen: false,
     isRevisionsOpen: false,
     isSignOffOpen: false,
+    isPacketsOpen: false,
+    packetsBrought: [],
     isLayoutOpen: false,
     isWhatIfOpen: false,
     trial: null,

@@ -57,7 +57,8 @@ export function fieldView(state: PacketState, asked: AskedReading, onTyped: (ask
 }
 
 function toldOf({ sheet }: PacketState, { what, drawnText, before }: AskedReading): string {
-  const drawn = drawnText === "" ? [] : [what === "power" ? words.expectedIs(drawnText) : words.drawnIs(drawnText)];
+  const says = what === "power" ? words.expectedIs : what === "resistance" ? words.limitIs : words.drawnIs;
+  const drawn = drawnText === "" ? [] : [says(drawnText)];
   const standing = before ? [words.standing(readingText(what, before, sheet.unitSystem), before.by)] : [];
   return [...drawn, ...standing].join(" ");
 }

@@ -19,6 +19,12 @@ export function judge(asked: AskedReading, typed: string, system: UnitSystem): J
   const text = readingText(asked.what, content, system);
   const isOtherTag = asked.what === "houseTag" && asked.drawnText !== "" && text !== asked.drawnText;
   if (isOtherTag || isFar(content.value, asked.drawn, asked.tolerance))
-    return { kind: "far", content, says: words.far(text, asked.drawnText) };
+    return { kind: "far", content, says: words.far(text, butWhat(asked)) };
   return { kind: "good", content, says: writingOf(asked.what) === "words" ? "" : words.understood(text) };
+}
+
+/** What a reading is held against, in words; empty where that goes without saying. */
+function butWhat({ what, drawnText }: AskedReading): string {
+  if (drawnText === "") return "";
+  return what === "power" || what === "resistance" ? words.butExpected(drawnText) : words.butDrawn(drawnText);
 }

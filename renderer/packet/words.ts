@@ -16,7 +16,11 @@ export const words = {
   expectedIs: (text: string): string => `Expected ${text}.`,
   standing: (text: string, by: string): string => `Read before: ${text}, ${by}.`,
   understood: (text: string): string => `Read as ${text}.`,
-  far: (text: string, drawn: string): string => `Read as ${text}, but drawn ${drawn}. Is that what you measured?`,
+  limitIs: (text: string): string => `Limit: ${text}.`,
+  far: (text: string, butWhat: string): string =>
+    `Read as ${text}${butWhat === "" ? "" : `, but ${butWhat}`}. Is that what you measured?`,
+  butDrawn: (drawn: string): string => `drawn ${drawn}`,
+  butExpected: (drawn: string): string => `expected ${drawn}`,
   yes: "Yes",
   no: "No",
   photos: "Photos",

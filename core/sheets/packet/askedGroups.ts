@@ -95,7 +95,8 @@ function rangeOf(drawn: Needed["drawn"]): AskedReading["drawn"] {
 
 function drawnText(what: ReadingKind, drawn: Needed["drawn"], { unitSystem }: Settings): string {
   const text = (value: number) => readingText(what, { value, text: "" }, unitSystem);
-  if (drawn === null) return "";
+  // that a bond conducts goes without saying
+  if (drawn === null || what === "continuity") return "";
   if (drawn.kind === "text") return drawn.text;
   if (drawn.kind === "figure") return text(drawn.value);
   return drawn.kind === "most"

@@ -15,6 +15,7 @@ export const historyActions: readonly Action[] = [
         isLayoutOpen: false,
         isRevisionsOpen: false,
         isSignOffOpen: false,
+        isPacketsOpen: false,
         isSideOpen: state.isHistoryOpen ? state.isSideOpen : true,
       })),
     place: "history",

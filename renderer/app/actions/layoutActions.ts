@@ -16,6 +16,7 @@ export const layoutActions: readonly Action[] = [
         isHistoryOpen: false,
         isRevisionsOpen: false,
         isSignOffOpen: false,
+        isPacketsOpen: false,
         isSideOpen: state.isLayoutOpen ? state.isSideOpen : true,
       })),
     place: "work",

@@ -12,6 +12,7 @@ export const revisionActions: readonly Action[] = [
     run: (s) =>
       s.view.setState((state) => ({
         isRevisionsOpen: !state.isRevisionsOpen,
+        isPacketsOpen: false,
         isHistoryOpen: false,
         isSignOffOpen: false,
         isLayoutOpen: false,

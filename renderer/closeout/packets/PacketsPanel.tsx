@@ -1,0 +1,138 @@
+import { useRef, useState } from "react";
+import type { OpenRoute } from "../../app/routeStore.ts";
+import { useLookOnly } from "../../app/useLookOnly.ts";
+import { useSession, useView } from "../../app/useSession.ts";
+import { GiveForm } from "./GiveForm.tsx";
+import { writePacket } from "./givePacket.ts";
+import { RivalCard } from "./RivalCard.tsx";
+import { type Brought, takePackets } from "./takePackets.ts";
+import { packetWords } from "./words.ts";
+
+/** Packets given to crews and brought back, and the readings that disagree, each to be decided. */
+export function PacketsPanel({ open }: { readonly open: OpenRoute }) {
+  const session = useSession();
+  const [isGiving, setIsGiving] = useState(false);
+  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const allBrought = useView((state) => state.packetsBrought);
+  const brought = allBrought.filter((one) => one.routeId === open.routeId);
+  const lookOnly = useLookOnly();
+  const { route } = open;
+  const isBare = route.terminal.size === 0;
+  const packets = [...route.packet.values()].sort((a, b) => b.number - a.number);
+  const rivals = [...route.rivalReading.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const why = lookOnly ?? (isBare ? packetWords.noTerminal : null);
+  return (
+    <aside className="side revisions packets" aria-label={packetWords.title}>
+      <h2>{packetWords.title}</h2>
+      {isGiving ? (
+        <GiveForm open={open} onDone={() => setIsGiving(false)} />
+      ) : (
+        <div className="revision-doings">
+          <button
+            type="button"
+            className="fix"
+            disabled={isBusy || why !== null}
+            title={why ?? undefined}
+            onClick={() => setIsGiving(true)}
+          >
+            {packetWords.give}
+          </button>
+          <TakeButton isOff={isBusy || lookOnly !== null} lookOnly={lookOnly} />
+        </div>
+      )}
+      {brought.length > 0 && (
+        <ol className="entries" aria-live="polite">
+          {brought.map((one) => (
+            <BroughtEntry key={one.id} brought={one} />
+          ))}
+        </ol>
+      )}
+      {rivals.length > 0 && (
+        <>
+          <h3>{packetWords.disagree(rivals.length)}</h3>
+          <ul className="rivals">
+            {rivals.map((one) => (
+              <RivalCard key={one.id} open={open} rival={one} />
+            ))}
+          </ul>
+        </>
+      )}
+      <h3>{packetWords.given}</h3>
+      {packets.length === 0 && <p className="quiet">{packetWords.none}</p>}
+      <ol className="entries">
+        {packets.map(({ id, number, crew, terminalIds, by, atIso }) => (
+          <li key={id} className="entry">
+            <b>{packetWords.head(number, crew, terminalIds.split(" ").length)}</b>
+            <span className="quiet">{`${by}, ${atIso.slice(0, 10)}`}</span>
+            <div className="revision-doings">
+              <button
+                type="button"
+                className="fix"
+                aria-label={packetWords.againOf(number)}
+                disabled={isBusy}
+                onClick={() => void writePacket(session, id, [])}
+              >
+                {packetWords.again}
+              </button>
+            </div>
+          </li>
+        ))}
+      </ol>
+    </aside>
+  );
+}
+
+function TakeButton({ isOff, lookOnly }: { readonly isOff: boolean; readonly lookOnly: string | null }) {
+  const session = useSession();
+  const file = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button
+        type="button"
+        className="fix"
+        disabled={isOff}
+        title={lookOnly ?? packetWords.bringWhy}
+        onClick={() => file.current?.click()}
+      >
+        {packetWords.bring}
+      </button>
+      <input
+        ref={file}
+        type="file"
+        hidden
+        multiple
+        accept=".json"
+        aria-label={packetWords.bring}
+        onChange={(event) => {
+          const files = [...(event.target.files ?? [])];
+          event.target.value = "";
+          void takePackets(session, files);
+        }}
+      />
+    </>
+  );
+}
+
+function BroughtEntry({ brought }: { readonly brought: Brought }) {
+  const { number, crew, takenCount, photoCount, alreadyCount, rivalCount, refused, fileName } = brought;
+  return (
+    <li className="entry">
+      <b>{packetWords.taken(number, crew)}</b>
+      <span>{packetWords.counts(takenCount, photoCount, alreadyCount, rivalCount)}</span>
+      <span className="quiet">{fileName}</span>
+      {refused.length > 0 && (
+        <>
+          <strong>{packetWords.refused(refused.length)}</strong>
+          <ul className="packet-refused">
+            {refused.map((one, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the list never changes
+              <li key={index}>
+                {one.what} <span className="quiet">{one.why}</span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </li>
+  );
+}
