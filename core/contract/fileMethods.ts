@@ -69,8 +69,11 @@ export const fileMethods = {
       routeName: z.string().min(1),
       place: z.string(),
       unitSystem: z.enum(["us", "metric"]),
-      clearanceSetId: z.string(),
-      loadingDistrictId: z.string(),
+      /** Left out, those of the template, or of the program. */
+      clearanceSetId: z.string().optional(),
+      loadingDistrictId: z.string().optional(),
+      /** Standards, catalogues and logo it starts with. */
+      template: z.strictObject({ fileName: z.string(), text: z.string() }).optional(),
     }),
     reply: opened,
   },

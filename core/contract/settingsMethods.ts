@@ -46,6 +46,16 @@ export const settingsMethods = {
     request: z.strictObject({ routeId, fileName: z.string(), text: z.string() }),
     reply: z.strictObject({ edit: editReply, newCount: z.number(), changedCount: z.number() }),
   },
+  /** Takes a picture a person chose as the company's logo, as one edit. */
+  "logo.take": {
+    request: z.strictObject({ routeId, fileName: z.string(), contentBase64: z.string() }),
+    reply: editReply,
+  },
+  /** The company's logo as a data address; null where it has none. */
+  "logo.read": {
+    request: z.strictObject({ routeId }),
+    reply: z.strictObject({ href: z.string().nullable() }),
+  },
   /** The layout kept on this machine; null before one was. Sent along, it is kept from now on. */
   "panels.layout": {
     request: z.strictObject({ keep: layoutSchema.optional() }),

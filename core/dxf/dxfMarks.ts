@@ -1,4 +1,14 @@
-import { type ArcMark, type Fill, type LineMark, type Mark, pensMm, type TextMark } from "../sheets/displayList.ts";
+import {
+  type ArcMark,
+  type Fill,
+  type ImageMark,
+  type LineMark,
+  type Mark,
+  pensMm,
+  type TextMark,
+} from "../sheets/displayList.ts";
+import { shortenText } from "../sheets/fitText.ts";
+import { rectangle, smallMm, words } from "../sheets/marks.ts";
 import { textWidthMm } from "../sheets/measureText.ts";
 import type { DxfEntity, DxfPoint } from "./drawing.ts";
 
@@ -31,10 +41,25 @@ export function dxfMarks(marks: readonly Mark[], options: MarkOptions): readonly
         return arcEntities(mark, frame);
       case "text":
         return textEntities(mark, frame);
+      case "image":
+        return imageEntities(mark, frame);
       default:
         return assertNever(mark);
     }
   });
+}
+
+/** R12 holds no pictures: its frame, and in it what it shows. */
+function imageEntities({ layer, boxMm: [x, y, width, height], told }: ImageMark, frame: Frame): readonly DxfEntity[] {
+  const heightMm = Math.min(smallMm, height / 2);
+  const fits = shortenText(told, "narrow", heightMm, width - 1);
+  const middle = words(fits, [x + width / 2, y + (height - heightMm) / 2], {
+    layer,
+    face: "narrow",
+    heightMm,
+    align: "middle",
+  });
+  return [...lineEntities(rectangle(layer, "fine", [x, y], width, height), frame), ...textEntities(middle, frame)];
 }
 
 type Frame = MarkOptions & { readonly place: (point: DxfPoint) => DxfPoint };

@@ -1,3 +1,5 @@
+import type { DrawnLayer } from "../model/drawnLayers.ts";
+import { layerNamesOf } from "../model/layerNames.ts";
 import type { Point } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { PaperPoint } from "../sheets/displayList.ts";
@@ -10,7 +12,7 @@ import type { DxfBlock, DxfEntity, DxfLayer, DxfPoint } from "./drawing.ts";
 import { dxfMarks } from "./dxfMarks.ts";
 import type { RouteBlock } from "./routeBlocks.ts";
 
-/** What each layer holds, with its colour; the labels of a layer stand on one of the same name and -TEXT. */
+/** Colour of each layer; the labels of a layer stand on one of the same name and -TEXT. */
 const layerColours = {
   STRUCTURE: 8,
   CROSSING: 30,
@@ -27,6 +29,25 @@ const layerColours = {
   TERMINAL: 1,
 } as const;
 export type RouteLayer = keyof typeof layerColours;
+
+/** What a company names each of them by. */
+const namedBy: Readonly<Record<RouteLayer, DrawnLayer>> = {
+  STRUCTURE: "structures",
+  CROSSING: "crossings",
+  GROUND: "ground",
+  SPAN: "spans",
+  STRAND: "strand",
+  CABLE: "cable",
+  DROP: "drops",
+  UNIT: "units",
+  GUY: "guys",
+  POLE: "poles",
+  COIL: "slack",
+  CLOSURE: "closures",
+  TERMINAL: "terminals",
+};
+
+const routeLayers = Object.keys(layerColours) as RouteLayer[]; // the keys of that object
 
 /** Symbols and lettering are sized for a plot at this scale: metres of ground under a millimetre of paper. */
 export const groundPerMmM = 0.5;
@@ -62,12 +83,14 @@ export function openModelDesk(plant: Plant): ModelDesk {
   const placer = openPlacer([-farMm, -farMm, farMm, farMm]);
   const place = ({ eastM, northM }: Point): DxfPoint => [eastM * unitsPerM, northM * unitsPerM];
   const paper = ({ eastM, northM }: Point): PaperPoint => [eastM / groundPerMmM, northM / groundPerMmM];
-  const text = (layer: RouteLayer) => `${layer}-TEXT`;
+  const names = layerNamesOf(plant.settings().layerNames);
+  const shape = (layer: RouteLayer) => names.get(namedBy[layer]) ?? layer;
+  const text = (layer: RouteLayer) => `${shape(layer)}-TEXT`;
 
   return {
     plant,
     line(layer, points, { closed = false, dashed = false } = {}) {
-      entities.push({ kind: "line", layer, points: points.map(place), closed, dashed, width: 0 });
+      entities.push({ kind: "line", layer: shape(layer), points: points.map(place), closed, dashed, width: 0 });
       points.slice(1).forEach((to, index) => {
         const from = points[index];
         if (from) placer.line(paper(from), paper(to));
@@ -77,7 +100,7 @@ export function openModelDesk(plant: Plant): ModelDesk {
       if (!blocks.has(name)) {
         blocks.set(name, { name, entities: dxfMarks(marks, { layerOf: () => "0", unitsPerMm, asPrinted: false }) });
       }
-      entities.push({ kind: "insert", layer, block: name, at: place(at), turnRad, mirrored });
+      entities.push({ kind: "insert", layer: shape(layer), block: name, at: place(at), turnRad, mirrored });
       const left = mirrored ? -box.left - box.width : box.left;
       placer.block(cornersOf(turnedBox(paper(at), turnRad, left, box.bottom, box.width, box.height)));
     },
@@ -104,10 +127,13 @@ export function openModelDesk(plant: Plant): ModelDesk {
     finish() {
       for (const { put } of wishes.sort((a, b) => a.rank - b.rank)) put();
       const used = new Set(entities.map((one) => one.layer));
-      const named = Object.entries(layerColours).flatMap(([name, colour]) => [
-        { name, colour },
-        { name: `${name}-TEXT`, colour },
-      ]);
+      const named = routeLayers.flatMap((layer) => {
+        const colour = layerColours[layer];
+        return [
+          { name: shape(layer), colour },
+          { name: text(layer), colour },
+        ];
+      });
       return { layers: named.filter((one) => used.has(one.name)), blocks: [...blocks.values()], entities };
     },
   };

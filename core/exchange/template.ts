@@ -31,6 +31,13 @@ const standardsRead = standards.extend({
   titleLine: standards.shape.titleLine.default(""),
   sheetsLeftOut: standards.shape.sheetsLeftOut.default(""),
   paper: standards.shape.paper.default("usual"),
+  newLineMm: standards.shape.newLineMm.default("0.5"),
+  existingLineMm: standards.shape.existingLineMm.default("0.35"),
+  dimensionLineMm: standards.shape.dimensionLineMm.default("0.18"),
+  markLineMm: standards.shape.markLineMm.default("0.35"),
+  frameLineMm: standards.shape.frameLineMm.default("0.5"),
+  layerNames: standards.shape.layerNames.default(""),
+  logo: standards.shape.logo.default(""),
   offsetToleranceM: standards.shape.offsetToleranceM.default(0.0508),
   readingToleranceDb: standards.shape.readingToleranceDb.default(1.5),
   markToleranceFrac: standards.shape.markToleranceFrac.default(0.02),
@@ -64,6 +71,8 @@ const templateSchema = z.strictObject({
   kind: z.literal("strandwright template"),
   version: z.literal(2),
   standards: standardsRead,
+  /** Bytes of the logo the standards name; templates without one, and older ones, have none. */
+  logoBase64: z.string().nullable().default(null),
   /** Where values of the standards were read. */
   standardBases: z.array(tables.settingBasis),
   catalogues: z.strictObject({
@@ -93,6 +102,9 @@ export type TemplatePlan = {
   readonly rows: readonly RowChange[];
   readonly newCount: number;
   readonly changedCount: number;
+  /** The logo its standards name, in the words of the settings, and its bytes. */
+  readonly logo: string;
+  readonly logoBase64: string | null;
 };
 
 /** Settings that say which route it is and where, not how the company builds. */
@@ -108,12 +120,16 @@ const ownOfRoute: ReadonlySet<string> = new Set([
   "datum",
 ]);
 
-/** The standards and catalogues of a route as the text of a template file: JSON, SI throughout, each row with its basis. */
-export function writeTemplate(route: Route): string {
+/**
+ * The standards and catalogues of a route as the text of a template file: JSON, SI throughout, each row with its basis.
+ *
+ * @param logoBase64  bytes of the logo the standards name
+ */
+export function writeTemplate(route: Route, logoBase64: string | null = null): string {
   const catalogues = Object.fromEntries(catalogueNames.map((table) => [table, [...route[table].values()]]));
   const standards = Object.fromEntries(Object.entries(settingsOf(route)).filter(([column]) => !ownOfRoute.has(column)));
   const standardBases = [...route.settingBasis.values()].filter(({ id }) => !ownOfRoute.has(id));
-  const template = { kind: "strandwright template", version: 2, standards, standardBases, catalogues };
+  const template = { kind: "strandwright template", version: 2, standards, logoBase64, standardBases, catalogues };
   return `${JSON.stringify(template, null, 2)}\n`;
 }
 
@@ -126,7 +142,7 @@ export function writeTemplate(route: Route): string {
 export function planTemplate(route: Route, text: string): Result<TemplatePlan> {
   const read = readTemplate(text);
   if (!read.ok) return read;
-  const { standards: own, standardBases, catalogues } = read.value;
+  const { standards: own, logoBase64, standardBases, catalogues } = read.value;
   const changes = [
     ...catalogueNames.flatMap((table) => changesOf(route, table, catalogues[table])),
     ...changesOf(route, "settingBasis", standardBases),
@@ -137,7 +153,7 @@ export function planTemplate(route: Route, text: string): Result<TemplatePlan> {
   const astray = firstAstray(withRows(route, rows), rows);
   if (astray !== null) return astray;
   const newCount = rows.filter((row) => row.before === null).length;
-  return ok({ rows, newCount, changedCount: rows.length - newCount });
+  return ok({ rows, newCount, changedCount: rows.length - newCount, logo: own.logo, logoBase64 });
 }
 
 function readTemplate(text: string): Result<z.infer<typeof templateSchema>> {

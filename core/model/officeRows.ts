@@ -2,6 +2,7 @@ import { z } from "zod";
 import { deadLength, strandAtPoles } from "./catalogueRows.ts";
 import { lineSurfaces } from "./clearanceRows.ts";
 import { closeoutLimits } from "./closeoutRows.ts";
+import { drawingStyle } from "./drawingStyle.ts";
 import {
   amount,
   basisFields,
@@ -94,6 +95,7 @@ export const settings = z.strictObject({
   /** What its sets are drawn on; usual: what an office printer of the country takes at most. */
   paper: z.enum(["usual", ...paperNames]),
   ...closeoutLimits,
+  ...drawingStyle,
 });
 
 /** Where a company's own value of a standard was read: one row a column of the settings that somebody gave a source. */

@@ -1,15 +1,18 @@
+import { layerNamesOf } from "../model/layerNames.ts";
 import { settingsOf } from "../model/route.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import { type Book, type Draft, type NumberedFinding, numberOpen, type SheetKind, sheetKinds } from "./book.ts";
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { frame } from "./frame.ts";
+import type { Logo } from "./logo.ts";
 import { companysPaper, type PaperName, paperOf } from "./paper.ts";
 import type { Revised } from "./revised/revised.ts";
 import { standingOf } from "./revised/standing.ts";
 import { watermark } from "./revised/watermark.ts";
 import { revisionsInOrder } from "./revisions.ts";
 import { setDrafts } from "./setDrafts.ts";
+import { weigher } from "./weigher.ts";
 
 type SetOptions = {
   /** Kinds of sheets to draw; where not given, those the company does not leave out. Left out, a kind takes its sheet numbers with it. */
@@ -20,6 +23,8 @@ type SetOptions = {
   readonly revised?: Revised;
   /** Numbers, kinds or keys of the sheets to draw, the others keeping their numbers; null draws all. */
   readonly only?: readonly string[] | null;
+  /** The company's own picture for the title blocks; none where not given. */
+  readonly logo?: Logo | null;
   /** Told after each sheet how many of how many are drawn. */
   readonly onSheet?: (doneCount: number, totalCount: number) => void;
 };
@@ -42,6 +47,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
   const { revision, text, stamps, cloudLetter } = standingOf(plant, revised, hasErrors);
   const drafts = setDrafts(plant, paper, findings, openFindings, kinds, { revised, cloudLetter });
   const book = bookOf(drafts, openFindings);
+  const weigh = weigher(settings);
   const under = watermark(stamps, paper);
   const numbered = drafts.map((draft, index) => ({ draft, number: String(index + 1) }));
   const { only = null, onSheet } = options;
@@ -59,6 +65,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
       sheetTitle: draft.title,
       scale: draft.scale,
       number,
+      logo: options.logo ?? null,
       sheetCount: drafts.length,
       stamps,
     };
@@ -74,7 +81,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
       scale: draft.scale,
       ...(draft.names ? { names: draft.names } : {}),
       sizeMm: paper.sizeMm,
-      marks: [...under, ...drawn.marks, ...frame(block)],
+      marks: [...under, ...drawn.marks, ...frame(block)].map(weigh),
       links,
     };
   });
@@ -83,6 +90,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     subject: [settings.project, settings.place, settings.county].filter((one) => one !== "").join(", "),
     author: settings.company,
     dateIso: revision?.dateIso ?? revisions.at(-1)?.dateIso ?? "",
+    layerNames: layerNamesOf(settings.layerNames),
     sheets,
   };
 }

@@ -1,30 +1,14 @@
+import { sheetLayers } from "../model/drawnLayers.ts";
+import type { LayerNames } from "../model/layerNames.ts";
 import type { SheetKind } from "./book.ts";
 import type { Part } from "./part.ts";
 
 /** Layers a drawing is split into, in the order they are painted; writers turn them into the format's own layers. */
-export const layers = [
-  "watermark",
-  "ground",
-  "crossings",
-  "others",
-  "drops",
-  "units",
-  "cable",
-  "strand",
-  "slack",
-  "terminals",
-  "poles",
-  "dimensions",
-  "findings",
-  "revisions",
-  "frame",
-  "tables",
-  "text",
-] as const;
+export const layers = sheetLayers;
 export type Layer = (typeof layers)[number];
 
 /** Line weights on paper, mm. */
-export const pensMm = { fine: 0.13, thin: 0.18, medium: 0.25, bold: 0.35, thick: 0.5 } as const;
+export const pensMm = { fine: 0.13, thin: 0.18, medium: 0.25, bold: 0.35, thick: 0.5, heavy: 0.7 } as const;
 export type Pen = keyof typeof pensMm;
 
 /**
@@ -82,7 +66,18 @@ export type TextMark = Placed & {
 };
 export type Align = "left" | "middle" | "right";
 
-export type Mark = LineMark | ArcMark | TextMark;
+/** A picture, upright and filling its box. */
+export type ImageMark = Placed & {
+  readonly kind: "image";
+  /** Left, bottom, width, height, mm. */
+  readonly boxMm: readonly [x: number, y: number, width: number, height: number];
+  /** The picture itself as a data address. */
+  readonly href: string;
+  /** What it shows, for formats and readers that cannot show it. */
+  readonly told: string;
+};
+
+export type Mark = LineMark | ArcMark | TextMark | ImageMark;
 
 export type SheetSizeMm = { readonly width: number; readonly height: number };
 
@@ -127,5 +122,7 @@ export type DrawingSet = {
   readonly author: string;
   /** Date of the revision drawn, as its row tells it; empty where there is none. */
   readonly dateIso: string;
+  /** What the company calls layers. */
+  readonly layerNames: LayerNames;
   readonly sheets: readonly Sheet[];
 };

@@ -2,6 +2,7 @@ import type { Revision, Settings } from "../model/tables.ts";
 import { sheetCaution } from "./cautions.ts";
 import type { Align, Face, Mark, PaperPoint } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
+import { type Logo, logoMark } from "./logo.ts";
 import { type Lettering, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { type Paper, type PaperBox, titleBandMm } from "./paper.ts";
@@ -20,6 +21,8 @@ type TitleBlock = {
   readonly revision: Revision | null;
   /** What the sheet is called where its revision stands: `B`, `after B`, `none`. */
   readonly revisionText: string;
+  /** The company's own picture; null where it has none. */
+  readonly logo: Logo | null;
   /** What stands in its way to being built from; also across the sheet. */
   readonly stamps: readonly string[];
 };
@@ -158,10 +161,27 @@ function revisions(block: TitleBlock, { cells, bottom, top }: Band): readonly Ma
   return marks;
 }
 
-function job({ settings }: TitleBlock, { cells, top }: Band): readonly Mark[] {
+/** Room a logo has over the company's name, mm. */
+const logoMm = { top: 1, height: 7.4, name: 2.8 } as const;
+
+function job({ settings, logo }: TitleBlock, { cells, top }: Band): readonly Mark[] {
   const x = cells.job + padMm;
   const width = cells.sheet - cells.job - 2 * padMm;
   const place = [settings.place, settings.county].filter((one) => one !== "").join(", ");
+  if (logo !== null) {
+    const under = top - logoMm.top - logoMm.height - logoMm.name;
+    return [
+      logoMark(logo, settings.company, {
+        left: x,
+        right: x + width,
+        top: top - logoMm.top,
+        bottom: under + logoMm.name,
+      }),
+      fitted(settings.company, x, under, width, [{ face: "plainBold", heightMm: smallMm }, ...smallFaces]),
+      ...labelled("Project", settings.project, x, under - 3.7, width, 3.3),
+      ...labelled("Place", place, x, under - 10.4, width, 3.3),
+    ];
+  }
   return [
     ...labelled("Company", settings.company, x, top - 3.6, width),
     ...labelled("Project", settings.project, x, top - 12, width),
@@ -223,10 +243,10 @@ function number(block: TitleBlock, { cells, top, right }: Band): readonly Mark[]
   ];
 }
 
-function labelled(label: string, value: string, x: number, y: number, widthMm: number): readonly Mark[] {
+function labelled(label: string, value: string, x: number, y: number, widthMm: number, downMm = 4): readonly Mark[] {
   return [
     note(label, x, y, { heightMm: smallMm, grey: 0.35 }),
-    fitted(value, x, y - 4, widthMm, [{ face: "plainBold", heightMm: 2.3 }, ...smallFaces]),
+    fitted(value, x, y - downMm, widthMm, [{ face: "plainBold", heightMm: 2.3 }, ...smallFaces]),
   ];
 }
 

@@ -46,6 +46,13 @@ function extentOf(mark: Mark): readonly PaperPoint[] {
       return cornersOf(textBox(mark));
     case "line":
       return mark.pointsMm;
+    case "image": {
+      const [x, y, width, height] = mark.boxMm;
+      return [
+        [x, y],
+        [x + width, y + height],
+      ];
+    }
     case "arc": {
       const { centreMm, radiusMm } = mark;
       return cornersOf({ centre: centreMm, width: 2 * radiusMm, height: 2 * radiusMm, turnRad: 0 });

@@ -34,6 +34,7 @@ export function composeWorksheets(plant: Plant, refs: readonly FigureRef[]): Dra
     subject: [project, place, county].filter((one) => one !== "").join(", "),
     author: company,
     dateIso: revisionsInOrder(plant).at(-1)?.dateIso ?? "",
+    layerNames: new Map(),
     sheets: pages.map(({ title, marks }, index): Sheet => {
       const number = String(index + 1);
       const foot = pageNumber(`Page ${number} of ${pages.length}`, sizeMm);

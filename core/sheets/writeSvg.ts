@@ -1,9 +1,10 @@
+import type { LayerNames } from "../model/layerNames.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { markupText } from "../units/markupText.ts";
 import {
   type ArcMark,
   type Fill,
-  type Layer,
+  type ImageMark,
   type LineMark,
   layers,
   type Mark,
@@ -28,17 +29,19 @@ const installed: FaceNames = {
 };
 
 /** One sheet as an SVG document in paper millimetres; the same sheet gives the same text. */
-export function writeSvg(sheet: Sheet, faces: FaceNames = installed): string {
+export function writeSvg(sheet: Sheet, layerNames: LayerNames = new Map(), faces: FaceNames = installed): string {
   const { width, height } = sheet.sizeMm;
   const size = `width="${figure(width)}mm" height="${figure(height)}mm" viewBox="0 0 ${figure(width)} ${figure(height)}"`;
   const byLayer = marksByLayer(sheet);
-  const groups = layers.flatMap((layer) => group(layer, byLayer.get(layer) ?? [], { heightMm: height, faces }));
+  const groups = layers.flatMap((layer) =>
+    group(layerNames.get(layer) ?? layer, byLayer.get(layer) ?? [], { heightMm: height, faces }),
+  );
   return `<svg xmlns="http://www.w3.org/2000/svg" ${size}>\n<title>${markupText(sheet.title)}</title>\n${groups.join("\n")}\n</svg>\n`;
 }
 
 type Page = { readonly heightMm: number; readonly faces: FaceNames };
 
-function group(layer: Layer, marks: readonly Mark[], page: Page): readonly string[] {
+function group(layer: string, marks: readonly Mark[], page: Page): readonly string[] {
   if (marks.length === 0) return [];
   return [`<g data-layer="${layer}">`, ...marks.map((mark) => markText(mark, page)), "</g>"];
 }
@@ -51,6 +54,8 @@ function markText(mark: Mark, page: Page): string {
       return arcText(mark, page.heightMm);
     case "text":
       return textText(mark, page);
+    case "image":
+      return imageText(mark, page.heightMm);
     default:
       return assertNever(mark);
   }
@@ -90,6 +95,11 @@ function textText(mark: TextMark, { heightMm, faces }: Page): string {
     return text;
   });
   return `<text transform="${place}" fill="${ink(mark.grey)}" xml:space="preserve">${spans.join("")}</text>`;
+}
+
+function imageText({ boxMm: [x, y, width, height], href, told }: ImageMark, heightMm: number): string {
+  const place = `x="${figure(x)}" y="${figure(heightMm - y - height)}" width="${figure(width)}" height="${figure(height)}"`;
+  return `<image ${place} preserveAspectRatio="none" href="${markupText(href)}"><title>${markupText(told)}</title></image>`;
 }
 
 function paint(mark: LineMark | ArcMark): string {

@@ -18,6 +18,7 @@ import * as drawingOwn from "./0016-drawingOwn.ts";
 import * as closeout from "./0017-closeout.ts";
 import * as traceEvents from "./0018-traceEvents.ts";
 import * as chainedJournal from "./0019-chainedJournal.ts";
+import * as drawingStyle from "./0020-drawingStyle.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -43,4 +44,5 @@ export const migrations: readonly Migration[] = [
   closeout,
   traceEvents,
   chainedJournal,
+  drawingStyle,
 ];

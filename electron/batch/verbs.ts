@@ -9,6 +9,7 @@ import { newVerb } from "./verbs/new.ts";
 import { packetVerb } from "./verbs/packet.ts";
 import { revisionVerb } from "./verbs/revision.ts";
 import { serveVerb } from "./verbs/serve.ts";
+import { standardsVerb } from "./verbs/standards.ts";
 import { tracesVerb } from "./verbs/traces.ts";
 import { verifyVerb } from "./verbs/verify.ts";
 import { whatIfVerb } from "./verbs/whatIf.ts";
@@ -16,6 +17,7 @@ import { whatIfVerb } from "./verbs/whatIf.ts";
 /** Every verb, in the order of the work. */
 export const verbs: readonly Verb[] = [
   newVerb,
+  standardsVerb,
   importVerb,
   layoutVerb,
   whatIfVerb,

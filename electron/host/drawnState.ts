@@ -6,8 +6,10 @@ import type { Revision } from "../../core/model/tables.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import { openChecker } from "../../core/rules/checker.ts";
 import type { Finding } from "../../core/rules/finding.ts";
+import type { Logo } from "../../core/sheets/logo.ts";
 import type { PaperName } from "../../core/sheets/paper.ts";
 import { editedSince, routeAtRevision } from "../../db/revisions.ts";
+import { keptLogo } from "./companyLogo.ts";
 import type { Session } from "./session.ts";
 
 /** A state of the route to be drawn: its rows and findings, and how it stands to the revisions issued. */
@@ -18,10 +20,19 @@ export type DrawnState = {
   readonly revisionId: string | null;
   /** What was edited since the revision before it; null where there is none before. */
   readonly since: { readonly letter: string; readonly rows: readonly RowChange[] } | null;
+  /** The company's own picture as it was then; null for none. */
+  readonly logo: Logo | null;
 };
 
 /** The route as it stands now, or as it was when a revision was issued. Faults: no-such-revision, damaged. */
 export function drawnState(session: Session, revisionId: string | null): Result<DrawnState> {
+  const state = stateOf(session, revisionId);
+  return state.ok ? ok({ ...state.value, logo: keptLogo(session.file.db, state.value.route) }) : state;
+}
+
+type State = Omit<DrawnState, "logo">;
+
+function stateOf(session: Session, revisionId: string | null): Result<State> {
   if (revisionId === null) return presentState(session);
   const revision = session.route().revision.get(revisionId);
   return revision ? frozenState(session, revision) : noSuchRevision(session, revisionId);
@@ -54,7 +65,7 @@ export function revisionOfLetter(session: Session, letter: string): Result<Revis
   return found ? ok(found) : noSuchRevision(session, letter);
 }
 
-function presentState(session: Session): Result<DrawnState> {
+function presentState(session: Session): Result<State> {
   const inUse = issued(session).filter((one) => one.voidedBy === "");
   const [last, former] = [inUse.at(-1), inUse.at(-2)];
   const state = { route: session.route(), findings: session.findings() };
@@ -67,7 +78,7 @@ function presentState(session: Session): Result<DrawnState> {
 }
 
 /** The route as it was, with what has become of its revisions since: approved or void. */
-function frozenState(session: Session, revision: Revision): Result<DrawnState> {
+function frozenState(session: Session, revision: Revision): Result<State> {
   const then = routeAtRevision(session.file.db, session.route(), revision.id);
   if (!then.ok) return then;
   const known = issued(session).filter((one) => one.number <= revision.number);
@@ -79,10 +90,10 @@ function frozenState(session: Session, revision: Revision): Result<DrawnState> {
 
 function withFormer(
   session: Session,
-  state: Omit<DrawnState, "since">,
+  state: Omit<State, "since">,
   former: Revision | undefined,
   revision: Revision,
-): Result<DrawnState> {
+): Result<State> {
   if (!former) return ok({ ...state, since: null });
   const edited = designSince(session, former.id, revision.id);
   return edited.ok ? ok({ ...state, since: { letter: former.letter, rows: edited.value } }) : edited;

@@ -14,7 +14,7 @@ import type { RunJob } from "./jobs.ts";
 import { openKept } from "./keptHere.ts";
 import { makeDemoRoute } from "./makeDemoRoute.ts";
 import { newRoute } from "./newRoute.ts";
-import { createRoute, openOrLook } from "./openRoute.ts";
+import { createFromTemplate, createRoute, openOrLook } from "./openRoute.ts";
 import type { Handlers } from "./serve.ts";
 import type { Session, Stamp } from "./session.ts";
 
@@ -121,10 +121,14 @@ export function openFileService(routes: OpenRoutes, places: FilePlaces | null, r
         if (!opened.ok && isCopy) rmSync(path, { force: true });
         return opened.ok ? ok({ ...opened.value, copyFolder: isCopy ? dirname(path) : null }) : opened;
       }, fileName),
-    "files.create": ({ folderId, fileName, ...values }) =>
-      withPlaces(({ assetsFolder, stamp, nativeFolder }) => {
+    "files.create": ({ folderId, fileName, template, ...values }) =>
+      withPlaces(async ({ assetsFolder, stamp, nativeFolder }) => {
         const path = pathIn(folderId, fileName);
-        return path.ok ? shown(createRoute(path.value, assetsFolder, values, stamp, nativeFolder)) : path;
+        if (!path.ok) return path;
+        const made = template
+          ? await createFromTemplate(path.value, assetsFolder, values, template, stamp, nativeFolder)
+          : createRoute(path.value, assetsFolder, values, stamp, { nativeFolder });
+        return shown(made);
       }),
     "files.close": ({ routeId }) =>
       withRoute(routeId, (session) => {

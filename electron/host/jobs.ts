@@ -100,10 +100,13 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
   },
   async svg(wanted, onProgress) {
     const revised = revisedOf(wanted);
-    const { sheets } = composedSet(wanted, revised, onProgress);
+    const { sheets, layerNames } = composedSet(wanted, revised, onProgress);
     return {
       revision: standingOf(openPlant(wanted.route), revised, false).text,
-      sheets: sheets.map(({ marks, names: _names, ...sheet }) => ({ ...sheet, svg: writeSvg({ ...sheet, marks }) })),
+      sheets: sheets.map(({ marks, names: _names, ...sheet }) => ({
+        ...sheet,
+        svg: writeSvg({ ...sheet, marks }, layerNames),
+      })),
     };
   },
   async pdf(wanted, onProgress, { signal }) {
@@ -119,23 +122,23 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     return packetSheet(plant, packet, { ...written, revision: standingOf(plant, revisedOf(state), false).text });
   },
   async files({ format, ...wanted }, onProgress, { signal }) {
-    const { sheets } = composedSet(wanted, revisedOf(wanted), onProgress);
-    return sheetFiles(sheets, format, {
+    const set = composedSet(wanted, revisedOf(wanted), onProgress);
+    return sheetFiles(set, format, {
       signal,
-      onSheet: (doneCount) => onProgress({ doneCount, totalCount: sheets.length, words: "Writing sheets" }),
+      onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
     });
   },
 };
 
 /** The drawing set of a state of the route, or some of its sheets, with what changed since the revision before it. */
 function composedSet(
-  { route, findings, only, paper }: SetWanted,
+  { route, findings, only, paper, logo }: SetWanted,
   revised: Revised,
   onProgress: (progress: Progress) => void,
 ): DrawingSet {
   const onSheet = (doneCount: number, totalCount: number): void =>
     onProgress({ doneCount, totalCount, words: "Composing sheets" });
-  return composeSet(openPlant(route), findings, { revised, only, onSheet, ...(paper === null ? {} : { paper }) });
+  return composeSet(openPlant(route), findings, { revised, only, logo, onSheet, ...(paper === null ? {} : { paper }) });
 }
 
 function revisedOf({ route, revisionId, since }: DrawnState): Revised {

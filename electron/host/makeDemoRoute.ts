@@ -22,13 +22,9 @@ export async function makeDemoRoute(
   const { routeName, project, place, county, company } = demoPlace;
   const unfinished = join(dirname(path), `unfinished-${basename(path)}`);
   rmSync(unfinished, { force: true });
-  const made = createRoute(
-    unfinished,
-    assetsFolder,
-    { routeName, project, place, county, company },
-    stamp,
+  const made = createRoute(unfinished, assetsFolder, { routeName, project, place, county, company }, stamp, {
     nativeFolder,
-  );
+  });
   if (!made.ok) return made;
   const filled = await fill(made.value, runJob).finally(made.value.close);
   if (!filled.ok) {

@@ -5,10 +5,12 @@ import { fail, type Result, refused } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { Settings } from "../../core/model/tables.ts";
 import { createRouteFile } from "../../db/createRouteFile.ts";
+import { keepFile } from "../../db/keptFiles.ts";
 import { lookInto } from "../../db/lookInto.ts";
 import { openRouteFile } from "../../db/openRouteFile.ts";
 import { newRoute } from "./newRoute.ts";
 import { openSession, type Session, type Stamp } from "./session.ts";
+import { type ReadTemplate, readTemplate, type TemplateFile } from "./templates.ts";
 
 /** Opens a route file for work. */
 export function openRoute(path: string, stamp: Stamp, nativeFolder?: string): Result<Session> {
@@ -27,20 +29,43 @@ export function openOrLook(path: string, stamp: Stamp, nativeFolder?: string): R
 /** Settings a new route starts with, as a person gave them; the settings edit holds them to their schema. */
 export type FirstSettings = Pick<Settings, "routeName"> & { readonly [K in keyof Settings]?: unknown };
 
+type Start = {
+  readonly nativeFolder?: string | undefined;
+  /** Standards, catalogues and logo it starts with in place of the program's. */
+  readonly template?: ReadTemplate;
+};
+
 /** Makes a route file with the catalogues and the settings given, and opens it for work; no file where a setting is wrong. */
 export function createRoute(
   path: string,
   assetsFolder: string,
   values: FirstSettings,
   stamp: Stamp,
-  nativeFolder?: string,
+  { nativeFolder, template }: Start = {},
 ): Result<Session> {
   if (!path.endsWith(".strand"))
     return fail("bad-name", "A route file's name ends in .strand.", path, `Name it ${path}.strand.`);
-  const route = withSettings(newRoute(assetsFolder, { routeName: values.routeName }), values);
+  const start = newRoute(assetsFolder, { routeName: values.routeName });
+  const changed = applyChange(start, { rows: template?.rows ?? [] });
+  const route = changed.ok ? withSettings(changed.value, values) : changed;
   if (!route.ok) return route;
   const file = createRouteFile(path, route.value, opening(stamp, nativeFolder));
-  return file.ok ? openSession(file.value, stamp) : file;
+  if (!file.ok) return file;
+  if (template?.logo) keepFile(file.value.db, template.logo);
+  return openSession(file.value, stamp);
+}
+
+/** Makes a route file that starts with a template. Faults: those of readTemplate and createRoute. */
+export async function createFromTemplate(
+  path: string,
+  assetsFolder: string,
+  values: FirstSettings,
+  template: TemplateFile,
+  stamp: Stamp,
+  nativeFolder?: string,
+): Promise<Result<Session>> {
+  const read = await readTemplate(newRoute(assetsFolder, { routeName: values.routeName }), template);
+  return read.ok ? createRoute(path, assetsFolder, values, stamp, { nativeFolder, template: read.value }) : read;
 }
 
 function withSettings(route: Route, values: FirstSettings): Result<Route> {

@@ -16,7 +16,12 @@ export const filedFaces: FaceNames = {
 type Painter = {
   /** An SVG document as a PNG file on white. */
   readonly png: (svg: string, dotsPerInch: number) => Uint8Array;
+  /** An SVG document as points of colour on nothing, this many across. */
+  readonly points: (svg: string, widthPx: number) => Painted;
 };
+
+/** A picture row by row from its top, each point red, green, blue, all times how much it covers, and that: a byte each. */
+export type Painted = { readonly width: number; readonly height: number; readonly rgba: Uint8Array };
 
 let loaded: Promise<void> | null = null;
 
@@ -29,15 +34,32 @@ export async function openPainter(): Promise<Painter> {
   loaded ??= initWasm(readFileSync(resolve("@resvg/resvg-wasm/index_bg.wasm")));
   await loaded;
   const fontBuffers = Object.values(drawingFonts(null)).map((path) => new Uint8Array(readFont(path)));
+  const paint = <T>(svg: string, options: PaintOptions, take: (image: Image) => T): T => {
+    const document = new Resvg(svg, { font: { fontBuffers }, ...options });
+    const image = document.render();
+    const taken = take(image);
+    // what the painter holds is no memory of the program's own and would never be collected
+    image.free();
+    document.free();
+    return taken;
+  };
   return {
-    png(svg, dotsPerInch) {
-      const document = new Resvg(svg, { font: { fontBuffers }, dpi: dotsPerInch, background: "#fff" });
-      const image = document.render();
-      const png = image.asPng();
-      // what the painter holds is no memory of the program's own and would never be collected
-      image.free();
-      document.free();
-      return png;
-    },
+    png: (svg, dpi) => paint(svg, { dpi, background: "#fff" }, (image) => image.asPng()),
+    points: (svg, widthPx) =>
+      paint(svg, { fitTo: { mode: "width", value: widthPx } }, ({ width, height, pixels }) => ({
+        width,
+        height,
+        rgba: pixels,
+      })),
   };
 }
+
+/** A picture by its data address as a document of its own. */
+export function pictureSvg(href: string, width: number, height: number): string {
+  const size = `width="${width}" height="${height}"`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" ${size}><image ${size} preserveAspectRatio="none" href="${href}"/></svg>`;
+}
+
+type Document = InstanceType<typeof Resvg>;
+type Image = ReturnType<Document["render"]>;
+type PaintOptions = NonNullable<ConstructorParameters<typeof Resvg>[1]>;

@@ -1,6 +1,7 @@
 import {
   type ArcMark,
   type Fill,
+  type ImageMark,
   type Layer,
   type LineMark,
   layers,
@@ -17,21 +18,29 @@ import { hundredths, points, rounded } from "./pdfNumbers.ts";
 import { openTexts, type TextWriter, textPiece } from "./pdfText.ts";
 import { type LowFont, layerName } from "./writePdfObjects.ts";
 
+/** What the page's content names things by. */
+export type PageNames = {
+  /** The font to draw a run of text with. */
+  readonly fontOf: (face: FontFace) => LowFont;
+  /** The picture of a data address in the page's resources. */
+  readonly imageOf: (href: string) => string;
+};
+
 /**
  * A sheet as PDF page content: layer by layer, neighbouring marks of one pen and fill as one path, each piece called by the element
  * that it belongs to. Coordinates are rounded to a hundredth of a point.
- *
- * @param fontOf  the font to draw a run of text with
  */
-export function pdfContent(sheet: Sheet, fontOf: (face: FontFace) => LowFont, tags: PageTags): string {
+export function pdfContent(sheet: Sheet, { fontOf, imageOf }: PageNames, tags: PageTags): string {
   // the library starts a page with y down; this turns it up again
   const upright = `1 0 0 -1 0 ${points(sheet.sizeMm.height)} cm 1 j 1 J`;
   const byLayer = marksByLayer(sheet);
-  const texts = openTexts(fontOf);
-  return [upright, ...layers.flatMap((layer) => layerContent(layer, byLayer.get(layer) ?? [], texts, tags))].join("\n");
+  const desk = { texts: openTexts(fontOf), imageOf, tags };
+  return [upright, ...layers.flatMap((layer) => layerContent(layer, byLayer.get(layer) ?? [], desk))].join("\n");
 }
 
-function layerContent(layer: Layer, marks: readonly Mark[], texts: TextWriter, tags: PageTags): readonly string[] {
+type Desk = Pick<PageNames, "imageOf"> & { readonly texts: TextWriter; readonly tags: PageTags };
+
+function layerContent(layer: Layer, marks: readonly Mark[], { texts, imageOf, tags }: Desk): readonly string[] {
   if (marks.length === 0) return [];
   const parts: string[] = [`/OC /${layerName(layer)} BDC`];
   const nest = openNest(parts, tags);
@@ -40,6 +49,9 @@ function layerContent(layer: Layer, marks: readonly Mark[], texts: TextWriter, t
     if (mark.kind === "text") {
       const isFirst = nest.enter(leaf, textPiece);
       parts.push(texts.show(mark, isFirst));
+    } else if (mark.kind === "image") {
+      nest.enter(leaf, { begin: "q", end: "Q" });
+      parts.push(imageContent(mark, imageOf(mark.href)));
     } else {
       const { style, paint } = styleOf(mark);
       nest.enter(leaf, { begin: `q ${style}`, end: "Q" });
@@ -67,6 +79,10 @@ function styleOf(mark: LineMark | ArcMark): { readonly style: string; readonly p
 function inkOf(fill: Fill): string {
   if (fill === null) return "";
   return typeof fill === "number" ? `${rounded(fill)} g` : `${fill.map(rounded).join(" ")} rg`;
+}
+
+function imageContent({ boxMm: [x, y, width, height] }: ImageMark, name: string): string {
+  return `q ${points(width)} 0 0 ${points(height)} ${points(x)} ${points(y)} cm /${name} Do Q`;
 }
 
 function linePath(mark: LineMark): string {

@@ -3,14 +3,15 @@ import { basename, join } from "node:path";
 import { z } from "zod";
 import type { EditReply } from "../../core/contract/contract.ts";
 import { layoutSchema, type PanelLayout } from "../../core/contract/settingsMethods.ts";
-import { planTemplate, writeTemplate } from "../../core/exchange/template.ts";
 import { mark } from "../../core/model/fields.ts";
 import { ok, type Result } from "../../core/model/result.ts";
 import { tables } from "../../core/model/tables.ts";
+import { keptLogo } from "./companyLogo.ts";
 import { keptOrHeld } from "./keptJson.ts";
 import { places } from "./places.ts";
 import type { Handlers } from "./serve.ts";
 import type { Session } from "./session.ts";
+import { takeLogo, takeTemplate, templateOf } from "./templates.ts";
 
 type Parts = {
   /** Where a person's own ways are kept; null keeps them for this run. */
@@ -29,7 +30,10 @@ export function settingsHandlers({
   withRoute,
   told,
   configFolder,
-}: Parts): Pick<Handlers, "panels.layout" | "catalogue.basis" | "template.export" | "template.import"> {
+}: Parts): Pick<
+  Handlers,
+  "panels.layout" | "catalogue.basis" | "template.export" | "template.import" | "logo.take" | "logo.read"
+> {
   const kept = keptOrHeld<PanelLayout | null>(configFolder, "panels.json", layoutSchema.nullable(), null);
   return {
     "panels.layout": ({ keep }) => {
@@ -41,17 +45,22 @@ export function settingsHandlers({
       withRoute(routeId, (session) =>
         ok({
           fileName: `${basename(session.fileName, ".strand")} standards.json`,
-          text: writeTemplate(session.route()),
+          text: templateOf(session),
         }),
       ),
     "template.import": ({ routeId, fileName, text }) =>
-      withRoute(routeId, (session) => {
-        const planned = planTemplate(session.route(), text);
-        if (!planned.ok) return planned;
-        const { rows, newCount, changedCount } = planned.value;
-        const done = told(routeId, session.take(`Take the standards of ${fileName}`, rows));
-        return done.ok ? ok({ edit: done.value, newCount, changedCount }) : done;
+      withRoute(routeId, async (session) => {
+        const taken = await takeTemplate(session, { fileName, text });
+        if (!taken.ok) return taken;
+        const done = told(routeId, ok(taken.value.edit));
+        return done.ok ? taken : done;
       }),
+    "logo.take": ({ routeId, fileName, contentBase64 }) =>
+      withRoute(routeId, async (session) =>
+        told(routeId, await takeLogo(session, fileName, Buffer.from(contentBase64, "base64"))),
+      ),
+    "logo.read": ({ routeId }) =>
+      withRoute(routeId, ({ file, route }) => ok({ href: keptLogo(file.db, route())?.href ?? null })),
   };
 }
 

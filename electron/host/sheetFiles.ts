@@ -1,6 +1,7 @@
 import { setImmediate as nextTurn } from "node:timers/promises";
 import { writeSheetDxf } from "../../core/dxf/writeSheetDxf.ts";
-import type { Sheet } from "../../core/sheets/displayList.ts";
+import type { LayerNames } from "../../core/model/layerNames.ts";
+import type { DrawingSet, Sheet } from "../../core/sheets/displayList.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
 import { filedFaces, openPainter } from "./painter.ts";
 
@@ -19,11 +20,11 @@ type Watch = {
 
 /** A file for each sheet, named so that they lie in the order of the set. The same sheets give the same bytes. */
 export async function sheetFiles(
-  sheets: readonly Sheet[],
+  { sheets, layerNames }: Pick<DrawingSet, "sheets" | "layerNames">,
   format: SheetFormat,
   { signal, onSheet }: Watch,
 ): Promise<readonly SheetFile[]> {
-  const write = await writerOf(format);
+  const write = await writerOf(format, layerNames);
   const files: SheetFile[] = [];
   for (const sheet of sheets) {
     signal.throwIfAborted();
@@ -34,15 +35,15 @@ export async function sheetFiles(
   return files;
 }
 
-async function writerOf(format: SheetFormat): Promise<(sheet: Sheet) => string | Uint8Array> {
+async function writerOf(format: SheetFormat, layerNames: LayerNames): Promise<(sheet: Sheet) => string | Uint8Array> {
   switch (format) {
     case "svg":
-      return (sheet) => writeSvg(sheet);
+      return (sheet) => writeSvg(sheet, layerNames);
     case "dxf":
-      return writeSheetDxf;
+      return (sheet) => writeSheetDxf(sheet, layerNames);
     case "png": {
       const painter = await openPainter();
-      return (sheet) => painter.png(writeSvg(sheet, filedFaces), dotsPerInch);
+      return (sheet) => painter.png(writeSvg(sheet, layerNames, filedFaces), dotsPerInch);
     }
   }
 }

@@ -4,7 +4,8 @@ import type { DrawingSet, Sheet } from "../../core/sheets/displayList.ts";
 import type { FontFace } from "../../core/sheets/measureText.ts";
 import { drawingFonts, readFont } from "./drawingFonts.ts";
 import { addBookmarks, bookmarksOf } from "./pdfBookmarks.ts";
-import { pdfContent } from "./pdfContent.ts";
+import { type PageNames, pdfContent } from "./pdfContent.ts";
+import { imageOpener } from "./pdfImages.ts";
 import { pointsPerMm } from "./pdfNumbers.ts";
 import { openStructure, type Structure } from "./pdfStructure.ts";
 import { addLayers, addPageLabels, type LowFont, openFont } from "./writePdfObjects.ts";
@@ -31,7 +32,8 @@ export async function writePdf(set: DrawingSet, options: PdfOptions = {}): Promi
   document.on("data", (chunk: Buffer) => chunks.push(chunk));
   const finished = new Promise<void>((resolve) => document.on("end", resolve));
   const fontOf = fontOpener(document, options.fontFolder ?? null);
-  const putLayers = addLayers(document);
+  const imageOf = await imageOpener(document, set.sheets);
+  const putLayers = addLayers(document, set.layerNames);
   const structure = openStructure(document);
   addPageLabels(
     document,
@@ -39,7 +41,7 @@ export async function writePdf(set: DrawingSet, options: PdfOptions = {}): Promi
   );
   for (const [index, sheet] of set.sheets.entries()) {
     options.signal?.throwIfAborted();
-    addSheet(document, sheet, fontOf, putLayers, structure);
+    addSheet(document, sheet, { fontOf, imageOf }, putLayers, structure);
     options.onSheet?.(index + 1);
     await nextTurn();
   }
@@ -78,7 +80,7 @@ function fontOpener(document: PDFKit.PDFDocument, folder: string | null): (face:
 function addSheet(
   document: PDFKit.PDFDocument,
   sheet: Sheet,
-  fontOf: (face: FontFace) => LowFont,
+  names: PageNames,
   putLayers: (document: PDFKit.PDFDocument) => void,
   structure: Structure,
 ): void {
@@ -86,7 +88,7 @@ function addSheet(
   document.addPage({ size: [width * pointsPerMm, height * pointsPerMm], margin: 0 });
   putLayers(document);
   document.addNamedDestination(`sheet-${sheet.number}`, "Fit");
-  document.addContent(pdfContent(sheet, fontOf, structure.openSheet(sheet)));
+  document.addContent(pdfContent(sheet, names, structure.openSheet(sheet)));
   for (const { boxMm, to } of sheet.links) {
     const [left, bottom, boxWidth, boxHeight] = boxMm.map((one) => one * pointsPerMm);
     if (left === undefined || bottom === undefined || boxWidth === undefined || boxHeight === undefined) continue;

@@ -1,4 +1,5 @@
 import type PDFDocument from "pdfkit";
+import type { LayerNames } from "../../core/model/layerNames.ts";
 import type { Layer } from "../../core/sheets/displayList.ts";
 import { layers } from "../../core/sheets/displayList.ts";
 
@@ -58,9 +59,12 @@ export function layerName(layer: Layer): string {
 }
 
 /** Makes the layers known to the document; answers with what a page must carry to use them. */
-export function addLayers(document: PDFKit.PDFDocument): (onDocument: PDFKit.PDFDocument) => void {
+export function addLayers(
+  document: PDFKit.PDFDocument,
+  layerNames: LayerNames,
+): (onDocument: PDFKit.PDFDocument) => void {
   const groups = layers.map((layer) => {
-    const group = document.ref({ Type: "OCG", Name: new String(layer) }); // the library writes String objects as text
+    const group = document.ref({ Type: "OCG", Name: new String(layerNames.get(layer) ?? layer) }); // the library writes String objects as text
     group.end(undefined);
     return group;
   });

@@ -47,7 +47,7 @@ export function SheetsPanel(props: { readonly open: OpenRoute; readonly sheets: 
       <Index open={open} sheets={sheets} position={position} onGo={go} />
       <div className="sheet-side">
         <Paper sheet={sheet} zoom={zoom} onGo={(number) => go(sheets.findIndex((one) => one.number === number))} />
-        <Turn position={position} count={sheets.length} scale={sheet.scale} zoom={zoom} onGo={go} onZoom={setZoom} />
+        <Turn position={position} count={sheets.length} zoom={zoom} onGo={go} onZoom={setZoom} />
         <DrawSome sheets={sheets} current={sheet.number} />
       </div>
     </section>
@@ -88,12 +88,11 @@ function Index(props: {
 function Turn(props: {
   readonly position: number;
   readonly count: number;
-  readonly scale: string;
   readonly zoom: number;
   readonly onGo: (position: number) => void;
   readonly onZoom: (zoom: number) => void;
 }) {
-  const { position, count, scale, zoom, onGo, onZoom } = props;
+  const { position, count, zoom, onGo, onZoom } = props;
   const button = (name: string, isOff: boolean, run: () => void) => (
     <button type="button" className="fix" disabled={isOff} onClick={run}>
       {name}
@@ -113,7 +112,6 @@ function Turn(props: {
         />
       </label>
       <span>{words.place(position + 1, count)}</span>
-      {scale !== "none" && <span>{words.scale(scale)}</span>}
       {button(words.next, position >= count - 1, () => onGo(position + 1))}
       {button(words.zoomOut, zoom <= 1, () => onZoom(Math.max(1, zoom / zoomStep)))}
       {button(words.zoomIn, zoom >= mostZoom, () => onZoom(Math.min(mostZoom, zoom * zoomStep)))}

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useEffect, useId, useState } from "react";
 import type { Reply } from "../../core/contract/contract.ts";
 import { settingsOf } from "../../core/model/route.ts";
 import { runCommand } from "../app/edits.ts";
@@ -6,7 +6,10 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
 import type { Cell } from "./columnForm.ts";
+import { drawingStyleWords } from "./drawingWords.ts";
 import { FieldLine } from "./FieldLine.tsx";
+import { LayerNames } from "./LayerNames.tsx";
+import { LogoField } from "./LogoField.tsx";
 import { SheetsInSet } from "./SheetsInSet.tsx";
 import { StandardBasis } from "./StandardBasis.tsx";
 import { type StandardColumn, standardWords } from "./words.ts";
@@ -14,24 +17,41 @@ import { type StandardColumn, standardWords } from "./words.ts";
 type Bases = Reply<"catalogue.basis">["standards"];
 
 /** How drawings look is the company's to say: nobody reads it in a document. */
-const ofDrawings: ReadonlySet<string> = new Set(["generalNotes", "titleLine", "paper"]);
+const ofDrawings: ReadonlySet<string> = new Set([
+  "generalNotes",
+  "titleLine",
+  "paper",
+  ...Object.keys(drawingStyleWords),
+]);
 
 /** The company's standards for this route: name, value, meaning and basis of each. */
 export function StandardsForm({ open }: { readonly open: OpenRoute }) {
   const session = useSession();
   const bases = useBases();
+  const logoId = useId();
   const settings = settingsOf(open.route);
   return (
     <div className="settings-form">
       {Object.entries(standardWords).map(([column, [name, meaning]]) => {
         const value = settings[column as StandardColumn]; // the keys of standardWords
         const keep = (kept: Cell) => void runCommand(session, "settings.set", { values: { [column]: kept } });
-        if (column === "sheetsLeftOut")
+        const own = {
+          sheetsLeftOut: () => <SheetsInSet name={name} leftOut={settings.sheetsLeftOut} onKeep={keep} />,
+          layerNames: () => <LayerNames names={settings.layerNames} onKeep={keep} />,
+          logo: () => <LogoField id={logoId} open={open} logo={settings.logo} onRemove={() => keep("")} />,
+        }[column];
+        if (own)
           return (
             <div key={column} className="setting">
-              <span>{name}</span>
+              {column === "logo" ? (
+                <label id={`${logoId}-name`} htmlFor={logoId}>
+                  {name}
+                </label>
+              ) : (
+                <span>{name}</span>
+              )}
               <div>
-                <SheetsInSet name={name} leftOut={settings.sheetsLeftOut} onKeep={keep} />
+                {own()}
                 <p>{meaning}</p>
               </div>
             </div>

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { lineWeightsMm } from "../../core/model/lineWeights.ts";
 import { references } from "../../core/model/references.ts";
 import type { Route } from "../../core/model/route.ts";
 import { type TableName, tables } from "../../core/model/tables.ts";
@@ -96,6 +97,7 @@ function listOf(schema: z.ZodType | undefined): readonly string[] | null {
 }
 
 function choiceWords(column: string, value: string): string {
+  if (column in lineWeightsMm) return `${value} mm`;
   if (column === "unitSystem") return value === "us" ? unitWords.us : unitWords.metric;
   const mark = Object.entries(markWords).find(([name]) => column === "basisMark" && name === value)?.[1];
   return mark ?? valueWords(value);

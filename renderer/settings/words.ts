@@ -1,5 +1,6 @@
 import type { CatalogueName } from "../../core/model/catalogueNames.ts";
 import type { Settings } from "../../core/model/tables.ts";
+import { drawingStyleWords } from "./drawingWords.ts";
 
 export type StandardColumn = Exclude<keyof Settings, "id" | "originLonDeg" | "originLatDeg" | "datum">;
 
@@ -162,6 +163,7 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   sectionMaxDbPerKm: ["Section in a trace", "Most loss along the fiber."],
   returnLossMinDb: ["Return loss", "Least of the whole way."],
   paper: ["Paper", "What sets are drawn on. Usual: ANSI B in feet and inches, A3 in metric."],
+  ...drawingStyleWords,
 };
 
 /** The choice of no row in the standards: the route is not checked under it. */

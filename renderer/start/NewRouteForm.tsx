@@ -3,6 +3,7 @@ import type { Reply } from "../../core/contract/contract.ts";
 import { makeRoute } from "../app/files.ts";
 import { useSession } from "../app/useSession.ts";
 import { BrowseFolders, type Listing } from "./BrowseFolders.tsx";
+import { FromTemplate, type TemplateFile } from "./FromTemplate.tsx";
 import { words } from "./words.ts";
 
 type Choices = Pick<Reply<"files.start">, "clearanceSets" | "loadingDistricts">;
@@ -16,12 +17,14 @@ export function NewRouteForm({ clearanceSets, loadingDistricts }: Choices) {
   const [unitSystem, setUnitSystem] = useState<"us" | "metric">("us");
   const [clearanceSetId, setClearanceSetId] = useState(clearanceSets[0]?.id ?? "");
   const [loadingDistrictId, setLoadingDistrictId] = useState(loadingDistricts[0]?.id ?? "");
+  const [template, setTemplate] = useState<TemplateFile | null>(null);
   const [folder, setFolder] = useState<Listing["folder"] | null>(null);
   const shownName = fileName ?? nameFor(routeName);
   const cannot = routeName.trim() === "" || folder === null;
   const make = (thenImport: boolean): void => {
     if (cannot || folder === null) return;
-    const made = { routeName: routeName.trim(), place: place.trim(), unitSystem, clearanceSetId, loadingDistrictId };
+    const standards = template ? { template } : { clearanceSetId, loadingDistrictId };
+    const made = { routeName: routeName.trim(), place: place.trim(), unitSystem, ...standards };
     void makeRoute(session, { ...made, folderId: folder.entryId, fileName: shownName }, thenImport);
   };
   return (
@@ -43,15 +46,25 @@ export function NewRouteForm({ clearanceSets, loadingDistricts }: Choices) {
             <option value="metric">{words.metric}</option>
           </select>
         </label>
-        <Choice label={words.clearanceSet} value={clearanceSetId} from={clearanceSets} onChange={setClearanceSetId} />
-        <Choice
-          label={words.loadingDistrict}
-          value={loadingDistrictId}
-          from={loadingDistricts}
-          onChange={setLoadingDistrictId}
-        />
+        {template === null && (
+          <>
+            <Choice
+              label={words.clearanceSet}
+              value={clearanceSetId}
+              from={clearanceSets}
+              onChange={setClearanceSetId}
+            />
+            <Choice
+              label={words.loadingDistrict}
+              value={loadingDistrictId}
+              from={loadingDistricts}
+              onChange={setLoadingDistrictId}
+            />
+          </>
+        )}
         <Field label={words.fileName} value={shownName} onChange={setFileName} />
       </div>
+      <FromTemplate template={template} onChange={setTemplate} />
       <BrowseFolders onFolder={(listing) => setFolder(listing.folder)} />
       <footer>
         <button type="submit" className="take" aria-disabled={cannot} aria-describedby="why-not-make">

@@ -70,7 +70,7 @@ async function bare(set: DrawingSet): Promise<number> {
             mark.radiusMm * pointsPerMm,
           )
           .stroke();
-      } else {
+      } else if (mark.kind === "line") {
         for (const [index, [xMm, yMm]] of mark.pointsMm.entries()) {
           const place = [xMm * pointsPerMm, heightPt - yMm * pointsPerMm] as const;
           if (index === 0) document.moveTo(...place);

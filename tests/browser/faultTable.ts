@@ -83,6 +83,10 @@ const hostOf = (session: Session) => {
   const host = openHost({ runJob: runJobHere, report: () => {} });
   return { host, routeId: host.add(session) };
 };
+const logo = (session: Session, fileName: string, bytes: Buffer) => {
+  const { host, routeId } = hostOf(session);
+  return host.call("logo.take", { routeId, fileName, contentBase64: bytes.toString("base64") });
+};
 const damagedFile = (folder: string): string => {
   const path = join(folder, "damaged.strand");
   const made = createRoute(join(folder, "whole.strand"), assets, { routeName: "Whole" }, stamp);
@@ -279,6 +283,15 @@ export const faultTable: Readonly<Record<string, Tries>> = {
   *"no-such-revision"(session) {
     const { host, routeId } = hostOf(session);
     yield host.call("revision.changes", { routeId, revisionId: "gone" });
+  },
+  *"not-a-picture"(session) {
+    yield logo(session, "logo.png", Buffer.from("no picture"));
+  },
+  *"picture-too-large"(session) {
+    yield logo(session, "logo.png", Buffer.alloc(500_001));
+  },
+  *"picture-not-plain"(session) {
+    yield logo(session, "logo.svg", Buffer.from('<svg viewBox="0 0 2 1"><text>Marrow Bend</text></svg>'));
   },
   *"not-kept"(session) {
     const { host, routeId } = hostOf(session);

@@ -90,7 +90,7 @@ test("another paper is chosen in the preview: the same sheet stays in view, its 
     .getByRole("button", { name: /Strand plan/ })
     .first()
     .click();
-  await page.getByText(/^Scale 1 in = \d+ ft/).waitFor();
+  await page.getByRole("img", { name: /, Strand plan/ }).waitFor();
   await page.getByLabel("Sheets to draw").selectOption("current");
   const [saved] = await Promise.all([
     page.waitForEvent("download"),

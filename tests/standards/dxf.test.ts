@@ -102,7 +102,7 @@ describe.skipIf(python === undefined)("a route as DXF, audited by ezdxf (needs p
     const { sheets } = composeSet(openPlant(route), []);
     const oneOfAKind = sheets.filter((one, index) => sheets.findIndex(({ kind }) => kind === one.kind) === index);
     expect(oneOfAKind.length).toBeGreaterThan(8);
-    const found = audited(oneOfAKind.map(writeSheetDxf));
+    const found = audited(oneOfAKind.map((sheet) => writeSheetDxf(sheet)));
     expect(found).toEqual(found.map(() => expect.objectContaining({ errors: 0, fixes: 0 })));
   });
 });

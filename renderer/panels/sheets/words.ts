@@ -28,7 +28,6 @@ export const words = {
   all: (count: number): string => `All ${count}`,
   shown: "The one shown",
   byNumber: "By number",
-  scale: (scale: string): string => `Scale ${scale}`,
   sheet: (number: string, title: string): string => `Sheet ${number}, ${title}`,
   leads: (to: string): string => `Go to sheet ${to}`,
 };

@@ -15,9 +15,10 @@ const sheetOf = (marks: readonly Mark[]): Sheet => ({
   marks,
   links: [],
 });
+const setOf = (sheets: readonly Sheet[]) => ({ sheets, layerNames: new Map() });
 const watch = { signal: new AbortController().signal, onSheet: () => {} };
 const pictureOf = async (marks: readonly Mark[]) => {
-  const [file] = await sheetFiles([sheetOf(marks)], "png", watch);
+  const [file] = await sheetFiles(setOf([sheetOf(marks)]), "png", watch);
   return { name: file?.name, bytes: Buffer.from(file?.content ?? "") };
 };
 
@@ -40,7 +41,7 @@ it("letters every face in its own font, and signs no face has in the one for sym
 it("stops before the next sheet when asked", async () => {
   const stop = new AbortController();
   const sheets = [sheetOf([]), sheetOf([]), sheetOf([])];
-  const work = sheetFiles(sheets, "png", {
+  const work = sheetFiles(setOf(sheets), "png", {
     signal: stop.signal,
     onSheet: (doneCount) => doneCount === 2 && stop.abort(new Error("stopped")),
   });
