@@ -20,7 +20,7 @@ export type KindRoll = {
 };
 
 /** A row of the board: what belongs to a stretch, kind by kind. */
-type BoardRow = Stretch & { readonly built: readonly BuiltThing[]; readonly kinds: readonly KindRoll[] };
+export type BoardRow = Stretch & { readonly built: readonly BuiltThing[]; readonly kinds: readonly KindRoll[] };
 
 export type Board = {
   readonly rows: readonly BoardRow[];
@@ -63,7 +63,7 @@ const stretchStanding = defineQuery("stretch-standing", (plant, stretchId) => {
 });
 
 /** Things together, kind by kind; kinds without a thing are left out. */
-function rollThings(things: readonly BuiltThing[]): readonly KindRoll[] {
+export function rollThings(things: readonly BuiltThing[]): readonly KindRoll[] {
   return rollUp(
     things.map(({ subject, standing }) => ({
       kind: subject.kind,

@@ -2,8 +2,9 @@ import { Tooltip } from "radix-ui";
 import { useEffect } from "react";
 import { BalanceSplit } from "../balance/BalanceSplit.tsx";
 import { Diagram } from "../canvas/Diagram.tsx";
-import { SignOffPanel } from "../closeout/signoff/SignOffPanel.tsx";
+import { CloseoutSplit } from "../closeout/CloseoutSplit.tsx";
 import { PacketsPanel } from "../closeout/packets/PacketsPanel.tsx";
+import { SignOffPanel } from "../closeout/signoff/SignOffPanel.tsx";
 import { PinnedExplanations } from "../explain/PinnedExplanations.tsx";
 import { Worksheet } from "../explain/Worksheet.tsx";
 import { Finder } from "../finder/Finder.tsx";
@@ -85,8 +86,8 @@ function SideRoom({ open }: { readonly open: OpenRoute }) {
   const isLayoutOpen = useView((state) => state.isLayoutOpen);
   const isRevisionsOpen = useView((state) => state.isRevisionsOpen);
   const isSignOffOpen = useView((state) => state.isSignOffOpen);
-  if (isSignOffOpen) return <SignOffPanel key={open.routeId} open={open} />;
   const isPacketsOpen = useView((state) => state.isPacketsOpen);
+  if (isSignOffOpen) return <SignOffPanel key={open.routeId} open={open} />;
   if (isPacketsOpen) return <PacketsPanel key={open.routeId} open={open} />;
   if (isRevisionsOpen) return <RevisionsPanel key={open.routeId} open={open} />;
   if (isLayoutOpen) return <LayoutPanel open={open} />;
@@ -108,19 +109,21 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
     <main className="room">
       <div className="middle">
         <TablesSplit open={open}>
-          <BalanceSplit open={open}>
-            <ProfileSplit open={open}>
-              <div className="stage">
-                {isSettingsOpen && <SettingsRoom open={open} />}
-                {!isSettingsOpen && (sheets ? <SheetsPanel open={open} sheets={sheets} /> : <Diagram open={open} />)}
-                <Guide />
-                <PinnedExplanations />
-                {isEmpty && !isImportOpen && !sheets && !isAdding && (
-                  <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
-                )}
-              </div>
-            </ProfileSplit>
-          </BalanceSplit>
+          <CloseoutSplit open={open}>
+            <BalanceSplit open={open}>
+              <ProfileSplit open={open}>
+                <div className="stage">
+                  {isSettingsOpen && <SettingsRoom open={open} />}
+                  {!isSettingsOpen && (sheets ? <SheetsPanel open={open} sheets={sheets} /> : <Diagram open={open} />)}
+                  <Guide />
+                  <PinnedExplanations />
+                  {isEmpty && !isImportOpen && !sheets && !isAdding && (
+                    <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
+                  )}
+                </div>
+              </ProfileSplit>
+            </BalanceSplit>
+          </CloseoutSplit>
         </TablesSplit>
         {isFindingsOpen && !sheets && !isSettingsOpen && (
           <>

@@ -2,6 +2,7 @@ import type { Action } from "./actions/action.ts";
 import { addingActions } from "./actions/addingActions.ts";
 import { arrangeActions } from "./actions/arrangeActions.ts";
 import { balanceActions } from "./actions/balanceActions.ts";
+import { closeoutActions } from "./actions/closeoutActions.ts";
 import { editActions } from "./actions/editActions.ts";
 import { exportActions } from "./actions/exportActions.ts";
 import { fileActions } from "./actions/fileActions.ts";
@@ -39,6 +40,7 @@ export const actions: readonly Action[] = [
   ...tableActions,
   ...profileActions,
   ...balanceActions,
+  ...closeoutActions,
   ...handActions,
   ...pinActions,
   ...arrangeActions,

@@ -33,6 +33,7 @@ import "./below.css";
 import "../profile/profile.css";
 import "../layout/layout.css";
 import "../balance/balance.css";
+import "../closeout/closeout.css";
 import { createRoot } from "react-dom/client";
 import { App } from "./App.tsx";
 import { followFiles, startFiles } from "./files.ts";

@@ -9,6 +9,7 @@ import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
 import type { ShownLight } from "../balance/useReckonedLight.ts";
 import type { DrawnAs } from "../canvas/places.ts";
 import { fullScalePxPerM, type Viewport } from "../canvas/viewport.ts";
+import { type CloseoutView, plainCloseout } from "../closeout/closeoutView.ts";
 import type { Brought } from "../closeout/packets/takePackets.ts";
 import type { ShownTrial } from "../layout/shownTrial.ts";
 import { type ProfileView, plainProfile } from "../profile/profileView.ts";
@@ -122,6 +123,7 @@ export type ViewState = FileView & {
   readonly tables: TablesView;
   readonly profile: ProfileView;
   readonly balance: BalanceView;
+  readonly closeout: CloseoutView;
   /** Light of the route over the diagram; null while it is not shown. */
   readonly light: ShownLight | null;
   readonly drawnAs: DrawnAs;
@@ -179,6 +181,7 @@ export function openViewStore(): ViewStore {
     tables: plainTables,
     profile: plainProfile,
     balance: plainBalance,
+    closeout: plainCloseout,
     light: null,
     drawnAs: "ground",
     adding: null,

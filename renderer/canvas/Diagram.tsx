@@ -5,6 +5,7 @@ import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { offerViewHandle } from "../app/viewHandle.ts";
 import { drawLight } from "../balance/drawLight.ts";
+import { drawStates } from "../closeout/drawStates.ts";
 import { drawTrial } from "../layout/drawTrial.ts";
 import { trialMarks } from "../layout/trialMarks.ts";
 import { AddingLayer } from "../tools/adding/AddingLayer.tsx";
@@ -67,6 +68,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
   const measure = useView((state) => state.measure);
   const treated = useView((state) => state.kinds);
   const light = useView((state) => state.light);
+  const isClosing = useView((state) => state.closeout.isOpen);
   const trial = useTrial(open, picture.scene);
   useStageSize(ground);
   const box = usePointer(ground, picture);
@@ -119,6 +121,7 @@ export function Diagram({ open }: { readonly open: OpenRoute }) {
                     sceneFunc={(pen) => draw(pen, picture)}
                   />
                 ))}
+                {isClosing && <Shape {...still} sceneFunc={(pen) => drawStates(pen, picture, open.plant)} />}
                 {light && <Shape {...still} sceneFunc={(pen) => drawLight(pen, picture, light.seen)} />}
                 <Shape {...still} sceneFunc={(pen) => drawLabels(pen, picture)} />
                 {trial && <Shape {...still} sceneFunc={(pen) => drawTrial(pen, picture, trial)} />}

@@ -11,6 +11,7 @@ const panels = [
   [".profile", "profile"],
   [".light-route", "light"],
   [".balance", "balance"],
+  [".closeout", "closeout"],
   [".help", "finder"],
   [".explanation", "numbers"],
   [".history", "history"],

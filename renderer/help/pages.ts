@@ -107,6 +107,18 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "closeout",
+    title: "The closeout",
+    about: "How far the route has come, what was read, what is to be mended",
+    says: [
+      "Every terminal is a row, in order along the route, with all that is built since the one before it: poles, spans, bonds, closures, its ports and drops. A box fills as a thing comes on: designed is a dash, then issued, built, tested, accepted. A row stands as far as the least of its things. The diagram carries the same signs; a line under a box says that readings are missing.",
+      "Press a row, or Enter on it, to write down what was read there: first who read it, then from field to field by Enter. Any unit the trade writes is understood. Emptying a field takes the reading back. What was drawn, or the light expected at that very port, stands beside the field.",
+      "A reading that deviates is a finding, here and among the findings. There are three ways: rework puts it on the punch list, waive accepts it with a reason, draw it as built changes the design, which is then held against its own rules. Where no edit could bring the design there, as with light or a ground, the third way is not offered. A figure read anew takes back what was accepted of the former.",
+      "The punch list holds what is to be mended, from findings and by hand for what is chosen on the diagram: who does it, until when, a photo before and after, and how it was done. Photos are scaled down and kept in the route file.",
+      "Sheath marks are read at both ends of a cable and before and after each opening. Between two marks stand the sheath used, as drawn, stored or missing; a figure out of order or with two digits exchanged is pointed out. The sheath counts feet where the route is in feet, else metres.",
+    ],
+  },
+  {
     id: "light",
     title: "The light of the route",
     about: "What is left of the class's limits, and what a meter should show",

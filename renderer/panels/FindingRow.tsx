@@ -7,6 +7,10 @@ import type { OpenRoute, WindowFinding } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { PunchForm } from "../closeout/punch/PunchForm.tsx";
+import { builtThingOf } from "../closeout/punch/punchSubject.ts";
+import { thingName } from "../closeout/thingName.ts";
+import { punchWords } from "../closeout/words.ts";
 import { FindingGlyph } from "./FindingGlyph.tsx";
 import { FindingExplained } from "./findings/FindingExplained.tsx";
 import { WaiveForm } from "./findings/WaiveForm.tsx";
@@ -26,6 +30,9 @@ export function FindingRow({ finding, open, isTabStop, isBrief = false }: Props)
   const session = useSession();
   const [isExplained, setIsExplained] = useState(false);
   const [isWaiving, setIsWaiving] = useState(false);
+  const [isReworking, setIsReworking] = useState(false);
+  const [first] = finding.subjects;
+  const thing = first?.table === "reading" ? builtThingOf(open.plant, first.table, first.id) : null;
   const figures = findingFigures(finding, unitsOf(open)).join(", ");
   const waiver = finding.waiverId === null ? undefined : open.route.waiver.get(finding.waiverId);
   return (
@@ -55,8 +62,17 @@ export function FindingRow({ finding, open, isTabStop, isBrief = false }: Props)
           isExplained={isExplained}
           onExplain={() => setIsExplained(!isExplained)}
           onWaive={() => setIsWaiving(true)}
+          onRework={thing && (() => setIsReworking(true))}
         />
       </div>
+      {isReworking && thing && (
+        <PunchForm
+          subject={thing}
+          name={thingName(open.plant, thing)}
+          finding={finding}
+          onDone={() => setIsReworking(false)}
+        />
+      )}
       {isWaiving && <WaiveForm finding={finding} onDone={() => setIsWaiving(false)} />}
       {isExplained && <FindingExplained finding={finding} open={open} />}
     </li>
@@ -69,9 +85,11 @@ type DeedsProps = {
   readonly isExplained: boolean;
   readonly onExplain: () => void;
   readonly onWaive: () => void;
+  /** Puts what was read on the punch list; null where the finding is of no reading. */
+  readonly onRework: (() => void) | null;
 };
 
-function Deeds({ finding, isTabStop, isExplained, onExplain, onWaive }: DeedsProps) {
+function Deeds({ finding, isTabStop, isExplained, onExplain, onWaive, onRework }: DeedsProps) {
   const session = useSession();
   const isBusy = useView((state) => state.isBusy || state.job !== null);
   const lookOnly = useLookOnly();
@@ -92,6 +110,7 @@ function Deeds({ finding, isTabStop, isExplained, onExplain, onWaive }: DeedsPro
   return (
     <span className="finding-fixes">
       {finding.fixes.map((fix) => edit(fix.label, findingsWords.fixTold(fix.label), () => applyFix(session, fix)))}
+      {onRework && waiverId === null && edit(punchWords.rework, punchWords.reworkTold, onRework)}
       {waiverId === null
         ? edit(findingsWords.waive, findingsWords.needed, onWaive)
         : edit(findingsWords.takeBack, findingsWords.takeBack, () =>

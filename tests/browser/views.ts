@@ -1,3 +1,4 @@
+import { subjectOf } from "../../core/closeout/subject.ts";
 import { catalogueWords } from "../../renderer/settings/words.ts";
 import { kinds } from "../../renderer/tables/kinds.ts";
 import { pointOf } from "./diagram.ts";
@@ -56,6 +57,31 @@ export const views: readonly View[] = [
       },
     ],
   ),
+  [
+    "the closeout with the readings of a terminal",
+    async (opened) => {
+      await showCloseout(opened);
+      await opened.page.locator(".board-grid [data-row]").first().getByRole("rowheader").click();
+      await opened.page.locator("[data-entry]").waitFor();
+    },
+  ],
+  [
+    "the punch list with an item",
+    async (opened) => {
+      await showCloseout(opened);
+      await opened.page.getByRole("tab", { name: "Punch list" }).click();
+      await opened.page.locator("[data-punch]").first().click();
+      await opened.page.getByRole("region", { name: "Punch 1" }).waitFor();
+    },
+  ],
+  [
+    "the marks of a sheath",
+    async (opened) => {
+      await showCloseout(opened);
+      await opened.page.getByRole("tab", { name: "Sheath marks" }).click();
+      await opened.page.getByRole("table", { name: "Sheath between marks" }).waitFor();
+    },
+  ],
   [
     "the findings with one explained",
     async ({ page }) => {
@@ -230,6 +256,27 @@ export const views: readonly View[] = [
     },
   ],
 ];
+
+/** The closeout of a terminal that was read in part, with an item on the punch list. */
+async function showCloseout(opened: OpenWindow): Promise<void> {
+  const { page, session } = opened;
+  const terminal = terminalOf(opened);
+  const signed = { by: "R. Vance", atIso: "2026-03-02" };
+  const thing = subjectOf("terminal", terminal.id);
+  const read = (what: string, value: number) =>
+    session.run("reading.take", { ...thing, what, wavelengthNm: 0, value, text: "", ...signed });
+  read("offset", 1.2);
+  read("markBefore", 12_000);
+  read("markAfter", 12_040);
+  session.run("milestone.reach", { subjects: [thing], state: "built", ...signed });
+  const open = { ruleId: "", subjects: "", assignedTo: "", dueIso: "2026-01-01" };
+  session.run("punch.add", { punchId: "punch-1", ...thing, what: "Cap is missing", ...open, ...signed });
+  await page.reload();
+  await page.locator("canvas").first().waitFor();
+  await page.locator("[data-diagram]").focus();
+  await page.keyboard.press("c");
+  await page.locator(".board-grid").waitFor();
+}
 
 function terminalOf({ session }: OpenWindow) {
   const [terminal] = session.route().terminal.values();
