@@ -1,0 +1,75 @@
+import { useState } from "react";
+import type { FiberEnd } from "../../core/plant/fiberWay.ts";
+import { parseLengthM } from "../../core/units/parseLength.ts";
+import { runCommand } from "../app/edits.ts";
+import type { OpenRoute } from "../app/routeStore.ts";
+import { tell, unitsOf } from "../app/session.ts";
+import { useSession } from "../app/useSession.ts";
+import type { ShownTrace } from "./shownTrace.ts";
+import { traceWords } from "./words.ts";
+
+/** Asks which fiber a trace is of: nobody has said so, and nothing is guessed. */
+export function GiveForm({ open, shown }: { readonly open: OpenRoute; readonly shown: ShownTrace }) {
+  const session = useSession();
+  const cables = [...open.route.cable.values()];
+  const [cableId, setCableId] = useState(cables[0]?.id ?? "");
+  const [fiber, setFiber] = useState("");
+  const [fromEnd, setFromEnd] = useState<FiberEnd | "">("");
+  const [lead, setLead] = useState("");
+  const send = (): void => {
+    const parsed = lead.trim() === "" ? null : parseLengthM(lead, unitsOf(open));
+    if (parsed && (!parsed.ok || parsed.valueM < 0)) {
+      tell(session, traceWords.badLead);
+      return;
+    }
+    const leadM = parsed?.ok ? parsed.valueM : null;
+    void runCommand(session, "trace.give", {
+      traceIds: [shown.trace.id],
+      cableId,
+      fiber: Number(fiber),
+      fromEnd,
+      leadM,
+    });
+  };
+  return (
+    <form
+      className="traces-give"
+      onSubmit={(event) => {
+        event.preventDefault();
+        send();
+      }}
+    >
+      <h3>{traceWords.whose}</h3>
+      <p>{shown.trace.fileName}</p>
+      <label>
+        <span>{traceWords.cable}</span>
+        <select value={cableId} onChange={({ target }) => setCableId(target.value)}>
+          {cables.map((one) => (
+            <option key={one.id} value={one.id}>
+              {one.name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        <span>{traceWords.fiber}</span>
+        <input type="number" min={1} required value={fiber} onChange={({ target }) => setFiber(target.value)} />
+      </label>
+      <label>
+        <span>{traceWords.end}</span>
+        <select required value={fromEnd} onChange={({ target }) => setFromEnd(target.value as FiberEnd | "")}>
+          <option value="" />
+          <option value="feed">{traceWords.ends.feed}</option>
+          <option value="far">{traceWords.ends.far}</option>
+        </select>
+      </label>
+      <label>
+        <span>{traceWords.lead}</span>
+        <input value={lead} placeholder={traceWords.leadUnknown} onChange={({ target }) => setLead(target.value)} />
+      </label>
+      <button type="submit" className="act is-written">
+        {traceWords.give}
+      </button>
+    </form>
+  );
+}
