@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { FiberEnd } from "../../core/plant/fiberWay.ts";
+import { formatLength } from "../../core/units/formatLength.ts";
 import { parseLengthM } from "../../core/units/parseLength.ts";
 import { runCommand } from "../app/edits.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
@@ -8,14 +9,16 @@ import { useSession } from "../app/useSession.ts";
 import type { ShownTrace } from "./shownTrace.ts";
 import { traceWords } from "./words.ts";
 
-/** Asks which fiber a trace is of: nobody has said so, and nothing is guessed. */
+/** Asks which fiber a trace is of and how it was taken: what nobody has said stands open, nothing is guessed. */
 export function GiveForm({ open, shown }: { readonly open: OpenRoute; readonly shown: ShownTrace }) {
   const session = useSession();
   const cables = [...open.route.cable.values()];
-  const [cableId, setCableId] = useState(cables[0]?.id ?? "");
-  const [fiber, setFiber] = useState("");
-  const [fromEnd, setFromEnd] = useState<FiberEnd | "">("");
-  const [lead, setLead] = useState("");
+  const { trace } = shown;
+  const isKnown = trace.cableId !== null && trace.fiber !== null;
+  const [cableId, setCableId] = useState(trace.cableId ?? cables[0]?.id ?? "");
+  const [fiber, setFiber] = useState(trace.fiber === null ? "" : String(trace.fiber));
+  const [fromEnd, setFromEnd] = useState<FiberEnd | "">(isKnown ? trace.fromEnd : "");
+  const [lead, setLead] = useState(trace.leadM === null ? "" : formatLength(trace.leadM, unitsOf(open), "span"));
   const send = (): void => {
     const parsed = lead.trim() === "" ? null : parseLengthM(lead, unitsOf(open));
     if (parsed && (!parsed.ok || parsed.valueM < 0)) {
@@ -24,7 +27,7 @@ export function GiveForm({ open, shown }: { readonly open: OpenRoute; readonly s
     }
     const leadM = parsed?.ok ? parsed.valueM : null;
     void runCommand(session, "trace.give", {
-      traceIds: [shown.trace.id],
+      traceIds: [trace.id],
       cableId,
       fiber: Number(fiber),
       fromEnd,
@@ -39,8 +42,8 @@ export function GiveForm({ open, shown }: { readonly open: OpenRoute; readonly s
         send();
       }}
     >
-      <h3>{traceWords.whose}</h3>
-      <p>{shown.trace.fileName}</p>
+      {!isKnown && <h3>{traceWords.whose}</h3>}
+      <p>{trace.fileName}</p>
       <label>
         <span>{traceWords.cable}</span>
         <select value={cableId} onChange={({ target }) => setCableId(target.value)}>

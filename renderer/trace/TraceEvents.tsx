@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { meanLossDb } from "../../core/closeout/traceLimits.ts";
 import { tracedPlaces } from "../../core/closeout/tracePlaces.ts";
 import type { Severity } from "../../core/rules/rule.ts";
@@ -20,7 +21,7 @@ type Props = {
 };
 
 /** The events of a trace with what is drawn there; a click chooses the place on the diagram. */
-export function TraceEvents({ open, shown, lines, chosenKey }: Props) {
+export const TraceEvents = memo(function TraceEvents({ open, shown, lines, chosenKey }: Props) {
   const session = useSession();
   const units = unitsOf(open);
   const unit = units === "us" ? "ft" : "m";
@@ -73,7 +74,7 @@ export function TraceEvents({ open, shown, lines, chosenKey }: Props) {
       </tbody>
     </table>
   );
-}
+});
 
 /** The worst that is found at an event, by the event's id. */
 function severitiesBySubject({ findings }: OpenRoute): ReadonlyMap<string, Severity> {

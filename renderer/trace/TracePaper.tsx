@@ -83,9 +83,7 @@ export function TracePaper({ open, shown }: Props) {
         {own && curves.length === 0 && <p className="traces-note">{traceWords.noCurve}</p>}
       </div>
       <div className="traces-side">
-        {(shown.trace.cableId === null || shown.trace.fiber === null) && (
-          <GiveForm key={shown.trace.id} open={open} shown={shown} />
-        )}
+        <Whose open={open} shown={shown} />
         {own && own.damages.length > 0 && (
           <section className="traces-damages">
             <h3>{traceWords.damaged}</h3>
@@ -101,6 +99,19 @@ export function TracePaper({ open, shown }: Props) {
         <TraceEvents open={open} shown={shown} lines={lines} chosenKey={chosenLine?.key ?? null} />
       </div>
     </div>
+  );
+}
+
+/** Whose a trace is: asked at once where nobody has said so, else behind a word. */
+function Whose({ open, shown }: Props) {
+  const { id, cableId, fiber, fromEnd, leadM } = shown.trace;
+  const form = <GiveForm key={[id, cableId, fiber, fromEnd, leadM].join(" ")} open={open} shown={shown} />;
+  if (cableId === null || fiber === null) return form;
+  return (
+    <details className="traces-whose">
+      <summary>{traceWords.whoseKnown}</summary>
+      {form}
+    </details>
   );
 }
 

@@ -18,6 +18,7 @@ export const traceWords = {
   damaged: "Could not be read",
   give: "Say so",
   whose: "Whose trace is this?",
+  whoseKnown: "Fiber, end and lead",
   cable: "Cable",
   fiber: "Fiber",
   end: "Taken from",
