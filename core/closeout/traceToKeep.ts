@@ -32,6 +32,8 @@ export type TraceBrought = {
   /** What is to be asked: it is neither in the file, nor in its name, nor told. */
   readonly asks: readonly ("fiber" | "end")[];
   readonly damages: readonly Damage[];
+  /** Who held the instrument, as the file tells; empty where it does not. */
+  readonly operator: string;
 };
 
 /**
@@ -68,6 +70,7 @@ export function traceToKeep(
     },
     asks,
     damages,
+    operator: general?.operator ?? "",
   });
 }
 

@@ -30,6 +30,7 @@ import { Guide } from "../start/Guide.tsx";
 import { RouteTabs, StandingBanner } from "../start/RouteTabs.tsx";
 import { StartScreen } from "../start/StartScreen.tsx";
 import { TablesSplit } from "../tables/TablesSplit.tsx";
+import { TraceSplit } from "../trace/TraceSplit.tsx";
 import { Divider } from "./Divider.tsx";
 import { followMenu } from "./desktop.ts";
 import { listenForDrops } from "./dropping.ts";
@@ -111,17 +112,20 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
         <TablesSplit open={open}>
           <CloseoutSplit open={open}>
             <BalanceSplit open={open}>
-              <ProfileSplit open={open}>
-                <div className="stage">
-                  {isSettingsOpen && <SettingsRoom open={open} />}
-                  {!isSettingsOpen && (sheets ? <SheetsPanel open={open} sheets={sheets} /> : <Diagram open={open} />)}
-                  <Guide />
-                  <PinnedExplanations />
-                  {isEmpty && !isImportOpen && !sheets && !isAdding && (
-                    <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
-                  )}
-                </div>
-              </ProfileSplit>
+              <TraceSplit open={open}>
+                <ProfileSplit open={open}>
+                  <div className="stage">
+                    {isSettingsOpen && <SettingsRoom open={open} />}
+                    {!isSettingsOpen &&
+                      (sheets ? <SheetsPanel open={open} sheets={sheets} /> : <Diagram open={open} />)}
+                    <Guide />
+                    <PinnedExplanations />
+                    {isEmpty && !isImportOpen && !sheets && !isAdding && (
+                      <EmptyState says={emptyWords.diagram} actionIds={["import", "addPole"]} />
+                    )}
+                  </div>
+                </ProfileSplit>
+              </TraceSplit>
             </BalanceSplit>
           </CloseoutSplit>
         </TablesSplit>

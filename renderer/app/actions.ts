@@ -18,6 +18,7 @@ import { settingsActions } from "./actions/settingsActions.ts";
 import { signOffActions } from "./actions/signOffActions.ts";
 import { straightActions } from "./actions/straightActions.ts";
 import { tableActions } from "./actions/tableActions.ts";
+import { traceActions } from "./actions/traceActions.ts";
 import { viewActions } from "./actions/viewActions.ts";
 import { workActions } from "./actions/workActions.ts";
 import { untilAnswered } from "./edits.ts";
@@ -41,6 +42,7 @@ export const actions: readonly Action[] = [
   ...profileActions,
   ...balanceActions,
   ...closeoutActions,
+  ...traceActions,
   ...handActions,
   ...pinActions,
   ...arrangeActions,

@@ -1,4 +1,6 @@
 import { isPacketFile, showPackets, takePackets } from "../closeout/packets/takePackets.ts";
+import { bringTraces } from "../trace/bringTraces.ts";
+import { setTraces } from "../trace/traceHand.ts";
 import { openAndShow } from "./files.ts";
 import { base64Of, type ImportKind } from "./importing.ts";
 import { type Session, showFault, tell } from "./session.ts";
@@ -6,7 +8,7 @@ import { words } from "./words.ts";
 
 const listEnding = /\.(csv|tsv|txt|xlsx|geojson|json)$/i;
 
-/** Takes files dropped anywhere on the window: a list goes to the import, a route file is opened. */
+/** Takes files dropped anywhere on the window: a list goes to the import, a route file is opened, traces are kept. */
 export function listenForDrops(session: Session): () => void {
   const over = (event: DragEvent): void => {
     if (event.dataTransfer?.types.includes("Files")) event.preventDefault();
@@ -44,10 +46,18 @@ async function takeDropped(session: Session, files: readonly File[]): Promise<vo
     showPackets(session);
     return takePackets(session, files);
   }
+  const traces = files.filter((one) => /\.sor$/i.test(one.name));
+  if (traces.length > 0 && session.store.get()) return takeTraces(session, traces);
   if (/\.strand$/i.test(file.name)) return openDropped(session, file);
   const refusal = refusalOf(session, file.name);
   if (refusal) return showFault(session, refusal);
   session.view.setState({ dropped: file, isImportOpen: true, isStartOpen: false, sheets: null });
+}
+
+async function takeTraces(session: Session, files: readonly File[]): Promise<void> {
+  setTraces(session, { isOpen: true });
+  session.view.setState({ isStartOpen: false, sheets: null });
+  await bringTraces(session, files);
 }
 
 function refusalOf(session: Session, fileName: string) {

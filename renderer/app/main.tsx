@@ -31,6 +31,7 @@ import "../settings/settings.css";
 import "../tables/tables.css";
 import "./below.css";
 import "../profile/profile.css";
+import "../trace/trace.css";
 import "../layout/layout.css";
 import "../balance/balance.css";
 import "../closeout/closeout.css";

@@ -20,6 +20,7 @@ import type { ExactEntry, Hand } from "../tools/hand.ts";
 import { type KindStates, usualKinds } from "../tools/kinds.ts";
 import type { MeasurePoint } from "../tools/measure.ts";
 import type { Nudging } from "../tools/nudge.ts";
+import { plainTraces, type TraceView } from "../trace/traceView.ts";
 import type { Repeatable } from "./actions/action.ts";
 import { blankFileView, type FileView } from "./fileStore.ts";
 import { plainPanels } from "./plainLayout.ts";
@@ -124,6 +125,7 @@ export type ViewState = FileView & {
   readonly profile: ProfileView;
   readonly balance: BalanceView;
   readonly closeout: CloseoutView;
+  readonly traces: TraceView;
   /** Light of the route over the diagram; null while it is not shown. */
   readonly light: ShownLight | null;
   readonly drawnAs: DrawnAs;
@@ -182,6 +184,7 @@ export function openViewStore(): ViewStore {
     profile: plainProfile,
     balance: plainBalance,
     closeout: plainCloseout,
+    traces: plainTraces,
     light: null,
     drawnAs: "ground",
     adding: null,

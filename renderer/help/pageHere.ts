@@ -9,6 +9,7 @@ const panels = [
   [".findings", "findings"],
   [".tables", "tables"],
   [".profile", "profile"],
+  [".traces", "traces"],
   [".light-route", "light"],
   [".balance", "balance"],
   [".closeout", "closeout"],

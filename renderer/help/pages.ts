@@ -70,6 +70,19 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "traces",
+    title: "Traces",
+    about: "What a reflectometer showed, held against the fiber as drawn",
+    says: [
+      "Bring in the .sor files of a reflectometer: each is kept in the route file and matched to its fiber by what the instrument was told and by its name. Where neither says which fiber or end it is, it is asked.",
+      "The fiber is drawn from the hub, whatever end the trace was taken from, so that both directions and all wavelengths lie over each other. Rings are places drawn along it, hollow where nothing shows; a triangle is an event where nothing is drawn, a diamond the end of a broken fiber, with the place on the strand and how far off it may be.",
+      "Choose an event and the diagram shows its place; choose a terminal, closure or pole and the mark goes there.",
+      "A click puts mark A, the key B the other: distance and loss between them stand below. The wheel zooms, with Shift only along, with Alt only up; drag to move, 0 shows all of it, up and down walk from event to event.",
+      "A distance is held against the landmark before it, so that a coil not as drawn shifts one section alone. The launch lead is found by itself; where it is as long as the fiber it must be told.",
+      "Losses are judged as the mean of both directions where both were taken; limits are standards of the company.",
+    ],
+  },
+  {
     id: "layout",
     title: "Laying out",
     about: "Where terminals hang and whom they serve, the cost against its bound",

@@ -7,6 +7,7 @@ import { benchOpen } from "./open.ts";
 import { benchPlacement } from "./placementRow.ts";
 import { benchRecheck } from "./recheck.ts";
 import { benchStatics } from "./statics.ts";
+import { benchTraces } from "./traces.ts";
 
 const assetsFolder = join(import.meta.dirname, "..", "..", "assets");
 
@@ -17,6 +18,7 @@ const figures: Figures = {
   ...(await benchRecheck(short, long)),
   ...benchStatics(long),
   ...benchPlacement(),
+  ...(await benchTraces(long)),
   ...(await benchDraw(longRoute(assetsFolder, 48))),
 };
 const printed = Object.fromEntries(Object.entries(figures).map(([name, value]) => [name, rounded(value)]));

@@ -3,6 +3,7 @@ import { catalogueWords } from "../../renderer/settings/words.ts";
 import { kinds } from "../../renderer/tables/kinds.ts";
 import { pointOf } from "./diagram.ts";
 import type { OpenWindow } from "./openWindow.ts";
+import { showTraces } from "./traceFiles.ts";
 
 /** A view of the window, and the keys and clicks that lead to it from the diagram. */
 type View = readonly [name: string, go: (opened: OpenWindow) => Promise<void>];
@@ -28,6 +29,13 @@ export const views: readonly View[] = [
       await page.locator("[data-profile]").focus();
       await page.keyboard.press("ArrowRight");
       await page.locator("[data-card=station]").waitFor();
+    },
+  ],
+  [
+    "the traces",
+    async (opened) => {
+      await opened.page.keyboard.press("Control+Shift+f");
+      await showTraces(opened);
     },
   ],
   [

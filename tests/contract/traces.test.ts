@@ -1,10 +1,15 @@
-import { mkdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { traceOnRoute } from "../../core/closeout/traceOnRoute.ts";
 import { fiberWay } from "../../core/plant/fiberWay.ts";
 import { openPlant } from "../../core/plant/plant.ts";
+import { createRouteFile } from "../../db/createRouteFile.ts";
 import { keptFile } from "../../db/keptFiles.ts";
+import type { Desk } from "../../electron/batch/verb.ts";
+import { tracesVerb } from "../../electron/batch/verbs/traces.ts";
+import { runJobHere } from "../../electron/host/jobs.ts";
 import { openSession } from "../../electron/host/session.ts";
 import { takeTraceFolder } from "../../electron/host/traceFolder.ts";
 import { smallRoute } from "../fixtures/route/buildRoute.ts";
@@ -46,6 +51,22 @@ test("a folder of traces is kept as one edit, each matched to its fiber, and wha
   });
 });
 
+test("the command line tells whose each trace is and what it shows; a break is exit code 1, a wrong end is refused", async () => {
+  await inScratchFolder(async (path, folder) => {
+    writeFileSync(join(folder, "C1-F40.sor"), shotOf(40, { leadM: 0 }));
+    writeFileSync(join(folder, "C1-F41.sor"), shotOf(41, { leadM: 0, brokenM: 70 }));
+    const run = (...args: string[]) => tracesVerb.run([path, folder, ...args], desk);
+    expect(await run("--end", "middle")).toMatchObject({ ok: false, fault: { code: "bad-arguments" } });
+    expect(await run("--end", "hub", "--lead", "long")).toMatchObject({ ok: false, fault: { code: "bad-arguments" } });
+    const told = await run("--end", "hub", "--lead", "0");
+    expect(told).toMatchObject({ ok: true, value: { exitCode: 1 } });
+    const lines = told.ok ? told.value.lines.join("\n") : "";
+    expect(lines).toContain("C1-F40.sor: fiber 40 of cable C1, 2 of 2 places seen");
+    expect(lines).toContain("C1-F41.sor: fiber 41 of cable C1, 1 of 2 places seen, broken");
+    expect(lines).toMatch(/ends .* past pole P2 towards pole P3, give or take/);
+  });
+});
+
 test("a folder that is not there, or holds no traces, is told", () => {
   withFile(smallRoute(), (file, scratch) => {
     const session = granted(openSession(file, stamp));
@@ -54,3 +75,23 @@ test("a folder that is not there, or holds no traces, is told", () => {
     expect(faultCode(takeTraceFolder(session, join(scratch, "gone"), told))).not.toBe("granted");
   });
 });
+
+const desk: Desk = {
+  stamp,
+  assetsFolder: "",
+  windowFolder: "",
+  runJob: runJobHere,
+  readInput: async () => "",
+  say: () => {},
+};
+
+async function inScratchFolder(work: (path: string, folder: string) => Promise<void>): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), "traces-"));
+  const path = join(folder, "town.strand");
+  granted(createRouteFile(path, smallRoute(), { author: "R. Diaz", atIso: "2026-05-04T15:00:00.000Z" })).close();
+  try {
+    await work(path, folder);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}

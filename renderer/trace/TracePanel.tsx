@@ -1,0 +1,110 @@
+import { Maximize, Trash2, Upload, X } from "lucide-react";
+import { useRef } from "react";
+import { actionOf, perform } from "../app/actions.ts";
+import { runCommand } from "../app/edits.ts";
+import type { OpenRoute } from "../app/routeStore.ts";
+import { useSession, useView } from "../app/useSession.ts";
+import { bringTraces } from "./bringTraces.ts";
+import { TracePaper } from "./TracePaper.tsx";
+import { setTraces, traceNow, tracesInOrder } from "./traceHand.ts";
+import { traceTitle } from "./traceTitle.ts";
+import { traceWords } from "./words.ts";
+
+/** The traces: which one, with what, and what it shows. */
+export function TracePanel({ open }: { readonly open: OpenRoute }) {
+  const session = useSession();
+  const traceId = useView((state) => state.traces.traceId);
+  const areOthersShown = useView((state) => state.traces.areOthersShown);
+  const shown = traceNow(open, traceId);
+  return (
+    <>
+      <div className="traces-bar">
+        {shown && (
+          <label>
+            <span>{traceWords.trace}</span>
+            <select
+              value={shown.trace.id}
+              onChange={({ target }) => setTraces(session, { traceId: target.value, a: null, b: null, underM: null })}
+            >
+              {tracesInOrder(open).map((id) => (
+                <option key={id} value={id}>
+                  {traceTitle(open.plant, id)}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        {shown && (
+          <label>
+            <input
+              type="checkbox"
+              checked={areOthersShown}
+              onChange={({ target }) => setTraces(session, { areOthersShown: target.checked })}
+            />
+            <span>{traceWords.others}</span>
+          </label>
+        )}
+        <span className="traces-bar-room" />
+        <BringButton />
+        {shown && (
+          <button
+            type="button"
+            className="act"
+            aria-label={traceWords.remove}
+            title={traceWords.remove}
+            onClick={() => void runCommand(session, "trace.remove", { traceIds: [shown.trace.id] })}
+          >
+            <Trash2 size={16} aria-hidden="true" />
+          </button>
+        )}
+        {shown && (
+          <button
+            type="button"
+            className="act"
+            aria-label={traceWords.fit}
+            title={traceWords.fit}
+            onClick={() => setTraces(session, { isFitWanted: true })}
+          >
+            <Maximize size={16} aria-hidden="true" />
+          </button>
+        )}
+        <button
+          type="button"
+          className="act"
+          aria-label={traceWords.hide}
+          title={traceWords.hide}
+          onClick={() => void perform(session, actionOf("traces"))}
+        >
+          <X size={16} aria-hidden="true" />
+        </button>
+      </div>
+      {shown ? <TracePaper open={open} shown={shown} /> : <p className="empty">{traceWords.none}</p>}
+    </>
+  );
+}
+
+function BringButton() {
+  const session = useSession();
+  const input = useRef<HTMLInputElement>(null);
+  return (
+    <>
+      <button type="button" className="act is-written" onClick={() => input.current?.click()}>
+        <Upload size={16} aria-hidden="true" />
+        <span>{traceWords.bring}</span>
+      </button>
+      <input
+        ref={input}
+        type="file"
+        accept=".sor"
+        multiple
+        hidden
+        aria-label={traceWords.bring}
+        onChange={({ target }) => {
+          const files = [...(target.files ?? [])];
+          target.value = "";
+          void bringTraces(session, files);
+        }}
+      />
+    </>
+  );
+}

@@ -1,0 +1,83 @@
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { selection } from "./diagram.ts";
+import { eachOnDemo } from "./eachOnDemo.ts";
+import { bring, events, fileOf, longestWay } from "./traceFiles.ts";
+
+const { opened } = eachOnDemo(async ({ page }) => {
+  await page.keyboard.press("Control+Shift+f");
+  await page.getByRole("region", { name: "Traces", exact: true }).waitFor();
+});
+
+const hand = (page: Page) => page.locator("[data-trace]");
+
+describe("the traces", () => {
+  test("are brought in and matched to their fiber; an event leads to its place, and the place to its event", async () => {
+    const { page, session } = opened();
+    await page.getByText("No traces are kept with this route yet.").waitFor();
+    await bring(page).setInputFiles([fileOf(session.plant, "a.sor")]);
+    await events(page).getByText("splice at closure").waitFor();
+    const { way } = longestWay(session.plant);
+    const splice = way.landmarks.find((one) => one.kind === "splice");
+    await events(page)
+      .getByRole("button", { name: /^splice at closure/ })
+      .click();
+    await expect.poll(() => selection(page)).toEqual([splice?.row.id]);
+    await page.keyboard.press("Control+k");
+    await page.keyboard.type(`Terminal ${session.plant.row("terminal", way.landmarks.at(-1)?.row.id ?? "")?.name}`);
+    await page.getByRole("dialog").getByRole("option").first().waitFor();
+    await page.keyboard.press("Enter");
+    await expect
+      .poll(() => events(page).locator("tr[aria-current=true]").textContent())
+      .toContain("splitter at terminal");
+  });
+
+  test("tell the distance and the loss between two marks, and are walked by keys", async () => {
+    const { page, session } = opened();
+    await bring(page).setInputFiles([fileOf(session.plant, "a.sor")]);
+    await events(page).getByText("splice at closure").waitFor();
+    await hand(page).focus();
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("b");
+    await page.keyboard.press("ArrowDown");
+    await page.getByText(/^A to B: [\d,]+ ft, [\d.]+ dB$/).waitFor();
+    expect(await events(page).locator("tr[aria-current=true]").count()).toBe(1);
+  });
+
+  test("ask whose a trace is where nothing says so, and match it when it is said", async () => {
+    const { page, session } = opened();
+    const { cable, fiber } = longestWay(session.plant);
+    await bring(page).setInputFiles([fileOf(session.plant, "x.sor", { cableId: "", fiberId: "", locationA: "" })]);
+    const form = page.locator("form.traces-give");
+    await form.getByLabel("Cable").selectOption(cable.id);
+    await form.getByLabel("Fiber").fill(String(fiber));
+    await form.getByLabel("Taken from").selectOption("feed");
+    await form.getByRole("button", { name: "Say so" }).click();
+    await events(page).getByText("splice at closure").waitFor();
+    await expect.poll(() => form.count()).toBe(0);
+    expect([...session.route().trace.values()][0]).toMatchObject({ cableId: cable.id, fiber, fromEnd: "feed" });
+  });
+
+  test("tell where a fiber is broken, as a finding too", async () => {
+    const { page, session } = opened();
+    const { way } = longestWay(session.plant);
+    await bring(page).setInputFiles([fileOf(session.plant, "broken.sor", { brokenM: way.lengthM * 0.6 })]);
+    await events(page)
+      .getByText(/the fiber ends, give or take \d+ ft/)
+      .waitFor();
+    await page
+      .locator(".findings")
+      .getByText(/ ends .* past pole .*, give or take/)
+      .first()
+      .waitFor();
+  });
+
+  test("of a damaged file show what could be read, and say what could not", async () => {
+    const { page, session } = opened();
+    const file = fileOf(session.plant, "cut.sor");
+    const cut = { ...file, buffer: file.buffer.subarray(0, file.buffer.length - 3000) };
+    await bring(page).setInputFiles([cut]);
+    await page.getByText(/points of the curve are missing/).waitFor();
+    await events(page).getByText("splice at closure").waitFor();
+  });
+});
