@@ -17,6 +17,7 @@ const panels = [
   [".explanation", "numbers"],
   [".history", "history"],
   [".layout", "layout"],
+  [".packets", "packets"],
   [".revisions", "revisions"],
   [".sign-off", "signOff"],
   [".side", "chosen"],

@@ -206,6 +206,17 @@ export const helpPages: readonly HelpPage[] = [
     ],
   },
   {
+    id: "packets",
+    title: "Field packets",
+    about: "What a crew takes along, and what it brings back",
+    says: [
+      "A packet is one file for a phone or a laptop: open it in a browser, no network is needed. It has the job card of each terminal and a field for everything to be read; lengths may be typed in any unit. What is far from the drawing is asked again at once.",
+      "What is typed is kept in that browser at every change. The button at its foot writes the file for the office; it can be written again later, with corrections.",
+      "Bring the files back with the button here, or let them fall onto the window: several crews, in any order, twice the same does no harm. Undo takes a whole packet back.",
+      "Where a reading was changed here as well, or two crews read otherwise, both stand side by side with who and when, until somebody keeps one or takes the other. What could not be taken in is listed with the reason.",
+    ],
+  },
+  {
     id: "signOff",
     title: "Sign-off",
     about: "What must be so before the route is signed for, and what a signature proves",

@@ -4,6 +4,7 @@ import { benchDraw } from "./draw.ts";
 import { longRoute } from "./longRoute.ts";
 import { type Figures, rounded } from "./measure.ts";
 import { benchOpen } from "./open.ts";
+import { benchPackets } from "./packets.ts";
 import { benchPlacement } from "./placementRow.ts";
 import { benchRecheck } from "./recheck.ts";
 import { benchStatics } from "./statics.ts";
@@ -19,6 +20,7 @@ const figures: Figures = {
   ...benchStatics(long),
   ...benchPlacement(),
   ...(await benchTraces(long)),
+  ...benchPackets(long),
   ...(await benchDraw(longRoute(assetsFolder, 48))),
 };
 const printed = Object.fromEntries(Object.entries(figures).map(([name, value]) => [name, rounded(value)]));

@@ -1,10 +1,9 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { Browser, Page } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { launchChromium } from "./chromium.ts";
 import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
 import { views } from "./views.ts";
+import { violations } from "./violations.ts";
 
 let browser: Browser;
 let demo: Demo;
@@ -16,28 +15,6 @@ afterAll(async () => {
   await browser.close();
   demo.remove();
 });
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-async function violations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const run = (globalThis as unknown as { axe: { run: (options: object) => Promise<AxeResult> } }).axe.run; // put on the page just above
-    // what passes is not asked for: it takes most of the time
-    const { violations: found } = await run({ resultTypes: ["violations"], preload: false });
-    return found
-      .filter((one) => one.impact === "serious" || one.impact === "critical")
-      .flatMap((one) => one.nodes.map((node) => `${one.id}: ${node.target.join(" ")}`));
-  });
-}
-
-type AxeResult = {
-  readonly violations: readonly {
-    readonly id: string;
-    readonly impact: string;
-    readonly nodes: readonly { readonly target: readonly string[] }[];
-  }[];
-};
 
 describe.each([
   ["light", { colorScheme: "light" }],

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { packetFile } from "../../core/closeout/packet/packetFile.ts";
 import { eachOnDemo } from "./eachOnDemo.ts";
 import { slowDown } from "./openWindow.ts";
+import { violations } from "./violations.ts";
 
 const { opened } = eachOnDemo();
 let folder: string;
@@ -94,6 +95,7 @@ test("a crew fills a packet from a file at a phone's width; what is typed is the
     });
   await packet.locator(".photos li").waitFor();
   expect(await packet.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+  expect(await violations(packet)).toEqual([]);
   await packet.close();
   const again = await openPacket(path, said);
   expect(await offsetOf(again).inputValue()).toBe("3' 2\"");

@@ -124,6 +124,26 @@ export const views: readonly View[] = [
     },
   ],
   [
+    "the field packets with two readings that disagree",
+    async ({ page, session }) => {
+      const [terminal] = session.route().terminal.keys();
+      const signed = { by: "Ann", atIso: "2026-03-02T08:00:00.000Z" };
+      const thing = { kind: "terminal", subjectId: terminal ?? "", port: 0, alongId: "" } as const;
+      const offset = { ...thing, what: "offset", wavelengthNm: 0, text: "", ...signed } as const;
+      session.run("packet.give", { packetId: "packet-1", crew: "North", terminalIds: [terminal], ...signed });
+      session.run("reading.take", { ...offset, value: 0.9 });
+      const [standing] = session.route().reading.keys();
+      const rival = { id: "rival-1", readingId: standing ?? "", packetId: "packet-1", ...offset, value: 0.8 };
+      session.take("Bring in", [{ table: "rivalReading", id: rival.id, before: null, after: rival }]);
+      await page.reload();
+      await page.locator("canvas").first().waitFor();
+      await page.keyboard.press("Control+Shift+k");
+      const panel = page.getByRole("complementary", { name: "Field packets" });
+      await panel.getByRole("button", { name: "Give a crew a packet" }).click();
+      await panel.getByRole("button", { name: /^Take what North brought/ }).waitFor();
+    },
+  ],
+  [
     "the layout",
     async ({ page }) => {
       await page.keyboard.press("Control+l");

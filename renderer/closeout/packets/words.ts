@@ -46,5 +46,5 @@ export const packetWords = {
   head: (number: number, crew: string, count: number): string =>
     `${number}, ${crew}: ${count} ${count === 1 ? "terminal" : "terminals"}`,
   again: "Write it again",
-  againOf: (number: number): string => `Write packet ${number} again`,
+  againOf: (number: number): string => `Write it again, packet ${number}`,
 } as const;
