@@ -1,6 +1,7 @@
 import type { Plant } from "../plant/plant.ts";
 import { polesAlong, spanRuns } from "../plant/spanRuns.ts";
 import type { Finding } from "../rules/finding.ts";
+import { reportSchedules } from "./asBuilt/reportSheet.ts";
 import { billSchedule } from "./billSheet.ts";
 import { bondingSchedule } from "./bondingSheet.ts";
 import { numberOpen } from "./book.ts";
@@ -34,6 +35,7 @@ export function schedules(plant: Plant, findings: readonly Finding[]): readonly 
     bondingSchedule(plant, steps),
     ...spliceSchedules(plant),
     findingSchedule(plant, findings, numberOpen(findings)),
+    ...reportSchedules(plant, findings),
   ];
   return all.filter(({ rows }) => rows.some((row) => !("group" in row)));
 }
