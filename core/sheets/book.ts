@@ -21,6 +21,7 @@ export const sheetKinds = [
   "cost",
   "findings",
   "closeout",
+  "report",
   "worksheet",
 ] as const;
 export type SheetKind = (typeof sheetKinds)[number];

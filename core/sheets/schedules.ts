@@ -1,6 +1,7 @@
 import type { Plant } from "../plant/plant.ts";
 import { polesAlong, spanRuns } from "../plant/spanRuns.ts";
 import type { Finding } from "../rules/finding.ts";
+import { reportSchedules } from "./asBuilt/reportSheet.ts";
 import { billSchedule } from "./billSheet.ts";
 import { bondingSchedule } from "./bondingSheet.ts";
 import { numberOpen } from "./book.ts";
@@ -37,6 +38,7 @@ export function schedules(plant: Plant, findings: readonly Finding[]): readonly 
     ...spliceSchedules(plant),
     findingSchedule(plant, findings, numberOpen(findings)),
     ...closeoutSchedules(plant, { steps, terminalIds }),
+    ...reportSchedules(plant, findings),
   ];
   return all.filter(({ rows }) => rows.some((row) => !("group" in row)));
 }

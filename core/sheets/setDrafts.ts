@@ -3,6 +3,7 @@ import { terminalsAlong } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
 import { polesAlong, type SpanRun, spanRuns } from "../plant/spanRuns.ts";
 import type { Finding } from "../rules/finding.ts";
+import { reportDrafts } from "./asBuilt/reportSheet.ts";
 import { billDrafts } from "./billSheet.ts";
 import { bondingDrafts } from "./bondingSheet.ts";
 import type { Draft, NumberedFinding, SheetKind } from "./book.ts";
@@ -77,6 +78,7 @@ export function setDrafts(
     ["cost", () => costDrafts(plant, paper)],
     ["findings", () => findingDrafts(plant, paper, findings, openFindings)],
     ["closeout", () => closeoutDrafts(plant, paper, { steps, terminalIds: terminalOrder(plant) })],
+    ["report", () => reportDrafts(plant, paper, findings)],
   ];
   return composers.filter(([kind]) => kinds.includes(kind)).flatMap(([, compose]) => compose());
 }

@@ -20,5 +20,6 @@ export const sheetKindWords: Readonly<Record<SheetKind, string>> = {
   cost: "Bill with prices",
   findings: "Findings",
   closeout: "Closeout forms",
+  report: "Closeout report",
   worksheet: "Worksheets",
 };
