@@ -82,17 +82,21 @@ function Room() {
 }
 
 /** What stands at the side: one panel at a time. */
-function SideRoom({ open }: { readonly open: OpenRoute }) {
-  const isHistoryOpen = useView((state) => state.isHistoryOpen);
-  const isLayoutOpen = useView((state) => state.isLayoutOpen);
-  const isRevisionsOpen = useView((state) => state.isRevisionsOpen);
-  const isSignOffOpen = useView((state) => state.isSignOffOpen);
-  const isPacketsOpen = useView((state) => state.isPacketsOpen);
-  if (isSignOffOpen) return <SignOffPanel key={open.routeId} open={open} />;
-  if (isPacketsOpen) return <PacketsPanel key={open.routeId} open={open} />;
-  if (isRevisionsOpen) return <RevisionsPanel key={open.routeId} open={open} />;
-  if (isLayoutOpen) return <LayoutPanel open={open} />;
-  return isHistoryOpen ? <HistoryPanel open={open} /> : <SidePanel open={open} />;
+function BesideRoom({ open }: { readonly open: OpenRoute }) {
+  switch (useView((state) => state.sideRoom)) {
+    case "signOff":
+      return <SignOffPanel key={open.routeId} open={open} />;
+    case "packets":
+      return <PacketsPanel key={open.routeId} open={open} />;
+    case "revisions":
+      return <RevisionsPanel key={open.routeId} open={open} />;
+    case "layout":
+      return <LayoutPanel open={open} />;
+    case "history":
+      return <HistoryPanel open={open} />;
+    case null:
+      return <SidePanel open={open} />;
+  }
 }
 
 function OpenRoom({ open }: { readonly open: OpenRoute }) {
@@ -101,7 +105,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
   const isSideOpen = useView((state) => state.isSideOpen);
   const isImportOpen = useView((state) => state.isImportOpen);
   const isFindingsOpen = useView((state) => state.isFindingsOpen);
-  const isRevisionsOpen = useView((state) => state.isRevisionsOpen);
+  const isBesideSheets = useView((state) => state.sideRoom === "revisions");
   const isWhatIfOpen = useView((state) => state.isWhatIfOpen);
   const areCopiesOpen = useView((state) => state.areCopiesOpen);
   const isAdding = useView((state) => state.adding !== null);
@@ -145,11 +149,11 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
         !areCopiesOpen &&
         !isWhatIfOpen &&
         isSideOpen &&
-        (!sheets || isRevisionsOpen) &&
+        (!sheets || isBesideSheets) &&
         !isSettingsOpen && (
           <>
             <Divider edge="side" />
-            <SideRoom open={open} />
+            <BesideRoom open={open} />
           </>
         )}
     </main>

@@ -1,9 +1,10 @@
-import { isPacketFile, showPackets, takePackets } from "../closeout/packets/takePackets.ts";
+import { isPacketFile, takePackets } from "../closeout/packets/takePackets.ts";
 import { bringTraces } from "../trace/bringTraces.ts";
 import { setTraces } from "../trace/traceHand.ts";
 import { openAndShow } from "./files.ts";
 import { base64Of, type ImportKind } from "./importing.ts";
 import { type Session, showFault, tell } from "./session.ts";
+import { besideShown } from "./sideRoom.ts";
 import { words } from "./words.ts";
 
 const listEnding = /\.(csv|tsv|txt|xlsx|geojson|json)$/i;
@@ -43,7 +44,7 @@ async function takeDropped(session: Session, files: readonly File[]): Promise<vo
   const [file] = files;
   if (!file) return;
   if (session.store.get() && (await isPacketFile(file))) {
-    showPackets(session);
+    session.view.setState(besideShown("packets"));
     return takePackets(session, files);
   }
   const traces = files.filter((one) => /\.sor$/i.test(one.name));

@@ -8,6 +8,7 @@ import { actionWords } from "./actions/words.ts";
 import { carryOut, showEdit } from "./edits.ts";
 import { bytesOf, handOver } from "./handOver.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
+import { besideShown } from "./sideRoom.ts";
 import { words } from "./words.ts";
 
 /** Strings the line where there is none, and lays out terminals, fibers and ports over the route; pinned decisions stand. */
@@ -19,14 +20,7 @@ export async function layOut(session: Session): Promise<void> {
   const reply = await follow(session, actionWords.layOut, ask, words.keepBest);
   if (!reply) return;
   await showEdit(session, reply.edit);
-  session.view.setState({
-    isLayoutOpen: true,
-    isHistoryOpen: false,
-    isRevisionsOpen: false,
-    isSignOffOpen: false,
-    isPacketsOpen: false,
-    isSideOpen: true,
-  });
+  session.view.setState(besideShown("layout"));
   const { unserved, cost, costBound, ended } = reply;
   const gap = costBound === null ? words.gapUnknown : gapText(cost, costBound);
   tell(session, words.laidOut(unserved.length, gap, ended === "stopped"));

@@ -25,6 +25,7 @@ import type { Repeatable } from "./actions/action.ts";
 import { blankFileView, type FileView } from "./fileStore.ts";
 import { plainPanels } from "./plainLayout.ts";
 import type { RefKey } from "./ref.ts";
+import type { SideRoom } from "./sideRoom.ts";
 
 /** Long work the host does for this window. */
 type Job = {
@@ -73,13 +74,10 @@ export type ViewState = FileView & {
   readonly findingsHeightPx: number;
   readonly severitiesShown: readonly Severity[];
   readonly areWaivedShown: boolean;
-  readonly isHistoryOpen: boolean;
-  readonly isRevisionsOpen: boolean;
-  readonly isSignOffOpen: boolean;
-  readonly isPacketsOpen: boolean;
+  /** What stands at the side in place of what is chosen; null for what is chosen. */
+  readonly sideRoom: SideRoom | null;
   /** What came of the packets brought back since the window was opened, newest first. */
   readonly packetsBrought: readonly Brought[];
-  readonly isLayoutOpen: boolean;
   readonly isWhatIfOpen: boolean;
   /** A trial layout beside the present one on the diagram; null while none is shown. */
   readonly trial: ShownTrial | null;
@@ -149,12 +147,8 @@ export function openViewStore(): ViewStore {
     ...plainPanels,
     severitiesShown: ["error", "warning", "note"],
     areWaivedShown: true,
-    isHistoryOpen: false,
-    isRevisionsOpen: false,
-    isSignOffOpen: false,
-    isPacketsOpen: false,
+    sideRoom: null,
     packetsBrought: [],
-    isLayoutOpen: false,
     isWhatIfOpen: false,
     trial: null,
     layoutTimeS: null,

@@ -22,7 +22,7 @@ export function LayoutPanel({ open }: { readonly open: OpenRoute }) {
     <aside className="side layout" aria-label={words.title}>
       <header>
         <h2>{words.title}</h2>
-        <button type="button" className="fix" onClick={() => session.view.setState({ isLayoutOpen: false })}>
+        <button type="button" className="fix" onClick={() => session.view.setState({ sideRoom: null })}>
           {words.close}
         </button>
       </header>

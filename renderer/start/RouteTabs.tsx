@@ -1,8 +1,8 @@
 import { X } from "lucide-react";
 import { frozenFault } from "../../core/closeout/signatures.ts";
 import { closeRoute, lookAgain, showRoute } from "../app/files.ts";
+import { besideShown } from "../app/sideRoom.ts";
 import { useOpenRoute, useSession, useView } from "../app/useSession.ts";
-import { signOffShown } from "../panels/faults/mendOf.ts";
 import { words as faultWords } from "../panels/faults/words.ts";
 import { Tip } from "../panels/Tip.tsx";
 import { savedWords, withLocalTimes, words } from "./words.ts";
@@ -68,7 +68,7 @@ export function StandingBanner() {
       {isFrozen && (
         <>
           <p>{frozen}</p>
-          <button type="button" className="fix" onClick={() => session.view.setState(signOffShown)}>
+          <button type="button" className="fix" onClick={() => session.view.setState(besideShown("signOff"))}>
             {faultWords.signOff}
           </button>
         </>

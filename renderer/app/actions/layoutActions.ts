@@ -1,24 +1,17 @@
 import { ChartGantt, Columns2 } from "lucide-react";
 import { whatIfWords } from "../../layout/whatIfWords.ts";
 import { layoutWords } from "../../layout/words.ts";
+import { besideTurned } from "../sideRoom.ts";
 import { type Action, action, beyondDiagram } from "./action.ts";
 
 /** How the layout came out. */
 export const layoutActions: readonly Action[] = [
   action("layoutPanel", {
-    name: (s) => (s.view.getState().isLayoutOpen ? layoutWords.hide : layoutWords.show),
+    name: (s) => (s.view.getState().sideRoom === "layout" ? layoutWords.hide : layoutWords.show),
     keys: ["Mod+L"],
     icon: ChartGantt,
     blocked: beyondDiagram,
-    run: (s) =>
-      s.view.setState((state) => ({
-        isLayoutOpen: !state.isLayoutOpen,
-        isHistoryOpen: false,
-        isRevisionsOpen: false,
-        isSignOffOpen: false,
-        isPacketsOpen: false,
-        isSideOpen: state.isLayoutOpen ? state.isSideOpen : true,
-      })),
+    run: (s) => s.view.setState(besideTurned("layout")),
     place: "work",
   }),
   action("whatIf", {

@@ -26,19 +26,6 @@ export async function takePackets(session: Session, files: readonly File[]): Pro
   if (refused) showFault(session, refused);
 }
 
-/** Shows the field packets at the side. */
-export function showPackets({ view }: Session): void {
-  view.setState({
-    isPacketsOpen: true,
-    isRevisionsOpen: false,
-    isHistoryOpen: false,
-    isLayoutOpen: false,
-    isSettingsOpen: false,
-    isImportOpen: false,
-    isSideOpen: true,
-  });
-}
-
 /** Whether a file begins as the pages of packets write theirs. */
 export async function isPacketFile(file: File): Promise<boolean> {
   return (await file.slice(0, 100).text()).includes(packetFormat);

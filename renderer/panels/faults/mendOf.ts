@@ -4,6 +4,7 @@ import { lookAgain, showRoute } from "../../app/files.ts";
 import { chooseAndShow, drawnRef } from "../../app/look.ts";
 import { splitRef } from "../../app/ref.ts";
 import { openRouteOf, type Session, tell } from "../../app/session.ts";
+import { besideShown } from "../../app/sideRoom.ts";
 import { fullScalePxPerM } from "../../canvas/viewport.ts";
 import { titleOf } from "../words.ts";
 import { rowsNamed } from "./rowsNamed.ts";
@@ -67,12 +68,9 @@ const standards: MendHere = ({ store, view }) =>
     : null;
 
 const signOff: MendHere = ({ store, view }) =>
-  store.get() && !view.getState().isSignOffOpen
-    ? { name: words.signOff, run: () => view.setState(signOffShown) }
+  store.get() && view.getState().sideRoom !== "signOff"
+    ? { name: words.signOff, run: () => view.setState(besideShown("signOff")) }
     : null;
-
-/** The view with the sign-off at the side. */
-export const signOffShown = { isSignOffOpen: true, isSideOpen: true, sheets: null, isSettingsOpen: false } as const;
 
 const byCode: Readonly<Record<string, MendHere>> = {
   "host-away": askAgain,
