@@ -83,7 +83,8 @@ function Room() {
 
 /** What stands at the side: one panel at a time. */
 function BesideRoom({ open }: { readonly open: OpenRoute }) {
-  switch (useView((state) => state.sideRoom)) {
+  const room = useView((state) => state.sideRoom);
+  switch (room) {
     case "signOff":
       return <SignOffPanel key={open.routeId} open={open} />;
     case "packets":
