@@ -10,7 +10,7 @@ import { eachOnDemo } from "./eachOnDemo.ts";
 
 const { opened } = eachOnDemo(async ({ page }) => {
   await page.locator("[data-diagram]").focus();
-  await page.keyboard.press("c");
+  await page.keyboard.press("d");
   await page.getByLabel("Read and signed by").fill("R. Vance");
 });
 
@@ -211,7 +211,7 @@ test("two digits exchanged on a mark are pointed out, and taken as they should b
   await page.reload();
   await page.locator("canvas").first().waitFor();
   await page.locator("[data-diagram]").focus();
-  await page.keyboard.press("c");
+  await page.keyboard.press("d");
   await page.getByRole("tab", { name: "Sheath marks" }).click();
   await page
     .locator(".sheath")

@@ -302,7 +302,7 @@ async function showCloseout(opened: OpenWindow): Promise<void> {
   await page.reload();
   await page.locator("canvas").first().waitFor();
   await page.locator("[data-diagram]").focus();
-  await page.keyboard.press("c");
+  await page.keyboard.press("d");
   await page.locator(".board-grid").waitFor();
 }
 

@@ -7,7 +7,7 @@ import { type Action, action, beyondDiagram } from "./action.ts";
 export const closeoutActions: readonly Action[] = [
   action("closeout", {
     name: (s) => (s.view.getState().closeout.isOpen ? closeoutWords.hide : closeoutWords.show),
-    keys: ["C"],
+    keys: ["D"],
     icon: ClipboardCheck,
     blocked: beyondDiagram,
     run: (s) => setCloseout(s, { isOpen: !s.view.getState().closeout.isOpen }),
