@@ -129,7 +129,8 @@ export function readPoints(
   const pointCount = curveCount > 0 ? reader.u32() : 0;
   const scale = curveCount > 0 ? reader.u16() : 0;
   const keptCount = Math.min(pointCount, Math.floor(reader.leftCount() / 2));
-  const levelsDb = Float64Array.from({ length: keptCount }, () => (reader.u16() * scale) / -1e6);
+  const levelsDb = new Float64Array(keptCount);
+  for (let index = 0; index < keptCount; index += 1) levelsDb[index] = (reader.u16() * scale) / -1e6;
   return { points: { spacingM, levelsDb }, missingCount: pointCount - keptCount };
 }
 

@@ -117,6 +117,7 @@ function Whose({ open, shown }: Props) {
 
 function markOf(open: OpenRoute, shown: ShownTrace, one: TraceLine, isChosen: boolean): TraceMark {
   const signs = {
+    untold: "seen",
     matched: one.event ? "seen" : "unseen",
     missing: "unseen",
     beyond: "unseen",

@@ -3,7 +3,7 @@ import { keptTraceId } from "../../core/edits/commands/traceKeep.ts";
 import { runCommand } from "../app/edits.ts";
 import { base64Of } from "../app/importing.ts";
 import { openRouteOf, type Session, showFault, tell } from "../app/session.ts";
-import { setTraces } from "./traceHand.ts";
+import type { ViewState } from "../app/viewStore.ts";
 import { traceWords } from "./words.ts";
 
 /** Keeps reflectometer files with the route, all as one edit, and shows the first; a file that is none is told and the others are kept. */
@@ -35,8 +35,9 @@ export async function bringTraces(session: Session, files: readonly File[]): Pro
   }
   const by = fresh.find((one) => one.operator !== "")?.operator ?? traceWords.operatorUnknown;
   const asked = { traces: fresh.map((one) => one.trace), by, atIso: new Date().toISOString() };
-  if (!(await runCommand(session, "trace.keep", asked))) return;
-  setTraces(session, { traceId: keptTraceId(first.trace.keptHash), a: null, b: null });
+  const traceId = keptTraceId(first.trace.keptHash);
+  const view = ({ traces }: ViewState) => ({ traces: { ...traces, traceId, a: null, b: null } });
+  if (!(await runCommand(session, "trace.keep", asked, { view }))) return;
   tell(session, traceWords.brought(fresh.length, fresh.filter((one) => one.asks.length > 0).length));
 }
 

@@ -6,7 +6,8 @@ import type { ShownTrace, TraceLine } from "./shownTrace.ts";
 import { lineKinds, traceWords } from "./words.ts";
 
 /** What stands at a line of a trace, and what is wrong with it. */
-export function lineTitle(plant: Plant, { on }: ShownTrace, { landmark, kind }: TraceLine): string {
+export function lineTitle(plant: Plant, { on }: ShownTrace, { landmark, event, kind }: TraceLine): string {
+  if (kind === "untold") return traceWords.event(event?.number ?? 0);
   if (kind === "break" && on?.break)
     return traceWords.broken(formatLength(on.break.plusMinusM, plant.settings().unitSystem, "span"));
   const name = landmark ? landmarkName(plant, landmark) : "";

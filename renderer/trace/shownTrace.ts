@@ -46,7 +46,8 @@ export type TraceLine = {
   readonly hubM: number;
   readonly event: KeptEvent | null;
   readonly landmark: WayLandmark | null;
-  readonly kind: "matched" | "missing" | "unmatched" | "break" | "lead" | "beyond";
+  /** untold: of no fiber yet, so that nothing can be said of it. */
+  readonly kind: "untold" | "matched" | "missing" | "unmatched" | "break" | "lead" | "beyond";
   /** Further than drawn from the match before it, m; null where nothing is matched. */
   readonly moreM: number | null;
 };
@@ -55,7 +56,7 @@ export type TraceLine = {
 export function traceLines(plant: Plant, { trace, on, hubM }: ShownTrace): readonly TraceLine[] {
   const events = eventsOf(plant, trace.id);
   const ofEvent = (event: KeptEvent) => ({ key: event.id, hubM: hubM(event.atM), event });
-  if (!on) return events.map((event) => ({ ...ofEvent(event), landmark: null, kind: "unmatched", moreM: null }));
+  if (!on) return events.map((event) => ({ ...ofEvent(event), landmark: null, kind: "untold", moreM: null }));
   const { matches, missing, beyond, unmatched, broken, leadM } = on.match;
   const ofLandmark = (landmark: WayLandmark) => ({
     key: `${landmark.kind} ${landmark.row.id}`,

@@ -41,6 +41,7 @@ export const traceWords = {
   },
   operatorUnknown: "not told by the instrument",
   tail: "lead or tail",
+  event: (number: number) => `event ${number}`,
   unmatched: "nothing drawn",
   broken: (plusMinus: string) => `the fiber ends, give or take ${plusMinus}`,
   brought: (keptCount: number, askCount: number) =>
@@ -50,6 +51,7 @@ export const traceWords = {
 
 /** What a line is, where nothing drawn stands there or nothing shows. */
 export const lineKinds: Readonly<Record<TraceLine["kind"], string>> = {
+  untold: "",
   matched: "",
   missing: "does not show",
   beyond: "beyond the break",

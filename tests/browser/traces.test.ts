@@ -54,7 +54,7 @@ describe("the traces", () => {
     await form.getByLabel("Taken from").selectOption("feed");
     await form.getByRole("button", { name: "Say so" }).click();
     await events(page).getByText("splice at closure").waitFor();
-    await expect.poll(() => form.count()).toBe(0);
+    await expect.poll(() => form.isVisible()).toBe(false);
     expect([...session.route().trace.values()][0]).toMatchObject({ cableId: cable.id, fiber, fromEnd: "feed" });
   });
 
