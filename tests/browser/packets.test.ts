@@ -111,6 +111,32 @@ test("a crew fills a packet from a file at a phone's width; what is typed is the
   await again.close();
 });
 
+test("where the browser refuses to keep anything the page says so, and what is typed still goes into the file", async () => {
+  const { page } = opened();
+  await page.keyboard.press("Control+Shift+k");
+  const path = await give(page, "East");
+  await page.context().addInitScript(() => {
+    for (const name of ["localStorage", "indexedDB"])
+      Object.defineProperty(window, name, {
+        get: () => {
+          throw new DOMException("refused", "SecurityError");
+        },
+      });
+  });
+  const said: string[] = [];
+  const packet = await openPacket(path, said);
+  await packet.getByText("This browser refuses to keep anything.").waitFor();
+  await packet.getByText("Photos cannot be kept in this browser").waitFor();
+  await packet.getByRole("button", { name: "I am done: write the file" }).press("Enter");
+  await packet.getByText("Write your name first").waitFor();
+  await packet.keyboard.type("E. Lund");
+  await offsetOf(packet).fill("36 in");
+  const file = packetFile.parse(JSON.parse(readFileSync(await done(packet, "east.json"), "utf8")));
+  expect(file.readings.map((one) => [one.after.value, one.after.by])).toEqual([[0.9144, "E. Lund"]]);
+  expect(said).toEqual([]);
+  await packet.close({ runBeforeUnload: false });
+});
+
 test("what two crews read otherwise is shown side by side, decided by the keyboard, and taken back by undo", async () => {
   const { page, session } = opened();
   await page.keyboard.press("Control+Shift+k");
