@@ -39,41 +39,50 @@ export function diagramHeightMm({ left, right }: SpliceDiagram): number {
   return Math.max(sideHeightMm(left), sideHeightMm(right));
 }
 
+/** An end with the block it stands in and its place among all ends of its side. */
+type Placed = { readonly end: SpliceEnd; readonly block: EndBlock; readonly at: number };
+
 /** Cuts a diagram into pieces that each fit a height: ends at the left in their order, each with what it is joined to. */
 export function diagramPages(diagram: SpliceDiagram, heightMm: number): readonly SpliceDiagram[] {
-  const joined = new Set(diagram.joins.flatMap((one) => [one.from, one.to]));
-  const pages: SpliceDiagram[] = [];
-  let keys = new Set<string>();
-  for (const end of diagram.left.flatMap((one) => one.ends)) {
-    const more = new Set([...keys, end.key]);
-    if (keys.size > 0 && diagramHeightMm(partOf(diagram, more)) > heightMm) {
-      pages.push(partOf(diagram, keys));
-      keys = new Set([end.key]);
-    } else keys = more;
-  }
-  const loose = onlyEnds(diagram.right, (one) => !joined.has(one.key));
-  const last = partOf(diagram, keys);
-  const whole = { ...last, right: withLoose(diagram.right, last, loose) };
-  if (diagramHeightMm(whole) <= heightMm) return [...pages, whole];
-  return [...pages, last, { left: [], right: loose, joins: [] }];
-}
-
-/** Some ends of the left side with the ends they are joined to. */
-function partOf({ left, right, joins }: SpliceDiagram, keys: ReadonlySet<string>): SpliceDiagram {
-  const own = joins.filter((one) => keys.has(one.from));
-  const to = new Set(own.map((one) => one.to));
-  return {
-    left: onlyEnds(left, (one) => keys.has(one.key)),
-    right: onlyEnds(right, (one) => to.has(one.key)),
-    joins: own,
+  const [left, right] = [placed(diagram.left), placed(diagram.right)];
+  const rightOf = new Map(right.map((one) => [one.end.key, one]));
+  const joinsOf = new Map<string, Join[]>();
+  for (const join of diagram.joins) joinsOf.set(join.from, [...(joinsOf.get(join.from) ?? []), join]);
+  const partOf = (some: readonly Placed[]): SpliceDiagram => {
+    const joins = some.flatMap((one) => joinsOf.get(one.end.key) ?? []);
+    const joined = new Set(joins.flatMap((one) => rightOf.get(one.to) ?? []));
+    return { left: blocksOf(some), right: blocksOf([...joined]), joins };
   };
+  const pages: SpliceDiagram[] = [];
+  let page: readonly Placed[] = [];
+  for (const one of left) {
+    const more = [...page, one];
+    if (page.length > 0 && diagramHeightMm(partOf(more)) > heightMm) {
+      pages.push(partOf(page));
+      page = [one];
+    } else page = more;
+  }
+  const last = partOf(page);
+  const shown = new Set(last.joins.map((one) => one.to));
+  const joined = new Set(diagram.joins.map((one) => one.to));
+  const loose = right.filter((one) => !joined.has(one.end.key));
+  const whole = { ...last, right: blocksOf([...right.filter((one) => shown.has(one.end.key)), ...loose]) };
+  if (diagramHeightMm(whole) <= heightMm) return [...pages, whole];
+  return [...pages, last, { left: [], right: blocksOf(loose), joins: [] }];
 }
 
-function withLoose(right: readonly EndBlock[], last: SpliceDiagram, loose: readonly EndBlock[]): readonly EndBlock[] {
-  const kept = new Set([...last.right, ...loose].flatMap((block) => block.ends.map((one) => one.key)));
-  return onlyEnds(right, (one) => kept.has(one.key));
+function placed(blocks: readonly EndBlock[]): readonly Placed[] {
+  return blocks.flatMap((block) => block.ends.map((end) => ({ end, block }))).map((one, at) => ({ ...one, at }));
 }
 
-function onlyEnds(blocks: readonly EndBlock[], isKept: (end: SpliceEnd) => boolean): readonly EndBlock[] {
-  return blocks.map(({ title, ends }) => ({ title, ends: ends.filter(isKept) })).filter((one) => one.ends.length > 0);
+/** Ends in their order, gathered in their blocks. */
+function blocksOf(some: readonly Placed[]): readonly EndBlock[] {
+  const inOrder = [...some].sort((a, b) => a.at - b.at);
+  const byBlock = new Map<EndBlock, SpliceEnd[]>();
+  for (const { block, end } of inOrder) {
+    const known = byBlock.get(block);
+    if (known) known.push(end);
+    else byBlock.set(block, [end]);
+  }
+  return [...byBlock].map(([{ title }, ends]) => ({ title, ends }));
 }

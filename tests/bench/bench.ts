@@ -1,6 +1,7 @@
 import { cpus } from "node:os";
 import { join } from "node:path";
 import { benchDraw } from "./draw.ts";
+import { benchLabels } from "./labels.ts";
 import { longRoute } from "./longRoute.ts";
 import { type Figures, rounded } from "./measure.ts";
 import { benchOpen } from "./open.ts";
@@ -22,6 +23,7 @@ const figures: Figures = {
   ...(await benchTraces(long)),
   ...benchPackets(long),
   ...(await benchDraw(longRoute(assetsFolder, 48))),
+  ...benchLabels((poleCount) => longRoute(assetsFolder, poleCount)),
 };
 const printed = Object.fromEntries(Object.entries(figures).map(([name, value]) => [name, rounded(value)]));
 
