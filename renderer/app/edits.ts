@@ -1,5 +1,7 @@
 import type { EditReply } from "../../core/contract/contract.ts";
 import type { Result } from "../../core/model/result.ts";
+import { settingsOf } from "../../core/model/route.ts";
+import type { Settings } from "../../core/model/tables.ts";
 import type { Fix } from "../../core/rules/rule.ts";
 import { bringIntoView } from "./look.ts";
 import { refKey } from "./ref.ts";
@@ -25,6 +27,18 @@ export async function runCommand(
   const gesture = gestureId === undefined ? {} : { gestureId };
   const ask = () => session.host.call("edit.run", { routeId, commandId, input, ...gesture });
   return carryOut(session, "", ask, view);
+}
+
+/** Changes standards by what they are when their turn comes: of choices made faster than the host answers none undoes another. */
+export async function changeSettings(
+  session: Session,
+  valuesOf: (now: Settings) => Partial<Settings>,
+): Promise<boolean> {
+  return carryOut(session, "", () => {
+    const { routeId, route } = openRouteOf(session);
+    const input = { values: valuesOf(settingsOf(route)) };
+    return session.host.call("edit.run", { routeId, commandId: "settings.set", input });
+  });
 }
 
 /** Applies what a finding offers as its mend. */

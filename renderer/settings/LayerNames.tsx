@@ -7,7 +7,8 @@ import { drawingWords, layerWords } from "./drawingWords.ts";
 type Names = {
   /** The names as the settings keep them. */
   readonly names: string;
-  readonly onKeep: (names: string) => void;
+  /** Takes a layer's name; empty for the program's own. */
+  readonly onKeep: (layer: DrawnLayer, name: string) => void;
 };
 
 /** What each layer is called: one field each, empty for the program's own name. */
@@ -27,11 +28,12 @@ function LayerName({ layer, names, onKeep }: Names & { readonly layer: DrawnLaye
   const lookOnly = useLookOnly();
   const [typed, setTyped] = useState<string | null>(null);
   const shown = layerNamesOf(names).get(layer) ?? "";
-  const next = withLayerName(names, layer, (typed ?? shown).trim().toUpperCase());
+  const name = (typed ?? shown).trim().toUpperCase();
+  const next = withLayerName(names, layer, name);
   const trouble = next === names ? null : layerNamesTrouble(next);
   const keep = (): void => {
     if (trouble !== null) return;
-    if (next !== names) onKeep(next);
+    if (next !== names) onKeep(layer, name);
     setTyped(null);
   };
   return (

@@ -5,18 +5,22 @@ import { useLookOnly } from "../app/useLookOnly.ts";
 /** Kinds of sheets a set may go without: all but its cover and what is drawn by itself. */
 const kinds = sheetKinds.filter((kind) => kind !== "cover" && kind !== "worksheet");
 
+/** Kinds left out with one more of them, or one fewer. */
+export function leftOutWith(leftOut: string, kind: SheetKind, isOut: boolean): string {
+  const out = new Set(leftOut.split(","));
+  return kinds.filter((one) => (one === kind ? isOut : out.has(one))).join(",");
+}
+
 /** Which kinds of sheets are drawn: one box each. */
 export function SheetsInSet(props: {
   readonly name: string;
   /** Kinds left out, with commas between them. */
   readonly leftOut: string;
-  readonly onKeep: (leftOut: string) => void;
+  readonly onTurn: (kind: SheetKind, isOut: boolean) => void;
 }) {
-  const { name, leftOut, onKeep } = props;
+  const { name, leftOut, onTurn } = props;
   const lookOnly = useLookOnly();
   const out = new Set(leftOut.split(","));
-  const turn = (kind: SheetKind): void =>
-    onKeep(kinds.filter((one) => (one === kind ? !out.has(one) : out.has(one))).join(","));
   return (
     <fieldset className="sheets-in-set" aria-label={name}>
       {kinds.map((kind) => (
@@ -26,7 +30,7 @@ export function SheetsInSet(props: {
             checked={!out.has(kind)}
             disabled={lookOnly !== null}
             title={lookOnly ?? undefined}
-            onChange={() => turn(kind)}
+            onChange={(event) => onTurn(kind, !event.target.checked)}
           />{" "}
           {sheetKindWords[kind]}
         </label>

@@ -1,7 +1,10 @@
 import { useEffect, useId, useState } from "react";
 import type { Reply } from "../../core/contract/contract.ts";
+import type { DrawnLayer } from "../../core/model/drawnLayers.ts";
+import { withLayerName } from "../../core/model/layerNames.ts";
 import { settingsOf } from "../../core/model/route.ts";
-import { runCommand } from "../app/edits.ts";
+import type { SheetKind } from "../../core/sheets/book.ts";
+import { changeSettings, runCommand } from "../app/edits.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
@@ -10,7 +13,7 @@ import { drawingStyleWords } from "./drawingWords.ts";
 import { FieldLine } from "./FieldLine.tsx";
 import { LayerNames } from "./LayerNames.tsx";
 import { LogoField } from "./LogoField.tsx";
-import { SheetsInSet } from "./SheetsInSet.tsx";
+import { leftOutWith, SheetsInSet } from "./SheetsInSet.tsx";
 import { StandardBasis } from "./StandardBasis.tsx";
 import { type StandardColumn, standardWords } from "./words.ts";
 
@@ -30,14 +33,18 @@ export function StandardsForm({ open }: { readonly open: OpenRoute }) {
   const bases = useBases();
   const logoId = useId();
   const settings = settingsOf(open.route);
+  const turnKind = (kind: SheetKind, isOut: boolean) =>
+    void changeSettings(session, (now) => ({ sheetsLeftOut: leftOutWith(now.sheetsLeftOut, kind, isOut) }));
+  const nameLayer = (layer: DrawnLayer, name: string) =>
+    void changeSettings(session, (now) => ({ layerNames: withLayerName(now.layerNames, layer, name) }));
   return (
     <div className="settings-form">
       {Object.entries(standardWords).map(([column, [name, meaning]]) => {
         const value = settings[column as StandardColumn]; // the keys of standardWords
         const keep = (kept: Cell) => void runCommand(session, "settings.set", { values: { [column]: kept } });
         const own = {
-          sheetsLeftOut: () => <SheetsInSet name={name} leftOut={settings.sheetsLeftOut} onKeep={keep} />,
-          layerNames: () => <LayerNames names={settings.layerNames} onKeep={keep} />,
+          sheetsLeftOut: () => <SheetsInSet name={name} leftOut={settings.sheetsLeftOut} onTurn={turnKind} />,
+          layerNames: () => <LayerNames names={settings.layerNames} onKeep={nameLayer} />,
           logo: () => <LogoField id={logoId} open={open} logo={settings.logo} onRemove={() => keep("")} />,
         }[column];
         if (own)

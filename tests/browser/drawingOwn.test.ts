@@ -103,3 +103,30 @@ test("a picture that cannot be a logo is refused in plain words; one that was ta
   await page.keyboard.press("Control+z");
   await shown.waitFor();
 });
+
+test("names typed faster than the host answers are all kept", async () => {
+  const page = await machine.openPage(await machine.start());
+  await openDemoRoute(page);
+  const room = await openStandards(page);
+  let answer = (): void => {};
+  const isTyped = new Promise<void>((resolve) => {
+    answer = resolve;
+  });
+  await page.route("**/call/edit.run", async (route) => {
+    await isTyped;
+    await route.continue();
+  });
+  const layers = room.getByRole("group", { name: "Names of layers" });
+  await layers.getByLabel("Cables").click();
+  for (const name of ["c-cabl", "c-strn", "c-coil"]) {
+    await page.keyboard.type(name);
+    await page.keyboard.press("Tab");
+  }
+  answer();
+  for (const [layer, name] of [
+    ["Cables", "C-CABL"],
+    ["Strand", "C-STRN"],
+    ["Coils", "C-COIL"],
+  ] as const)
+    await expect.poll(() => layers.getByLabel(layer).inputValue()).toBe(name);
+});

@@ -22,6 +22,11 @@ const named: Readonly<Record<string, string>> = {
   attachHeightM: "attachment at the house",
   sequence: "place along the cable",
   checkedBy: "checked by",
+  newLineMm: "lines of what is new",
+  existingLineMm: "lines of what is there",
+  dimensionLineMm: "lines of dimensions",
+  markLineMm: "lines of marks",
+  frameLineMm: "lines of frame and tables",
 };
 
 /** Letters of written words that are told. */
@@ -44,6 +49,7 @@ export function changedColumns<T extends TableName>(
     const [old, now]: readonly unknown[] = [Reflect.get(before, column), Reflect.get(after, column)];
     if (old === now || unprinted.has(column)) return [];
     if (names.has(column)) return [`renamed, before “${String(old)}”`];
+    if (column === "logo") return [old === "" ? "logo added" : now === "" ? "logo taken away" : "another logo"];
     if (column === "pinned") return [now === true ? "pinned" : "no longer pinned"];
     const word = named[column] ?? plainName(column);
     const text = (plant: Plant, value: unknown) => valueText(plant, { table, column, value, system });
@@ -69,6 +75,7 @@ function valueText(plant: Plant, { table, column, value, system }: Value): strin
   if (typeof value === "boolean") return value ? "yes" : "no";
   const target = Object.entries<TableName>(references[table]).find(([name]) => name === column)?.[1];
   if (target !== undefined) return rowName(plant, target, String(value));
+  if (column.endsWith("Mm")) return `${String(value)} mm`;
   if (typeof value !== "number") return quoted(String(value));
   if (column.endsWith("NPerM")) return formatWeightPerLength(value, system);
   if (column.endsWith("Count")) return fixedText(value, 0);

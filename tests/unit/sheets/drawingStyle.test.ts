@@ -12,6 +12,7 @@ import { type Layer, type Mark, pensMm, type Sheet } from "../../../core/sheets/
 import type { Logo } from "../../../core/sheets/logo.ts";
 import { outsideBorder, overlaps } from "../../../core/sheets/overlaps.ts";
 import { paperOf } from "../../../core/sheets/paper.ts";
+import { changedColumns } from "../../../core/sheets/revised/columnWords.ts";
 import { writeSvg } from "../../../core/sheets/writeSvg.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 
@@ -121,6 +122,17 @@ describe("names of layers", () => {
     expect(withLayerName(layerNames, "cable", "")).toBe("strand=C-STRN");
     expect(layerNamesTrouble(layerNames)).toBeNull();
   });
+});
+
+it("what changed of it since a revision is told in words", () => {
+  const logo = `svg 1000x250 ${"a".repeat(64)}`;
+  const [before, after] = [settingsOf(smallRoute()), settingsOf(routeOf({ logo, newLineMm: "0.7" }))];
+  const plants = [openPlant(smallRoute()), openPlant(routeOf({ logo, newLineMm: "0.7" }))] as const;
+  const told = ["lines of what is new from 0.5 mm to 0.7 mm", "logo added"];
+  expect(changedColumns("settings", [before, after], plants)).toEqual(told);
+  expect(changedColumns("settings", [{ ...after, logo: `${logo.slice(0, -1)}b` }, after], plants)).toEqual([
+    "another logo",
+  ]);
 });
 
 describe("the company's logo", () => {
