@@ -60,11 +60,16 @@ export function chooseAndShow(session: Session, refs: readonly RefKey[], closerP
   bringIntoView(session, refs, closerPxPerM);
 }
 
-/** Goes to where a finding is and chooses what it is about. */
+/** Goes to where a finding is and chooses what it is about; one about a trace is shown on the trace too. */
 export function goToFinding(session: Session, finding: WindowFinding): void {
   const { plant } = openRouteOf(session);
   const [first] = finding.subjects.flatMap((one) => drawnRef(plant, refKey(one.table, one.id)) ?? []);
-  session.view.setState({ selection: first ? [first] : [], sheets: null });
+  const trace = finding.subjects.find((one) => one.table === "trace");
+  session.view.setState(({ traces }) => ({
+    selection: first ? [first] : [],
+    sheets: null,
+    traces: trace ? { ...traces, isOpen: true, traceId: trace.id } : traces,
+  }));
   const at = placeOfFinding(plant, placesNow(session), finding);
   if (at) moveTo(session, centreOn(session.view.getState().viewport, at.eastM, at.northM, fullScalePxPerM * 1.5));
 }

@@ -65,11 +65,13 @@ describe("the traces", () => {
     await events(page)
       .getByText(/the fiber ends, give or take \d+ ft/)
       .waitFor();
-    await page
-      .locator(".findings")
-      .getByText(/ ends .* past pole .*, give or take/)
-      .first()
-      .waitFor();
+    await page.getByRole("button", { name: "Put the traces away" }).last().click();
+    await events(page).waitFor({ state: "detached" });
+    const finding = page.locator(".findings").getByText(/ ends .* past pole .*, give or take/);
+    await finding.first().click();
+    // the finding leads to the trace and to the pole
+    await events(page).locator("tr[aria-current=true]").getByText("the fiber ends").waitFor();
+    expect(session.route().pole.has((await selection(page))[0] ?? "")).toBe(true);
   });
 
   test("of a damaged file show what could be read, and say what could not", async () => {
