@@ -11,6 +11,7 @@ import { violations } from "./violations.ts";
 
 const { opened } = eachOnDemo();
 let folder: string;
+let givenCount = 0;
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "strandwright-packets-"));
@@ -26,7 +27,8 @@ async function give(page: Page, crew: string): Promise<string> {
   await page.keyboard.type(crew);
   await form.getByLabel("By", { exact: true }).fill("M. Okafor");
   const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
-  const path = join(folder, `${crew}.html`);
+  givenCount += 1;
+  const path = join(folder, `packet-${givenCount}.html`);
   await download.saveAs(path);
   await form.waitFor({ state: "detached" });
   return path;
@@ -113,8 +115,10 @@ test("a crew fills a packet from a file at a phone's width; what is typed is the
 
 test("where the browser refuses to keep anything the page says so, and what is typed still goes into the file", async () => {
   const { page } = opened();
+  // a name that would be script where it is not kept as text
+  const crew = "</script><img src=x onerror=console.log(1)>";
   await page.keyboard.press("Control+Shift+k");
-  const path = await give(page, "East");
+  const path = await give(page, crew);
   await page.context().addInitScript(() => {
     for (const name of ["localStorage", "indexedDB"])
       Object.defineProperty(window, name, {
@@ -125,6 +129,7 @@ test("where the browser refuses to keep anything the page says so, and what is t
   });
   const said: string[] = [];
   const packet = await openPacket(path, said);
+  await packet.getByText(`For ${crew}.`).waitFor();
   await packet.getByText("This browser refuses to keep anything.").waitFor();
   await packet.getByText("Photos cannot be kept in this browser").waitFor();
   await packet.getByRole("button", { name: "I am done: write the file" }).press("Enter");
