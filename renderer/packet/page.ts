@@ -1,6 +1,7 @@
 import type { AskedReading, PacketSheet } from "../../core/closeout/packet/packetFile.ts";
-import { cardView } from "./cardView.ts";
+import { type CardView, cardView } from "./cardView.ts";
 import { element } from "./element.ts";
+import type { FieldView } from "./fieldView.ts";
 import { askToLast, openKeeping } from "./keeping.ts";
 import { fieldName, type PacketState, packetState } from "./packetState.ts";
 import { openPhotoKeeping, type PhotoKeeping } from "./photoKeeping.ts";
@@ -21,14 +22,20 @@ async function open(sheet: PacketSheet): Promise<void> {
     said.textContent = says;
   };
   const onTyped = (asked: AskedReading): void => {
-    const name = fieldName(asked);
-    for (const card of cards) {
-      for (const field of card.fields) if (fieldName(field.asked) === name) field.refresh();
+    for (const { field, card } of places.get(fieldName(asked)) ?? []) {
+      field.refresh();
       card.count();
     }
   };
   const desk = { photos, who: state.who, nowIso, tell };
   const cards = sheet.cards.map((card) => cardView(state, card, photoView(card, desk), onTyped));
+  // a height or a bond is asked for on the card of every terminal at its pole
+  const places = new Map<string, { readonly field: FieldView; readonly card: CardView }[]>();
+  for (const card of cards)
+    for (const field of card.fields) {
+      const name = fieldName(field.asked);
+      places.set(name, [...(places.get(name) ?? []), { field, card }]);
+    }
   const [first] = cards;
   if (first) first.node.open = true;
   addEventListener("storage", () => {

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Page } from "playwright-core";
@@ -13,7 +14,8 @@ export async function givePacket(page: Page, crew: string, folder: string): Prom
   await page.keyboard.type(crew);
   await form.getByLabel("By", { exact: true }).fill("M. Okafor");
   const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
-  const path = join(folder, `${crew}.html`);
+  // a crew may have a name no file can have
+  const path = join(folder, `packet-${randomUUID()}.html`);
   await download.saveAs(path);
   await form.waitFor({ state: "detached" });
   return path;

@@ -69,8 +69,10 @@ test("a crew fills a packet from a file at a phone's width; what is typed is the
 
 test("where the browser refuses to keep anything the page says so, and what is typed still goes into the file", async () => {
   const { page } = opened();
+  // a name that would be script where it is not kept as text
+  const crew = "</script><img src=x onerror=console.log(1)>";
   await page.keyboard.press("Control+Shift+k");
-  const path = await givePacket(page, "East", folder);
+  const path = await givePacket(page, crew, folder);
   await page.context().addInitScript(() => {
     for (const name of ["localStorage", "indexedDB"])
       Object.defineProperty(window, name, {
@@ -81,6 +83,7 @@ test("where the browser refuses to keep anything the page says so, and what is t
   });
   const said: string[] = [];
   const packet = await openPacket(page, path, said);
+  await packet.getByText(`For ${crew}.`).waitFor();
   await packet.getByText("This browser refuses to keep anything.").waitFor();
   await packet.getByText("Photos cannot be kept in this browser").waitFor();
   await packet.getByRole("button", { name: "I am done: write the file" }).press("Enter");
