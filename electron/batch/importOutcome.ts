@@ -49,7 +49,8 @@ function listLines({ file, plan, table }: PlannedList): string[] {
   ];
 }
 
-function badLines(bad: readonly BadRow[], lineWord: string): string[] {
+/** Rows of a list that cannot be taken, each with what would be accepted. */
+export function badLines(bad: readonly BadRow[], lineWord: string): string[] {
   const shown = bad.slice(0, mostBadLines).map(({ line, column, value, what, accepted }) => {
     const place = [`${lineWord} ${line}`, column].filter((part) => part !== "").join(", ");
     return `  ${place}${value ? ` "${value}"` : ""}: ${what} Accepted: ${accepted}.`;

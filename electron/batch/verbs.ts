@@ -1,6 +1,7 @@
 import type { Verb } from "./verb.ts";
 import { calcVerb } from "./verbs/calc.ts";
 import { checkVerb } from "./verbs/check.ts";
+import { closeoutVerb } from "./verbs/closeout.ts";
 import { drawVerb } from "./verbs/draw.ts";
 import { exportVerb } from "./verbs/export.ts";
 import { importVerb } from "./verbs/import.ts";
@@ -22,6 +23,7 @@ export const verbs: readonly Verb[] = [
   layoutVerb,
   whatIfVerb,
   checkVerb,
+  closeoutVerb,
   tracesVerb,
   revisionVerb,
   drawVerb,

@@ -49,6 +49,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "core/edits",
     "core/plant",
     "core/sheets",
+    "core/closeout",
     "zod",
     "papaparse",
   ],
