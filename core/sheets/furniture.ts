@@ -31,9 +31,7 @@ const barSteps = [5, 10, 20, 25, 50, 100, 200, 500, 1000, 2000] as const;
 
 /** A scale bar of four fields from its lower left corner, its fields a round length near 12 mm each. */
 export function scaleBar([x, y]: PaperPoint, scale: Scale, system: UnitSystem): readonly Mark[] {
-  const unitM = system === "us" ? metresPerFoot : 1;
-  const step = barSteps.find((one) => paperMm(one * unitM, scale) >= 10) ?? 5000;
-  const fieldMm = paperMm(step * unitM, scale);
+  const { step, fieldMm } = barField(scale, system);
   const fields = [0, 1, 2, 3].map((index) =>
     rectangle("frame", "thin", [x + index * fieldMm, y], fieldMm, 1.3, { fill: index % 2 === 0 ? 0 : 1 }),
   );
@@ -42,6 +40,17 @@ export function scaleBar([x, y]: PaperPoint, scale: Scale, system: UnitSystem): 
     return words(text, [x + count * fieldMm, y + 2.3], { face: "narrow", heightMm: smallMm, align: "middle" });
   });
   return [...fields, ...figures];
+}
+
+/** Length of a scale bar, mm; its last figure reaches half its width further. */
+export function scaleBarMm(scale: Scale, system: UnitSystem): number {
+  return 4 * barField(scale, system).fieldMm;
+}
+
+function barField(scale: Scale, system: UnitSystem): { readonly step: number; readonly fieldMm: number } {
+  const unitM = system === "us" ? metresPerFoot : 1;
+  const step = barSteps.find((one) => paperMm(one * unitM, scale) >= 10) ?? 5000;
+  return { step, fieldMm: paperMm(step * unitM, scale) };
 }
 
 /** Dimensions shorter than this have their arrows outside, mm. */

@@ -3,7 +3,7 @@ import { spanClearance } from "../plant/spanClearance.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
-import { scaleBar } from "./furniture.ts";
+import { scaleBar, scaleBarMm } from "./furniture.ts";
 import { area, asParagraph, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { caseDashMm } from "./profileLines.ts";
@@ -12,7 +12,8 @@ import { isNarrow } from "./profileTable.ts";
 import { caseNotes } from "./profileWords.ts";
 import { limitSource } from "./sourceWords.ts";
 
-const barMm = 58;
+/** What the last figure of a scale bar reaches beyond it, mm. */
+const lastFigureMm = 5;
 const sampleMm = 9;
 const leadMm = 3.6;
 /** A scale bar with its figures, mm. */
@@ -23,7 +24,7 @@ export function profileFoot(desk: ProfileDesk): readonly Mark[] {
   const { plant, across, up } = desk;
   const { left, right, bottom } = desk.drawing;
   const times = Math.round((across.denominator / up.denominator) * 10) / 10;
-  const barLeft = right - barMm;
+  const barLeft = right - scaleBarMm(across, plant.settings().unitSystem) - lastFigureMm;
   const scales = `across ${across.text}, up ${up.text}: heights ${times} times larger`;
   const scalesLeft = barLeft - 5 - textWidthMm(scales, "plain", smallMm);
   const narrow = isNarrow(desk.drawing);

@@ -4,7 +4,8 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { spanRuns } from "../../../core/plant/spanRuns.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { paperOf } from "../../../core/sheets/paper.ts";
-import { rowPapers } from "../../../core/sheets/profilePaper.ts";
+import { profileFoot } from "../../../core/sheets/profileFoot.ts";
+import { openProfileDesk, rowPapers } from "../../../core/sheets/profilePaper.ts";
 import { profileRows } from "../../../core/sheets/profileRows.ts";
 import { planScales } from "../../../core/sheets/scale.ts";
 import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
@@ -27,6 +28,26 @@ const rowsOf = (route: Route) => {
 const endsOf = ({ steps }: ReturnType<typeof rowsOf>["rows"][number]) => [
   ...new Set(steps.flatMap((step) => [step.inPoleId, step.outPoleId])),
 ];
+
+describe("the foot of a profile", () => {
+  it.each([
+    ["us", smallRoute()],
+    ["metric", changed(smallRoute(), "settings", "settings", { unitSystem: "metric" })],
+  ] as const)("keeps its scale bar on the drawing at every scale of a plan, %s", (system, route) => {
+    const plant = openPlant(route);
+    const fine = planScales(system).filter((one) => one.denominator <= 1200);
+    expect(fine.length).toBeGreaterThan(2);
+    for (const scale of fine) {
+      const cut = profileRows(plant, spanRuns(plant), rowPapers(plant, paperOf("ANSI D"), scale));
+      const desks = cut?.rows.map((row) => openProfileDesk(plant, row, cut.paper)) ?? [];
+      const xs = desks
+        .flatMap(profileFoot)
+        .flatMap((mark) => (mark.kind === "line" && mark.layer === "frame" ? mark.pointsMm.map(([x]) => x) : []));
+      expect(xs.length).toBeGreaterThan(0);
+      expect(Math.max(...xs)).toBeLessThanOrEqual(paperOf("ANSI D").drawing.right);
+    }
+  });
+});
 
 describe("the profiles of a set", () => {
   it("show every span that a cable runs through once, in rows that meet at a pole", () => {
