@@ -45,13 +45,14 @@ export function solvePlacement(problem: Problem, watch: Watch, options: Options)
     const servable = units.filter((unit) => !without.has(unit));
     return openSearch(partOf(problem, points, servable), watch, options) ?? [];
   });
+  const together = joiner(problem.demand.length, searches);
   let open = searches;
   while (open.length > 0) {
-    if (watch.better) watch.better(together(problem, searches));
+    if (watch.better) watch.better(together());
     if (watch.stopped()) break;
     open = open.filter((search) => advance(search, options.gap));
   }
-  const { pointOf, cost, bound } = together(problem, searches);
+  const { pointOf, cost, bound } = together();
   const leftOut = searches.flatMap((search) => [...search.surplus, ...leftOutOf(search.part, search.now)]);
   const unserved = [...hopeless, ...leftOut]
     .map(({ unit, reason }) => ({ unit, reason }))
@@ -88,6 +89,8 @@ type Search = {
   readonly kept: KeptLayout | null;
   readonly steps: Generator<Placement>;
   now: Placement;
+  /** what the units left out now cost together */
+  outCost: number;
 };
 
 /** Takes the first step. Where the points in reach are full, the units left over are set aside: the search is for the others. */
@@ -103,8 +106,10 @@ function openSearch(part: Part, watch: Watch, options: Options): Search | null {
   if (first.done) return null;
   const now = orKept(kept, first.value);
   const leftOut = leftOutOf(part, now);
-  if (leftOut.length === 0 || !leftOut.every((one) => one.isFull))
-    return { part, surplus: [], kept, steps, now, leaveOutCost: openField(part.problem).leaveOutCost[0] ?? 0 };
+  if (leftOut.length === 0 || !leftOut.every((one) => one.isFull)) {
+    const leaveOutCost = openField(part.problem).leaveOutCost[0] ?? 0;
+    return { part, surplus: [], kept, steps, now, leaveOutCost, outCost: outCostOf(now.pointOf, leaveOutCost) };
+  }
   const rest = part.units.filter((_, number) => now.pointOf[number] !== -1);
   const search = openSearch(partOf(part.whole, part.points, rest), watch, options);
   return search === null ? null : { ...search, surplus: [...leftOut, ...search.surplus] };
@@ -116,31 +121,51 @@ function advance(search: Search, gap: number): boolean {
   if (bound >= cost - Math.max(slack(search.now.cost), gap * cost)) return false;
   const next = search.steps.next();
   if (next.done) return false;
-  search.now = orKept(search.kept, next.value);
+  const now = orKept(search.kept, next.value);
+  // steps of a proof are many and leave the layout as it is: it is not gone through again
+  if (now.pointOf !== search.now.pointOf) search.outCost = outCostOf(now.pointOf, search.leaveOutCost);
+  search.now = now;
   return true;
 }
 
-/** Cost and bound of the units served, among layouts that leave out as many. */
-function served({ now, leaveOutCost }: Search): { cost: number; bound: number } {
+function outCostOf(pointOf: Int32Array, leaveOutCost: number): number {
   let outCost = 0;
-  for (const point of now.pointOf) if (point === -1) outCost += leaveOutCost;
+  for (const point of pointOf) if (point === -1) outCost += leaveOutCost;
+  return outCost;
+}
+
+/** Cost and bound of the units served, among layouts that leave out as many. */
+function served({ now, outCost }: Search): { cost: number; bound: number } {
   return { cost: now.cost - outCost, bound: Math.max(0, now.bound - outCost) };
 }
 
-function together(problem: Problem, searches: readonly Search[]): Placement {
-  const pointOf = new Int32Array(problem.demand.length).fill(-1);
-  let cost = 0;
-  let bound = 0;
-  for (const search of searches) {
-    const { points, units } = search.part;
-    search.now.pointOf.forEach((point, number) => {
-      if (point !== -1) pointOf[units[number]] = points[point];
+/** Joins what the searches have whenever it is asked; the layout is the same array as long as it is the same layout. */
+function joiner(unitCount: number, searches: readonly Search[]): () => Placement {
+  let joined: readonly Int32Array[] = [];
+  let pointOf = new Int32Array(unitCount).fill(-1);
+  return () => {
+    let cost = 0;
+    let bound = 0;
+    for (const search of searches) {
+      const own = served(search);
+      cost += own.cost;
+      bound += own.bound;
+    }
+    if (searches.some(({ now }, number) => now.pointOf !== joined[number])) {
+      joined = searches.map(({ now }) => now.pointOf);
+      pointOf = joinedLayout(unitCount, searches);
+    }
+    return { pointOf, cost, bound };
+  };
+}
+
+function joinedLayout(unitCount: number, searches: readonly Search[]): Int32Array<ArrayBuffer> {
+  const pointOf = new Int32Array(unitCount).fill(-1);
+  for (const { part, now } of searches)
+    now.pointOf.forEach((point, number) => {
+      if (point !== -1) pointOf[part.units[number]] = part.points[point];
     });
-    const own = served(search);
-    cost += own.cost;
-    bound += own.bound;
-  }
-  return { pointOf, cost, bound };
+  return pointOf;
 }
 
 function leftOutOf({ problem, units }: Part, { pointOf }: Placement) {
