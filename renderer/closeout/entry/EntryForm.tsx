@@ -31,7 +31,7 @@ export function EntryForm({ open, row }: Props) {
   return (
     <section
       ref={area}
-      className="entry"
+      className="closeout-entry"
       data-entry
       aria-label={words.form(row.name)}
       onKeyDown={(event) => {

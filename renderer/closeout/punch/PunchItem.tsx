@@ -17,7 +17,7 @@ export function PunchItem({ open, item }: Props) {
   const close = (): void => setCloseout(session, { punchId: null });
   return (
     <section
-      className="entry"
+      className="closeout-entry"
       aria-label={words.item(item.number)}
       onKeyDown={(event) => {
         if (event.key === "Escape") close();
