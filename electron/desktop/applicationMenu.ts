@@ -13,6 +13,7 @@ export type MenuDeeds = {
 const menus = [
   { label: "Edit", places: ["history"] },
   { label: "Route", places: ["work"] },
+  { label: "Closeout", places: ["closeout"] },
   { label: "View", places: ["view"] },
   { label: "More", places: [null] },
 ] as const;

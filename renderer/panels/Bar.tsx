@@ -19,6 +19,7 @@ export function Bar() {
       <Group place="file" label={topicWords.file} />
       <Group place="history" label={topicWords.history} />
       <Group place="work" label={topicWords.work} />
+      <Group place="closeout" label={topicWords.closeout} />
       <SavedState />
       {/* the key makes an equal message anew, so that it is heard again */}
       <output className="said" aria-live="polite">

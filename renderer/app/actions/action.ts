@@ -15,7 +15,7 @@ export type Action = {
   readonly blocked: (session: Session) => string | null;
   readonly run: (session: Session) => unknown;
   /** Place in the bar, or null where keys alone reach it. */
-  readonly place: "file" | "history" | "work" | "view" | "help" | null;
+  readonly place: "file" | "history" | "work" | "closeout" | "view" | "help" | null;
   /** Heading it stands under on the key sheet. */
   readonly topic: string;
   /** True where its key works in fields too. */

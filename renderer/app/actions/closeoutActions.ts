@@ -11,6 +11,6 @@ export const closeoutActions: readonly Action[] = [
     icon: ClipboardCheck,
     blocked: beyondDiagram,
     run: (s) => setCloseout(s, { isOpen: !s.view.getState().closeout.isOpen }),
-    place: "view",
+    place: "closeout",
   }),
 ];

@@ -11,6 +11,6 @@ export const packetActions: readonly Action[] = [
     icon: ClipboardList,
     blocked: waiting,
     run: (s) => s.view.setState(besideTurned("packets")),
-    place: "history",
+    place: "closeout",
   }),
 ];

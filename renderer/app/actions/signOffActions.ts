@@ -13,7 +13,7 @@ export const signOffActions: readonly Action[] = [
     icon: Signature,
     blocked: waiting,
     run: (s) => s.view.setState(besideTurned("signOff")),
-    place: "history",
+    place: "closeout",
   }),
   action("deliver", {
     name: () => actionWords.deliver,

@@ -11,6 +11,6 @@ export const traceActions: readonly Action[] = [
     icon: Activity,
     blocked: beyondDiagram,
     run: (s) => setTraces(s, { isOpen: !s.view.getState().traces.isOpen, underM: null }),
-    place: "view",
+    place: "closeout",
   }),
 ];

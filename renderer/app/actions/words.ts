@@ -3,6 +3,7 @@ export const topicWords = {
   file: "Route files",
   history: "Undo and redo",
   work: "Work on the route",
+  closeout: "Closeout",
   view: "View",
   tables: "Tables",
   help: "Help and look",
