@@ -10,4 +10,9 @@ export const exportMethods = {
     request: z.strictObject({ routeId: z.string().min(1), format: z.enum(exportFormats) }),
     reply: z.strictObject({ fileName: z.string(), contentBase64: z.string() }),
   },
+  /** All that is handed over of a closed-out route, as one archive. */
+  "deliver.make": {
+    request: z.strictObject({ routeId: z.string().min(1), jobId: z.string() }),
+    reply: z.strictObject({ fileName: z.string(), contentBase64: z.string() }),
+  },
 } as const;

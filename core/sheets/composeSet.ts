@@ -38,7 +38,9 @@ type SetOptions = {
 export function composeSet(plant: Plant, findings: readonly Finding[], options: SetOptions = {}): DrawingSet {
   const settings = settingsOf(plant.route());
   const leftOut = settings.sheetsLeftOut.split(",");
-  const kinds = options.kinds ?? sheetKinds.filter((kind) => !leftOut.includes(kind));
+  // the report tells of the design and the readings beside it, the forms are filled in
+  const away = options.revised?.isAsBuilt ? [...leftOut, "closeout", "report"] : leftOut;
+  const kinds = options.kinds ?? sheetKinds.filter((kind) => !away.includes(kind));
   const openFindings = numberOpen(findings);
   const paper = paperOf(options.paper ?? companysPaper(settings));
   const revisions = revisionsInOrder(plant);

@@ -20,8 +20,13 @@ const faceRankMm = { usual: 20, many: 15 } as const;
 const faceWhiteMm = 5;
 
 /** What a terminal's job card tells, in two groups: the place and what to do there; cable, fibers and ports. */
-export function jobPanels(plant: Plant, terminalId: string, column: PaperBox): readonly (readonly Block[])[] {
-  const facts = terminalFacts(plant, terminalId);
+export function jobPanels(
+  plant: Plant,
+  terminalId: string,
+  column: PaperBox,
+  designed: Plant | null,
+): readonly (readonly Block[])[] {
+  const facts = terminalFacts(plant, terminalId, designed);
   const widthMm = column.right - column.left;
   const place = [
     placeBlock(plant, facts),

@@ -5,10 +5,17 @@ import { cornersOf, type OrientedBox } from "./orientedBox.ts";
 import type { Candidate, Placer } from "./placer.ts";
 
 /** Lines of one label, top first. */
-export type LabelLine = { readonly text: string; readonly face: Face; readonly heightMm: number };
+export type LabelLine = {
+  readonly text: string;
+  readonly face: Face;
+  readonly heightMm: number;
+  /** Struck through: designed, and built otherwise. */
+  readonly isStruck?: boolean;
+};
 
 const leadingFrac = 1.55;
 const maskMm = 0.35;
+const strikeOverMm = 0.5;
 
 /** Width and height of a label with its lines one under the other, mm. */
 export function labelSizeMm(lines: readonly LabelLine[]): { readonly width: number; readonly height: number } {
@@ -55,8 +62,20 @@ export function labelMarks(lines: readonly LabelLine[], box: OrientedBox): reado
     marks.push(
       words(line.text, at, { face: line.face, heightMm: line.heightMm, align: "middle", turnRad: box.turnRad }),
     );
+    if (line.isStruck) marks.push(strike(line, at, box.turnRad));
   });
   return marks;
+}
+
+/** A line through words that stand centred on a point. */
+export function strike({ text, face, heightMm }: LabelLine, [x, y]: PaperPoint, turnRad: number): Mark {
+  const half = textWidthMm(text, face, heightMm) / 2 + strikeOverMm;
+  const middle: PaperPoint = [x - (heightMm / 2) * Math.sin(turnRad), y + (heightMm / 2) * Math.cos(turnRad)];
+  const [along, up] = [half * Math.cos(turnRad), half * Math.sin(turnRad)];
+  return stroke("text", "medium", [
+    [middle[0] - along, middle[1] - up],
+    [middle[0] + along, middle[1] + up],
+  ]);
 }
 
 /** Places round a point: right, left, above, below and the corners, in rings farther and farther out. */

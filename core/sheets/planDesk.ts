@@ -21,6 +21,8 @@ export type PaperStep = {
 /** A strip being drawn. */
 export type PlanDesk = LabelDesk & {
   readonly plant: Plant;
+  /** The design, where the plan is drawn as built. */
+  readonly designed: Plant | null;
   readonly strip: Strip;
   readonly steps: readonly PaperStep[];
   /** Where the drop on each port starts, by terminal and port; filled as terminals are drawn. */
@@ -35,10 +37,11 @@ export function drawnKey(table: TableName, id: string): string {
 }
 
 /** An empty sheet for a strip. */
-export function openPlanDesk(plant: Plant, strip: Strip, box: PaperBox): PlanDesk {
+export function openPlanDesk(plant: Plant, strip: Strip, box: PaperBox, designed: Plant | null): PlanDesk {
   return {
     ...openLabelDesk(box),
     plant,
+    designed,
     strip,
     steps: strip.steps.map((step) => paperStep(plant, strip, step)),
     ticks: new Map(),

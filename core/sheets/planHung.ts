@@ -2,6 +2,7 @@ import { pointOnSpan } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
 import { facePlan, portCounts, portsOf, terminalPlace } from "../plant/terminalView.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { redlined } from "./asBuilt/redlined.ts";
 import { type Book, terminalKey } from "./book.ts";
 import type { Mark, PaperPoint, SheetLink } from "./displayList.ts";
 import { dimension, outsideArrowMm } from "./furniture.ts";
@@ -97,10 +98,24 @@ function drawTerminal(desk: PlanDesk, step: PaperStep, id: string, book: Book, l
   ];
   const label = labelSizeMm(lines);
   desk.label(0, lines, box.centre, besideBox(room, label));
-  drawStandoff(desk, step, pole, at, formatLength(place.fromPoleM, plant.settings().unitSystem, "offset"));
+  const offsetText = (m: number): string => formatLength(m, plant.settings().unitSystem, "offset");
+  const designed = desk.designed?.row("terminal", id) ? terminalPlace(desk.designed, id).fromPoleM : null;
+  drawStandoff(
+    desk,
+    step,
+    pole,
+    at,
+    redlined(offsetText(place.fromPoleM), designed === null ? null : offsetText(designed)),
+  );
 }
 
-function drawStandoff(desk: PlanDesk, step: PaperStep, pole: PaperPoint, at: PaperPoint, text: string): void {
+function drawStandoff(
+  desk: PlanDesk,
+  step: PaperStep,
+  pole: PaperPoint,
+  at: PaperPoint,
+  lines: readonly LabelLine[],
+): void {
   const outMm = Math.cos(Math.atan2(at[1] - pole[1], at[0] - pole[0])) >= 0 ? 5.2 : -5.2;
   desk.draw(dimension(pole, at, outMm));
   const up = (point: PaperPoint, mm: number) => shifted(point, step.turnRad, 0, mm);
@@ -117,7 +132,6 @@ function drawStandoff(desk: PlanDesk, step: PaperStep, pole: PaperPoint, at: Pap
     wing(low, 6.2, -arrows),
   ]);
   desk.placer.block([up(low, 1.5), up(high, 1.5), up(high, 4.4), up(low, 4.4)]);
-  const lines: LabelLine[] = [{ text, face: "narrow", heightMm: 2 }];
   const size = labelSizeMm(lines);
   const along = Math.hypot(b[0] - a[0], b[1] - a[1]) / 2 + size.width / 2 + outsideArrowMm + 1.2;
   const sign = Math.cos(Math.atan2(at[1] - pole[1], at[0] - pole[0]) - step.turnRad) >= 0 ? 1 : -1;
@@ -150,9 +164,9 @@ function drawCoil(desk: PlanDesk, step: PaperStep, id: string): void {
   if (!box) return;
   desk.drawnAt.set(drawnKey("slack", id), [...cornersOf(box), at]);
   desk.draw([stroke("slack", "thin", [at, towards(box, at)]), ...coilSymbol(box.centre)]);
-  const lines: LabelLine[] = [
-    { text: formatLength(coil.storedM, desk.plant.settings().unitSystem, "span"), face: "narrow", heightMm: 2 },
-  ];
+  const lengthText = (m: number): string => formatLength(m, desk.plant.settings().unitSystem, "span");
+  const designed = desk.designed?.row("slack", id)?.storedM ?? null;
+  const lines = redlined(lengthText(coil.storedM), designed === null ? null : lengthText(designed));
   desk.label(2, lines, box.centre, besideBox(box, labelSizeMm(lines)));
 }
 

@@ -1,7 +1,9 @@
 import { cablesInSpan } from "../plant/cablePath.ts";
+import type { Plant } from "../plant/plant.ts";
 import { carriesStrand } from "../plant/separation.ts";
 import { strandAtPole } from "../plant/strandHeight.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { redlined } from "./asBuilt/redlined.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm, roundCandidates } from "./labels.ts";
 import { smallMm, stroke } from "./marks.ts";
@@ -61,13 +63,12 @@ export function drawPoles(desk: PlanDesk): void {
       ...(pole.poleClass === "" ? [] : [`class ${pole.poleClass}`]),
       ...(pole.aboveGroundM === null ? [] : [formatLength(pole.aboveGroundM, system, "span")]),
     ];
-    const ours = carriesStrand(plant, poleId)
-      ? [`ours at ${formatLength(strandAtPole(plant, poleId).heightM, system, "height")}`]
-      : [];
+    const oursAt = (of: Plant): string => `ours at ${formatLength(strandAtPole(of, poleId).heightM, system, "height")}`;
+    const designed = desk.designed?.row("pole", poleId) ? oursAt(desk.designed) : null;
     const lines: LabelLine[] = [
       { text: pole.tag, face: "narrowBold", heightMm: 2.4 },
       ...(facts.length === 0 ? [] : [{ text: facts.join(", "), face: "narrow" as const, heightMm: smallMm }]),
-      ...ours.map((text) => ({ text, face: "narrow" as const, heightMm: smallMm })),
+      ...(carriesStrand(plant, poleId) ? redlined(oursAt(plant), designed) : []),
     ];
     const size = labelSizeMm(lines);
     desk.label(1, lines, at, roundCandidates(at, size.width, size.height, 3.4));

@@ -36,6 +36,8 @@ export type StripContext = {
   /** What changed since the revision before, by the key of the strip nearest to it, and the letter its clouds are marked with. */
   readonly changed: ReadonlyMap<string, readonly PlacedChange[]>;
   readonly cloudLetter: string;
+  /** The design, where the plan is drawn as built: what differs is struck, what was built stands beside it. */
+  readonly designed: Plant | null;
   /** Poles where the strand is bonded. */
   readonly bonded: ReadonlySet<string>;
   /** Key of the strip that shows a span. */
@@ -106,7 +108,7 @@ function drawStrip(
   book: Book,
   links: SheetLink[],
 ): PlanDesk {
-  const desk = openPlanDesk(plant, strip, box);
+  const desk = openPlanDesk(plant, strip, box, context.designed);
   drawHeading(desk, profilesOf(strip, context, book), links);
   drawLine(desk);
   drawMatchLines(desk, book, links);

@@ -44,6 +44,7 @@ export function setDrafts(
   kinds: readonly SheetKind[],
   { revised, cloudLetter }: { readonly revised: Revised; readonly cloudLetter: string },
 ): readonly Draft[] {
+  const designed = revised.isAsBuilt ? (revised.since?.before ?? null) : null;
   const runs = spanRuns(plant);
   const steps = runs.flatMap((run) => run.steps);
   const cut = strips(plant, runs, stripBoxOf(paper));
@@ -56,7 +57,11 @@ export function setDrafts(
     [
       "plan",
       () =>
-        planDrafts(plant, paper, cut, openFindings, profiles?.rows ?? [], { changed: changed.byStrip, cloudLetter }),
+        planDrafts(plant, paper, cut, openFindings, profiles?.rows ?? [], {
+          changed: changed.byStrip,
+          cloudLetter,
+          designed,
+        }),
     ],
     [
       "profile",
@@ -69,7 +74,7 @@ export function setDrafts(
     ["guy", () => guyDrafts(plant, paper, polesAlong(steps))],
     ["permit", () => permitDrafts(plant, paper, polesAlong(steps))],
     ["bonding", () => bondingDrafts(plant, paper, steps)],
-    ["terminal", () => terminalDrafts(plant, paper, terminalOrder(plant))],
+    ["terminal", () => terminalDrafts(plant, paper, terminalOrder(plant), designed)],
     ["splice", () => spliceDrafts(plant, paper)],
     ["fiber", () => fiberDrafts(plant, paper)],
     ["reel", () => reelDrafts(plant, paper)],
@@ -89,7 +94,7 @@ function planDrafts(
   cut: readonly Strip[],
   openFindings: readonly NumberedFinding[],
   profiles: readonly ProfileRow[],
-  clouds: Pick<StripContext, "changed" | "cloudLetter">,
+  clouds: Pick<StripContext, "changed" | "cloudLetter" | "designed">,
 ): readonly Draft[] {
   const stripOfSpan = new Map(
     cut.flatMap((strip) => strip.steps.map((step) => [step.spanId, strip.key] as const)).reverse(),
@@ -105,13 +110,16 @@ function planDrafts(
 }
 
 /** What changed since the revision before, told under headings and by the strip that shows it. */
-function stripsChanged(plant: Plant, cut: readonly Strip[], { since }: Revised) {
+function stripsChanged(plant: Plant, cut: readonly Strip[], { since, isAsBuilt = false }: Revised) {
   const groups = since ? changeGroups({ before: since.before, after: plant }, since.rows) : [];
   const lines = groups.flatMap((one) => one.lines);
   const byStrip = byNearestStrip(plant, cut, placedChanges(plant, since?.before ?? null, lines), (one) => one.at);
   const keyOf = new Map([...byStrip].flatMap(([key, changes]) => changes.map((one) => [one.text, key] as const)));
   const sheetOf = ({ text }: ChangeLine) => keyOf.get(text);
-  return { sinceLetter: since?.letter ?? null, groups, lines, byStrip, sheetOf };
+  const told = isAsBuilt
+    ? "What was built otherwise than designed"
+    : since && `What changed since revision ${since.letter}`;
+  return { since: told, isAsBuilt, groups, lines, byStrip, sheetOf };
 }
 
 function cutProfiles(plant: Plant, paper: Paper, runs: readonly SpanRun[], [first]: readonly Strip[]) {

@@ -37,10 +37,12 @@ export type TerminalFacts = {
   /** Sheath from the cable's feed end to the pole and, where the terminal has a coil, to what is opened of it; null where it is not on its cable. */
   readonly poleSheathM: number | null;
   readonly opening: SheathOpening | null;
+  /** Where it was to hang and what its coil was to hold, where the route is drawn as built; null where it is drawn as designed. */
+  readonly designed: { readonly fromPoleM: number; readonly storedM: number | null } | null;
 };
 
 /** Gathers what a terminal's sheet tells. */
-export function terminalFacts(plant: Plant, terminalId: string): TerminalFacts {
+export function terminalFacts(plant: Plant, terminalId: string, designed: Plant | null = null): TerminalFacts {
   const terminal = plant.rowOf("terminal", terminalId);
   const place = terminalPlace(plant, terminalId);
   const cable = plant.rowOf("cable", terminal.cableId);
@@ -68,7 +70,14 @@ export function terminalFacts(plant: Plant, terminalId: string): TerminalFacts {
       place.atFirstPole ? 0 : plant.rowOf("span", terminal.spanId).lengthM,
     ),
     opening: sheathOpening(plant, terminalId),
+    designed: designed && designedHang(designed, terminalId),
   };
+}
+
+function designedHang(plant: Plant, terminalId: string): TerminalFacts["designed"] {
+  if (!plant.row("terminal", terminalId)) return null;
+  const storedM = coilOfTerminal(plant, terminalId)?.storedM ?? null;
+  return { fromPoleM: terminalPlace(plant, terminalId).fromPoleM, storedM };
 }
 
 /** A colour as a person reads it: its word and its two letters. */

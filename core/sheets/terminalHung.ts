@@ -3,6 +3,7 @@ import type { Plant } from "../plant/plant.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { slant } from "./furniture.ts";
+import { strike } from "./labels.ts";
 import { area, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
 import { nailMm, nailSymbol } from "./pinSymbols.ts";
@@ -69,6 +70,10 @@ function enlarged(marks: readonly Mark[], [x, y]: PaperPoint): readonly Mark[] {
 
 function standoffMarks({ facts, poleX, strandY }: Scene, atX: number): readonly Mark[] {
   const y = strandY + 10;
+  const middle: PaperPoint = [(poleX + atX) / 2, y + 1.2];
+  const text = (m: number): string => formatLength(m, facts.settings.unitSystem, "offset");
+  const built = text(facts.place.fromPoleM);
+  const designed = facts.designed && text(facts.designed.fromPoleM);
   return [
     stroke(
       "dimensions",
@@ -89,12 +94,15 @@ function standoffMarks({ facts, poleX, strandY }: Scene, atX: number): readonly 
     ]),
     slant([poleX, y], 0),
     slant([atX, y], 0),
-    words(formatLength(facts.place.fromPoleM, facts.settings.unitSystem, "offset"), [(poleX + atX) / 2, y + 1.2], {
-      face: "narrowBold",
-      heightMm: 3,
-      align: "middle",
-    }),
+    words(built, middle, { face: "narrowBold", heightMm: 3, align: "middle" }),
+    ...(designed === null || designed === built ? [] : struck(designed, [middle[0], middle[1] + 4.4], 3)),
   ];
+}
+
+/** What was designed and built otherwise. */
+function struck(text: string, at: PaperPoint, heightMm: number): readonly Mark[] {
+  const line = { text, face: "narrowBold", heightMm } as const;
+  return [words(text, at, { face: line.face, heightMm, align: "middle" }), strike(line, at, 0)];
 }
 
 function climbingMarks({ plant, facts, poleX, groundY, strandY }: Scene): readonly Mark[] {
@@ -154,6 +162,11 @@ function coilMarks({ plant, facts, poleX, strandY, box }: Scene, afterX: number)
         }
       : mark,
   );
+  const text = (m: number): string => `coil ${formatLength(m, settings.unitSystem, "span")}`;
+  const built = text(coil.storedM);
+  const designed = facts.designed?.storedM == null ? built : text(facts.designed.storedM);
+  const isRedlined = designed !== built;
+  const downMm = isRedlined ? 2.8 : 0;
   const distance = formatLength(fromPoleM, settings.unitSystem, fromPoleM < 1.6 ? "offset" : "height");
   return [
     stroke("slack", "thin", [
@@ -161,11 +174,8 @@ function coilMarks({ plant, facts, poleX, strandY, box }: Scene, afterX: number)
       [x, centre[1] + coilRadiusMm * 2],
     ]),
     ...grown,
-    words(`coil ${formatLength(coil.storedM, settings.unitSystem, "span")}`, [x, centre[1] - 7.6], {
-      face: "narrowBold",
-      heightMm: 2.4,
-      align: "middle",
-    }),
-    words(`${distance} from pole`, [x, centre[1] - 11.4], { face: "narrow", heightMm: 2.2, align: "middle" }),
+    ...(isRedlined ? struck(designed, [x, centre[1] - 7], 2) : []),
+    words(built, [x, centre[1] - 7.6 - downMm], { face: "narrowBold", heightMm: 2.4, align: "middle" }),
+    words(`${distance} from pole`, [x, centre[1] - 11.4 - downMm], { face: "narrow", heightMm: 2.2, align: "middle" }),
   ];
 }

@@ -14,11 +14,16 @@ type Card = {
 };
 
 /** The job cards of terminals: one a sheet, on small paper over several sheets, on large paper several on one. */
-export function terminalDrafts(plant: Plant, { drawing }: Paper, terminalIds: readonly string[]): readonly Draft[] {
+export function terminalDrafts(
+  plant: Plant,
+  { drawing }: Paper,
+  terminalIds: readonly string[],
+  designed: Plant | null = null,
+): readonly Draft[] {
   const boxes = cardBoxes(drawing);
   const box = boxes[0] ?? drawing;
   const cards = terminalIds.flatMap((terminalId) => {
-    const pages = cardPages(jobPanels(plant, terminalId, cardColumn(box)), box);
+    const pages = cardPages(jobPanels(plant, terminalId, cardColumn(box), designed), box);
     return pages.map((page, index): Card => ({ terminalId, page, number: index + 1, count: pages.length }));
   });
   return Array.from({ length: Math.ceil(cards.length / boxes.length) }, (_, index) =>

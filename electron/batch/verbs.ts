@@ -2,6 +2,7 @@ import type { Verb } from "./verb.ts";
 import { calcVerb } from "./verbs/calc.ts";
 import { checkVerb } from "./verbs/check.ts";
 import { closeoutVerb } from "./verbs/closeout.ts";
+import { deliverVerb } from "./verbs/deliver.ts";
 import { drawVerb } from "./verbs/draw.ts";
 import { exportVerb } from "./verbs/export.ts";
 import { importVerb } from "./verbs/import.ts";
@@ -27,6 +28,7 @@ export const verbs: readonly Verb[] = [
   tracesVerb,
   revisionVerb,
   drawVerb,
+  deliverVerb,
   exportVerb,
   packetVerb,
   verifyVerb,

@@ -1,4 +1,7 @@
+import { asBuiltRows } from "../../core/edits/asBuiltRows.ts";
 import { applyChange, invert } from "../../core/edits/change.ts";
+import { routeWith } from "../../core/layout/rowSet.ts";
+import { closeoutTables } from "../../core/model/closeoutRows.ts";
 import { fail, ok, type Result } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { RowChange } from "../../core/model/rowChange.ts";
@@ -6,6 +9,7 @@ import type { Revision } from "../../core/model/tables.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import { openChecker } from "../../core/rules/checker.ts";
 import type { Finding } from "../../core/rules/finding.ts";
+import type { SheetKind } from "../../core/sheets/book.ts";
 import type { Logo } from "../../core/sheets/logo.ts";
 import type { PaperName } from "../../core/sheets/paper.ts";
 import { editedSince, routeAtRevision } from "../../db/revisions.ts";
@@ -22,6 +26,8 @@ export type DrawnState = {
   readonly since: { readonly letter: string; readonly rows: readonly RowChange[] } | null;
   /** The company's own picture as it was then; null for none. */
   readonly logo: Logo | null;
+  /** True for the route as built: `since` is then the design. */
+  readonly isAsBuilt?: boolean;
 };
 
 /** The route as it stands now, or as it was when a revision was issued. Faults: no-such-revision, damaged. */
@@ -46,17 +52,39 @@ export type Wanted = {
   readonly paper: PaperName | null;
   /** Letter of a revision, to have it as it was issued; null takes the route as it stands. */
   readonly letter: string | null;
+  /** True takes the route as built; not of a revision. */
+  readonly isAsBuilt?: boolean;
 };
 
 /** What is composed: a state of the route, which of its sheets, what on. */
-export type SetWanted = DrawnState & Pick<Wanted, "only" | "paper">;
+export type SetWanted = DrawnState &
+  Pick<Wanted, "only" | "paper"> & {
+    /** Kinds of sheets the set has; where not given, those the company does not leave out. */
+    readonly kinds?: readonly SheetKind[];
+  };
 
 /** The state of the route that is wanted, and its sheets. Faults: no-such-revision, damaged. */
-export function wantedState(session: Session, { letter, ...wanted }: Wanted): Result<SetWanted> {
+export function wantedState(session: Session, { letter, isAsBuilt = false, ...wanted }: Wanted): Result<SetWanted> {
+  if (isAsBuilt && letter === null) return ok({ ...asBuiltState(session), ...wanted });
   const revision = letter === null ? ok(null) : revisionOfLetter(session, letter);
   if (!revision.ok) return revision;
   const state = drawnState(session, revision.value?.id ?? null);
   return state.ok ? ok({ ...state.value, ...wanted }) : state;
+}
+
+/** The route as built: the design with what was read in its place, and what that changed. */
+export function asBuiltState(session: Session): DrawnState {
+  const rows = asBuiltRows(session.route());
+  const route = routeWith(session.route(), rows);
+  const findings = openChecker(openPlant(route)).findings();
+  return {
+    route,
+    findings,
+    revisionId: null,
+    since: { letter: "", rows },
+    isAsBuilt: true,
+    logo: keptLogo(session.file.db, route),
+  };
 }
 
 /** The revision of a letter, in capitals or not. Faults: no-such-revision. */
@@ -99,10 +127,12 @@ function withFormer(
   return edited.ok ? ok({ ...state, since: { letter: former.letter, rows: edited.value } }) : edited;
 }
 
-/** What was edited of the design itself: issuing, approving and making void leave it as it is. */
+/** What was edited of the design itself: issuing, approving and making void leave it as it is, and so does what was built. */
 function designSince(session: Session, fromId: string, untilId: string | null): Result<RowChange[]> {
   const edited = editedSince(session.file.db, fromId, untilId);
-  return edited.ok ? ok(edited.value.filter(({ table }) => table !== "revision")) : edited;
+  return edited.ok
+    ? ok(edited.value.filter(({ table }) => table !== "revision" && !(table in closeoutTables)))
+    : edited;
 }
 
 function issued(session: Session): Revision[] {

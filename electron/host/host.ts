@@ -1,7 +1,9 @@
+import { basename } from "node:path";
 import type { EditReply, HostEvent, Request } from "../../core/contract/contract.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
 import { closeoutHandlers } from "./closeoutHandlers.ts";
+import { deliveryOf, zipped } from "./delivery.ts";
 import { drawHandlers } from "./drawHandlers.ts";
 import { exportHandlers } from "./exportFile.ts";
 import { type FilePlaces, openFileService } from "./fileHandlers.ts";
@@ -162,6 +164,15 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
     "layout.take": ({ routeId, trialId, poleIds }) =>
       withTrial(routeId, trialId, (session, kept) => told(routeId, takeTrial(session, kept, poleIds ?? null))),
     ...drawHandlers({ withRoute, asJob, runJob }),
+    "deliver.make": ({ routeId, jobId }) =>
+      withRoute(routeId, (session) =>
+        asJob(jobId, async (signal, onProgress) => {
+          const files = await deliveryOf(session, runJob, { onProgress, signal });
+          if (!files.ok) return files;
+          const fileName = `${basename(session.fileName, ".strand")} delivery.zip`;
+          return ok({ fileName, contentBase64: Buffer.from(zipped(files.value)).toString("base64") });
+        }),
+      ),
     ...fileService.handlers,
     ...exportHandlers({ withRoute }),
     ...machineHandlers(files?.configFolder ?? null),

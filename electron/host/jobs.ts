@@ -132,17 +132,24 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
 
 /** The drawing set of a state of the route, or some of its sheets, with what changed since the revision before it. */
 function composedSet(
-  { route, findings, only, paper, logo }: SetWanted,
+  { route, findings, only, paper, logo, kinds }: SetWanted,
   revised: Revised,
   onProgress: (progress: Progress) => void,
 ): DrawingSet {
   const onSheet = (doneCount: number, totalCount: number): void =>
     onProgress({ doneCount, totalCount, words: "Composing sheets" });
-  return composeSet(openPlant(route), findings, { revised, only, logo, onSheet, ...(paper === null ? {} : { paper }) });
+  return composeSet(openPlant(route), findings, {
+    revised,
+    only,
+    logo,
+    onSheet,
+    ...(paper === null ? {} : { paper }),
+    ...(kinds ? { kinds } : {}),
+  });
 }
 
-function revisedOf({ route, revisionId, since }: DrawnState): Revised {
-  return { revisionId, since: since && { ...since, before: openPlant(routeBefore(route, since.rows)) } };
+function revisedOf({ route, revisionId, since, isAsBuilt = false }: DrawnState): Revised {
+  return { revisionId, isAsBuilt, since: since && { ...since, before: openPlant(routeBefore(route, since.rows)) } };
 }
 
 /** The cheapest layout found under a watch. */

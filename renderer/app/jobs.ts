@@ -87,6 +87,17 @@ export async function saveSheetPictures(session: Session, sheets: readonly strin
   tell(session, words.picturesSaved(reply.fileName));
 }
 
+/** Hands all that is delivered of a closed-out route to the person as one archive. */
+export async function deliver(session: Session): Promise<void> {
+  const { routeId } = openRouteOf(session);
+  const reply = await follow(session, actionWords.deliver, (jobId) =>
+    session.host.call("deliver.make", { routeId, jobId }),
+  );
+  if (!reply) return;
+  handOver(reply.fileName, new Blob([bytesOf(reply.contentBase64)], { type: "application/zip" }));
+  tell(session, words.delivered(reply.fileName));
+}
+
 /** What is drawn: null stands for the route as it stands, the whole set, the company's paper. */
 type ToDraw = {
   /** The revision as it was issued. */

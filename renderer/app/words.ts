@@ -28,6 +28,7 @@ export const words = {
   gapUnknown: "cost not compared, for want of fibers",
   setInViewer: (fileName: string): string => `Drawing set ${fileName} is shown in the viewer; print it from there.`,
   exported: (fileName: string): string => `Exported as ${fileName}.`,
+  delivered: (fileName: string): string => `Delivered as ${fileName}.`,
   setSaved: (fileName: string): string => `Drawing set saved as ${fileName}.`,
   savingPictures: "Save sheets as PNG",
   picturesSaved: (fileName: string): string => `Sheets saved as ${fileName}.`,

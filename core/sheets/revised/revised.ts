@@ -7,4 +7,6 @@ export type Revised = {
   readonly revisionId: string | null;
   /** What sets the route apart from the revision issued before; null where there is none before. */
   readonly since: { readonly letter: string; readonly before: Plant; readonly rows: readonly RowChange[] } | null;
+  /** True for a route drawn as built: what it is told against is then the design, not a revision. */
+  readonly isAsBuilt?: boolean;
 };

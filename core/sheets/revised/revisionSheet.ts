@@ -30,8 +30,10 @@ const gutterMm = 10;
 const changesMm = 150;
 
 type Changes = {
-  /** Letter of the revision they are told against; null where there is none before. */
-  readonly sinceLetter: string | null;
+  /** What they are told against: a revision, or the design; null where there is none before. */
+  readonly since: string | null;
+  /** True where the sheet is there without a revision too. */
+  readonly isAsBuilt: boolean;
   readonly groups: readonly ChangeGroup[];
   /** Key of the sheet that shows a change; undefined for what no sheet shows. */
   readonly sheetOf: (line: ChangeLine) => string | undefined;
@@ -40,9 +42,9 @@ type Changes = {
 /** Revisions issued and, line by line, what changed since the one before; none where nothing was issued. */
 export function revisionDrafts(plant: Plant, { drawing }: Paper, changes: Changes): readonly Draft[] {
   const revisions = revisionsInOrder(plant);
-  if (revisions.length === 0) return [];
+  if (revisions.length === 0 && !changes.isAsBuilt) return [];
   const listed = revisions.slice(-mostListed);
-  const listMm = tableMm(listed.length) + gapMm + 4.4;
+  const listMm = listed.length === 0 ? 0 : tableMm(listed.length) + gapMm + 4.4;
   const below: PaperBox = { ...drawing, top: drawing.top - listMm };
   const changesBox = tableUnderHead(below);
   const boxes = columnBoxes(changesBox, columnsAbreast(changesBox, changesMm, gutterMm), gutterMm);
@@ -55,12 +57,13 @@ export function revisionDrafts(plant: Plant, { drawing }: Paper, changes: Change
   const sheetCount = Math.max(1, Math.ceil(pages.length / boxes.length));
   const lineOf = new Map(rows.map(({ row, line }) => [row, line]));
   const head = [
-    ...panelHead("Revisions issued", drawing),
-    ...drawTable(revisionColumns, listed.map(revisionRow), tableUnderHead(drawing)).marks,
-    ...panelHead(
-      changes.sinceLetter === null ? "Changes" : `What changed since revision ${changes.sinceLetter}`,
-      below,
-    ),
+    ...(listed.length === 0
+      ? []
+      : [
+          ...panelHead("Revisions issued", drawing),
+          ...drawTable(revisionColumns, listed.map(revisionRow), tableUnderHead(drawing)).marks,
+        ]),
+    ...panelHead(changes.since === null ? "Changes" : changes.since, below),
   ];
   return Array.from({ length: sheetCount }, (_, index) => ({
     key: `revision ${index + 1}`,
@@ -87,8 +90,8 @@ function revisionRow(one: Revision): TableRow {
 
 type TableLine = { readonly row: TableRow; readonly line: ChangeLine | null };
 
-function changeRows({ sinceLetter, groups }: Changes): readonly TableLine[] {
-  if (sinceLetter === null) return [{ row: { note: "No revision was issued before to compare with." }, line: null }];
+function changeRows({ since, groups }: Changes): readonly TableLine[] {
+  if (since === null) return [{ row: { note: "No revision was issued before to compare with." }, line: null }];
   if (groups.length === 0) return [{ row: { note: "Nothing that a drawing shows." }, line: null }];
   return groups.flatMap(({ heading, lines }): readonly TableLine[] => [
     { row: { group: heading }, line: null },

@@ -14,10 +14,15 @@ export type Standing = {
 };
 
 /**
- * How a drawn route stands. Preliminary until it is a revision that was issued and approved; not for construction while an error is open
+ * How a drawn route stands. As built it is no drawing to build from. Preliminary until it is a revision that was issued and approved; not for construction while an error is open
  * that nobody waived.
  */
-export function standingOf(plant: Plant, { revisionId, since }: Revised, hasErrors: boolean): Standing {
+export function standingOf(
+  plant: Plant,
+  { revisionId, since, isAsBuilt = false }: Revised,
+  hasErrors: boolean,
+): Standing {
+  if (isAsBuilt) return { revision: null, text: "As built", stamps: ["As built"], cloudLetter: "b" };
   const revision = revisionsInOrder(plant).find((one) => one.id === revisionId) ?? null;
   const isVoid = revision !== null && revision.voidedBy !== "";
   const isApproved = revision !== null && revision.approvedBy !== "";

@@ -14,14 +14,14 @@ import { type Desk, readArguments, type Verb } from "../verb.ts";
 const shape = {
   name: "draw",
   usage:
-    "FILE.strand [--revision LETTER] [--sheets KIND,NUMBER,...] [--paper SIZE] [--out FILE.pdf | --svg FOLDER | --dxf FOLDER | --png FOLDER] [--worksheet FIGURE ...]",
+    "FILE.strand [--revision LETTER | --as-built] [--sheets KIND,NUMBER,...] [--paper SIZE] [--out FILE.pdf | --svg FOLDER | --dxf FOLDER | --png FOLDER] [--worksheet FIGURE ...]",
 };
 const kinds = sheetKinds.filter((one) => one !== "worksheet");
 
 /** Draws the construction set, or worksheets of figures, to one PDF, or its sheets to a file each. */
 export const drawVerb: Verb = {
   ...shape,
-  help: "Draws the construction set to one PDF, beside the route file unless told otherwise, or each sheet to a file of its own with --svg, --dxf or --png, which is painted at 200 dots per inch. --sheets takes some of them, by kind or number; --revision that revision as it was issued; --paper is ANSI A to D or A4 to A1. With --worksheet it draws figures worked out instead: clearance:crossing-3:iced, or findings for those that findings compare.",
+  help: "Draws the construction set to one PDF, beside the route file unless told otherwise, or each sheet to a file of its own with --svg, --dxf or --png, which is painted at 200 dots per inch. --sheets takes some of them, by kind or number; --revision that revision as it was issued; --as-built the route with what was read in place of what was designed, the design struck through beside it; --paper is ANSI A to D or A4 to A1. With --worksheet it draws figures worked out instead: clearance:crossing-3:iced, or findings for those that findings compare.",
   async run(args, desk) {
     const read = readArguments(shape, args, ["a FILE"], {
       out: { type: "string" },
@@ -30,6 +30,7 @@ export const drawVerb: Verb = {
       png: { type: "string" },
       sheets: { type: "string" },
       revision: { type: "string" },
+      "as-built": { type: "boolean" },
       paper: { type: "string" },
       worksheet: { type: "string", multiple: true },
     });
@@ -45,7 +46,12 @@ export const drawVerb: Verb = {
       return fail("bad-arguments", "A drawing goes to one place, worksheets to a PDF.", shape.name, mend);
     }
     return withRouteFile(positionals[0] ?? "", desk.stamp, async (session) => {
-      const wanted = { only: only.value, letter: values.revision ?? null, paper: paper.value };
+      const wanted = {
+        only: only.value,
+        letter: values.revision ?? null,
+        paper: paper.value,
+        isAsBuilt: values["as-built"] ?? false,
+      };
       const drawn = await draw(session, desk, wanted, values);
       if (!drawn.ok) return drawn;
       const { path, sheetCount, byteCount } = drawn.value;

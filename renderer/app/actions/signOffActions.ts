@@ -1,7 +1,9 @@
-import { Signature } from "lucide-react";
+import { PackageCheck, Signature } from "lucide-react";
 import { signOffWords } from "../../closeout/signoff/words.ts";
+import { deliver } from "../jobs.ts";
 import { besideTurned } from "../sideRoom.ts";
 import { type Action, action, waiting } from "./action.ts";
+import { actionWords, topicWords } from "./words.ts";
 
 /** Signing for what was built. */
 export const signOffActions: readonly Action[] = [
@@ -12,5 +14,13 @@ export const signOffActions: readonly Action[] = [
     blocked: waiting,
     run: (s) => s.view.setState(besideTurned("signOff")),
     place: "history",
+  }),
+  action("deliver", {
+    name: () => actionWords.deliver,
+    icon: PackageCheck,
+    blocked: waiting,
+    run: deliver,
+    topic: topicWords.work,
+    isWritten: true,
   }),
 ];

@@ -101,6 +101,7 @@ export const actionWords = {
   closeSheets: "Close the sheets",
   previewSheets: "Preview sheets",
   drawSet: "Draw the set",
+  deliver: "Deliver what was built",
   terminalSheet: "Show the sheet of the terminal",
   waitFor: (work: string): string => `Wait for "${work}" to end, or stop it.`,
   changeTheme: (theme: keyof typeof themes): string => `Change to ${themes[theme]}`,

@@ -2,9 +2,11 @@ import { useMemo, useState } from "react";
 import { gatesBefore, type Stage, stages } from "../../../core/closeout/gates.ts";
 import { frozenFault, signaturesOf, stands } from "../../../core/closeout/signatures.ts";
 import type { SignOff } from "../../../core/model/tables.ts";
+import { actionOf } from "../../app/actions.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useView } from "../../app/useSession.ts";
+import { ActionButton } from "../../panels/Bar.tsx";
 import { GateList } from "./GateList.tsx";
 import { ReopenForm, SignForm } from "./SignForms.tsx";
 import { signOffWords } from "./words.ts";
@@ -52,6 +54,9 @@ export function SignOffPanel({ open }: { readonly open: OpenRoute }) {
           )}
         </section>
       ))}
+      <h3>{signOffWords.deliver}</h3>
+      <p className="quiet">{signOffWords.delivered}</p>
+      <ActionButton action={actionOf("deliver")} />
       {signatures.length > 0 && <p className="quiet">{signOffWords.proof}</p>}
     </aside>
   );

@@ -28,6 +28,9 @@ export const signOffWords = {
   reopenedBy: ({ reopenedBy, reopenedIso, reopenReason }: SignOff): string =>
     `Opened again ${reopenedIso.slice(0, 10)} by ${reopenedBy}: ${reopenReason}`,
   digest: "Digest of every row",
+  deliver: "Delivery",
+  delivered:
+    "The set as built with redlines, the closeout report with its tables, DXF and GeoJSON, traces, photos and the route file, with a manifest of their hashes, in one archive.",
   frozen: "The route is accepted and frozen: only opening it again changes it.",
   proof:
     "The digest stands for every row as it was signed, the journal for every edit since; both are held against the file whenever it is opened. Print the digest with the signature: without the paper, whoever works out every hash anew can forge a file.",

@@ -1,0 +1,9 @@
+import type { LabelLine } from "../labels.ts";
+import { smallMm } from "../marks.ts";
+
+/** A figure as built, under the designed one struck through where it prints otherwise; null where nothing was designed. */
+export function redlined(built: string, designed: string | null): readonly LabelLine[] {
+  const line = { face: "narrow", heightMm: smallMm } as const;
+  const struck = designed === null || designed === built ? [] : [{ ...line, text: designed, isStruck: true }];
+  return [...struck, { ...line, text: built }];
+}
