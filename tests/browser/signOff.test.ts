@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { unzipSync } from "fflate";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Route } from "../../core/model/route.ts";
@@ -94,4 +96,16 @@ test("one reading taken away shuts its gate again, and the gate tells which", as
   await built.getByText("1 missing").waitFor();
   await built.getByRole("button", { name: /^terminal .*: from the pole$/ }).click();
   await expect.poll(async () => (await selection(page)).length).toBe(1);
+});
+
+test("what was built is delivered as one archive", { timeout: 240_000 }, async () => {
+  const { page } = opened();
+  await page.keyboard.press("Control+Shift+g");
+  const waited = page.waitForEvent("download", { timeout: 200_000 });
+  await panelOf(page).getByRole("button", { name: "Deliver what was built" }).press("Enter");
+  const download = await waited;
+  expect(download.suggestedFilename()).toMatch(/ delivery\.zip$/);
+  const names = Object.keys(unzipSync(new Uint8Array(readFileSync(await download.path()))));
+  expect(names).toContain("manifest.json");
+  expect(names.some((name) => name.endsWith("as built.pdf"))).toBe(true);
 });
