@@ -42,9 +42,12 @@ export function scaleBar([x, y]: PaperPoint, scale: Scale, system: UnitSystem): 
   return [...fields, ...figures];
 }
 
-/** Length of a scale bar, mm; its last figure reaches half its width further. */
+/** What the last figure of a scale bar reaches beyond it, mm. */
+const lastFigureMm = 5;
+
+/** Length of a scale bar with its last figure, mm. */
 export function scaleBarMm(scale: Scale, system: UnitSystem): number {
-  return 4 * barField(scale, system).fieldMm;
+  return 4 * barField(scale, system).fieldMm + lastFigureMm;
 }
 
 function barField(scale: Scale, system: UnitSystem): { readonly step: number; readonly fieldMm: number } {

@@ -2,7 +2,7 @@ import { cablesInSpan } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Book, Draft, Drawn, NumberedFinding } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
-import { northArrow, scaleBar } from "./furniture.ts";
+import { northArrow, scaleBar, scaleBarMm } from "./furniture.ts";
 import { asFigure, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import type { Paper, PaperBox } from "./paper.ts";
@@ -192,9 +192,10 @@ function foot(
     "Terminals, coils and houses are drawn larger than scale; a terminal's hangers stand at its true place.",
     ...(omittedCount > 0 ? [`${omittedCount} labels found no room on this sheet; the schedules have them.`] : []),
   ];
-  const barLeft = right - 58;
+  const system = plant.settings().unitSystem;
+  const barLeft = right - scaleBarMm(scale, system);
   return [
-    ...scaleBar([barLeft, bottom - 1], scale, plant.settings().unitSystem),
+    ...scaleBar([barLeft, bottom - 1], scale, system),
     words(scale.text, [barLeft - 4, bottom - 1], { face: "plain", heightMm: smallMm, align: "right" }),
     ...notes.map((text, index) => words(text, [left, bottom - 1 + index * 3.3], { heightMm: smallMm, grey: 0.3 })),
   ];

@@ -12,8 +12,6 @@ import { isNarrow } from "./profileTable.ts";
 import { caseNotes } from "./profileWords.ts";
 import { limitSource } from "./sourceWords.ts";
 
-/** What the last figure of a scale bar reaches beyond it, mm. */
-const lastFigureMm = 5;
 const sampleMm = 9;
 const leadMm = 3.6;
 /** A scale bar with its figures, mm. */
@@ -24,7 +22,7 @@ export function profileFoot(desk: ProfileDesk): readonly Mark[] {
   const { plant, across, up } = desk;
   const { left, right, bottom } = desk.drawing;
   const times = Math.round((across.denominator / up.denominator) * 10) / 10;
-  const barLeft = right - scaleBarMm(across, plant.settings().unitSystem) - lastFigureMm;
+  const barLeft = right - scaleBarMm(across, plant.settings().unitSystem);
   const scales = `across ${across.text}, up ${up.text}: heights ${times} times larger`;
   const scalesLeft = barLeft - 5 - textWidthMm(scales, "plain", smallMm);
   const narrow = isNarrow(desk.drawing);
