@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { thingName } from "../../core/closeout/thingName.ts";
 import { basisWords } from "../../core/explain/basisWords.ts";
 import { findingFigures } from "../../core/rules/findingFigures.ts";
 import { applyFix, runCommand } from "../app/edits.ts";
@@ -9,7 +10,6 @@ import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { PunchForm } from "../closeout/punch/PunchForm.tsx";
 import { builtThingOf } from "../closeout/punch/punchSubject.ts";
-import { thingName } from "../closeout/thingName.ts";
 import { punchWords } from "../closeout/words.ts";
 import { FindingGlyph } from "./FindingGlyph.tsx";
 import { FindingExplained } from "./findings/FindingExplained.tsx";

@@ -1,4 +1,5 @@
 import { cableSheath } from "../../closeout/sheathRead.ts";
+import { thingName } from "../../closeout/thingName.ts";
 import { eventsOf } from "../../closeout/traceOnRoute.ts";
 import { cablesInOrder } from "../../plant/cableOrder.ts";
 import type { Plant } from "../../plant/plant.ts";
@@ -7,7 +8,6 @@ import { figure, lengthCell } from "../figure.ts";
 import { lengthUnit } from "../quantityText.ts";
 import type { Schedule } from "../schedule.ts";
 import type { TableRow } from "../table.ts";
-import { thingName } from "./thingName.ts";
 
 /** Sheath used between marks that are believed, cable by cable, and marks that are not believed. */
 export function sheathSchedule(plant: Plant): Schedule {

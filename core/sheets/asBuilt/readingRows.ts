@@ -1,6 +1,7 @@
 import { type AskedReading, askedReadings } from "../../closeout/askedReadings.ts";
 import { closeoutBoard } from "../../closeout/board.ts";
 import { readingText, writingOf } from "../../closeout/packet/readingText.ts";
+import { thingName } from "../../closeout/thingName.ts";
 import { readingWords } from "../../closeout/words.ts";
 import type { Row } from "../../model/tables.ts";
 import type { Plant } from "../../plant/plant.ts";
@@ -12,7 +13,6 @@ import { formatPowerDbm } from "../../units/formatPowerDbm.ts";
 import type { UnitSystem } from "../../units/unitSystem.ts";
 import type { Schedule } from "../schedule.ts";
 import type { Column, TableRow } from "../table.ts";
-import { thingName } from "./thingName.ts";
 
 const columns: readonly Column[] = [
   { heading: "Of", share: 52 },

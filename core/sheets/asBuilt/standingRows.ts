@@ -1,12 +1,12 @@
 import { closeoutBoard } from "../../closeout/board.ts";
 import { gatesBefore } from "../../closeout/gates.ts";
 import { signaturesOf, stands } from "../../closeout/signatures.ts";
+import { thingName } from "../../closeout/thingName.ts";
 import { builtKindWords } from "../../closeout/words.ts";
 import type { Plant } from "../../plant/plant.ts";
 import type { Finding } from "../../rules/finding.ts";
 import { figure } from "../figure.ts";
 import type { Schedule } from "../schedule.ts";
-import { thingName } from "./thingName.ts";
 
 /** How far the route has come: gate by gate, then kind by kind. */
 export function gateSchedule(plant: Plant, findings: readonly Finding[]): Schedule {

@@ -3,6 +3,7 @@ import { askedReadings } from "../../../core/closeout/askedReadings.ts";
 import type { BuiltThing } from "../../../core/closeout/board.ts";
 import { type StandingState, standingStates } from "../../../core/closeout/standing.ts";
 import { subjectKey } from "../../../core/closeout/subject.ts";
+import { thingName } from "../../../core/closeout/thingName.ts";
 import type { BuiltKind } from "../../../core/model/closeoutRows.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
@@ -11,7 +12,6 @@ import { FindingRow } from "../../panels/FindingRow.tsx";
 import type { ShownRow } from "../board/shownRows.ts";
 import { reach, setCloseout, signedNow } from "../closeoutHand.ts";
 import { StateChip } from "../StateGlyph.tsx";
-import { thingName } from "../thingName.ts";
 import { closeoutWords, stateWords, entryWords as words } from "../words.ts";
 import { ReadingField } from "./ReadingField.tsx";
 

@@ -1,11 +1,11 @@
 import { type FormEvent, useState } from "react";
+import { thingName } from "../../../core/closeout/thingName.ts";
 import type { Row } from "../../../core/model/tables.ts";
 import { runCommand } from "../../app/edits.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession } from "../../app/useSession.ts";
 import { setCloseout, signedNow } from "../closeoutHand.ts";
-import { thingName } from "../thingName.ts";
 import { closeoutWords, punchWords as words } from "../words.ts";
 import { PunchPhoto } from "./PunchPhoto.tsx";
 

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { thingName } from "../../../core/closeout/thingName.ts";
 import { subjectAstray } from "../../../core/edits/subjects.ts";
 import type { Row } from "../../../core/model/tables.ts";
 import { chooseAndShow } from "../../app/look.ts";
@@ -7,7 +8,6 @@ import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import { setCloseout } from "../closeoutHand.ts";
 import { type PunchFilter, punchFilters } from "../closeoutView.ts";
-import { thingName } from "../thingName.ts";
 import { punchWords as words } from "../words.ts";
 import { PunchForm } from "./PunchForm.tsx";
 import { PunchItem } from "./PunchItem.tsx";
