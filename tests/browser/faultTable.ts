@@ -293,6 +293,10 @@ export const faultTable: Readonly<Record<string, Tries>> = {
   *"picture-not-plain"(session) {
     yield logo(session, "logo.svg", Buffer.from('<svg viewBox="0 0 2 1"><text>Marrow Bend</text></svg>'));
   },
+  *"bad-template"(session) {
+    const { host, routeId } = hostOf(session);
+    yield host.call("template.import", { routeId, fileName: "own.json", text: '{"kind":"strandwright template"}' });
+  },
   *"not-kept"(session) {
     const { host, routeId } = hostOf(session);
     yield host.call("kept.read", { routeId, hash: "0".repeat(64) });

@@ -18,7 +18,7 @@ export const punchDone: Command<z.infer<typeof input>> = {
     if (!before) return missing("item of the punch list", punchId);
     if (before.doneIso !== "")
       return fail(
-        "done",
+        "punch-done",
         `Punch ${before.number} is done already, by ${before.doneBy}.`,
         punchId,
         "Open it again first.",
