@@ -23,12 +23,4 @@ export const signOffActions: readonly Action[] = [
     topic: topicWords.work,
     isWritten: true,
   }),
-  action("deliver", {
-    name: () => actionWords.deliver,
-    icon: PackageCheck,
-    blocked: waiting,
-    run: deliver,
-    topic: topicWords.work,
-    isWritten: true,
-  }),
 ];

@@ -21,6 +21,11 @@ test("a key another action has is refused by the action's id, keys of fields alw
   expect(whyTaken(actions, actionOf("findings"), "Mod+J")).toBeNull();
 });
 
+test("no two actions share an id", () => {
+  const ids = actions.map((one) => one.id);
+  expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+});
+
 test("no two actions share a usual key", () => {
   const keys = actions.flatMap((one) => one.keys);
   expect(keys.filter((key, i) => keys.indexOf(key) !== i)).toEqual([]);
