@@ -50,10 +50,11 @@ export function findingOf(plant: Plant, rule: Rule, hit: Hit): Finding {
   };
 }
 
-/** Where a standard was read, where somebody told; else the company setting it is. */
+/** Where a standard was read, where somebody told; else that it is the company's, without the name of its column. */
 export function settingBasis(plant: Plant, basis: Basis): Basis {
-  const read = isCompanySetting(basis) ? plant.row("settingBasis", basis.clause) : undefined;
-  return read ? catalogueBasis(read) : basis;
+  if (!isCompanySetting(basis)) return basis;
+  const read = plant.row("settingBasis", basis.clause);
+  return read ? catalogueBasis(read) : { ...basis, clause: "" };
 }
 
 function placeOf(plant: Plant, subjects: readonly Subject[]): Point | null {

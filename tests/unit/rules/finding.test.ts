@@ -65,7 +65,10 @@ describe("a finding", () => {
       edition: "",
       mark: "practice",
     });
-    expect(findingsOf(faultyRoute("terminal-standoff"))[0]?.basis.clause).toBe("standoffM");
+    expect(findingsOf(faultyRoute("terminal-standoff"))[0]?.basis).toMatchObject({
+      document: "company setting",
+      clause: "",
+    });
   });
 });
 
