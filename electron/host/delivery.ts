@@ -49,7 +49,9 @@ export async function deliveryOf(
   const drawn = { only: null, paper: null };
   const set = await runJob("pdf", { ...built, ...drawn }, watch.onProgress, watch.signal);
   const kinds = ["report", "findings"] as const;
-  const report = await runJob("pdf", { ...asDesigned.value, ...drawn, kinds }, watch.onProgress, watch.signal);
+  // the report holds what was built against the design, so it is of the design's rows; it is a record and nothing to build from
+  const held = { ...asDesigned.value, since: null, isAsBuilt: true };
+  const report = await runJob("pdf", { ...held, ...drawn, kinds }, watch.onProgress, watch.signal);
   const files: readonly DeliveredFile[] = [
     { name: `${name} as built.pdf`, content: set.pdf },
     ...(report.sheetCount > 0 ? [{ name: `${name} closeout report.pdf`, content: report.pdf }] : []),

@@ -14,8 +14,8 @@ export type Standing = {
 };
 
 /**
- * How a drawn route stands. As built it is no drawing to build from. Preliminary until it is a revision that was issued and approved; not for construction while an error is open
- * that nobody waived.
+ * How a drawn route stands. As built it is no drawing to build from. Preliminary until it is a revision that was issued and approved;
+ * not for construction while an error is open that nobody waived.
  */
 export function standingOf(
   plant: Plant,
