@@ -92,18 +92,26 @@ function prepare(): void {
     return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
   };
   const dialog = document.querySelector("dialog[open], [role=dialog]");
+  const isGroupMet = (element: Element): boolean =>
+    document.querySelector(`input[type=radio][name="${element.getAttribute("name")}"]:checked`) !== null;
+  let last: Element | null = null;
   const isReachable = (element: Element): boolean =>
     element instanceof HTMLElement &&
     element.tabIndex >= 0 &&
     // a tool bar hands the focus on to one of its buttons
     element.role !== "toolbar" &&
     !element.matches(":disabled") &&
+    // arrows go from the chosen one of a group to the others
+    !(element.matches("input[type=radio]:not(:checked)") && isGroupMet(element)) &&
     element.checkVisibility({ visibilityProperty: true }) &&
     element.closest("[inert]") === null;
   window.__walk = {
     look() {
       const element = document.activeElement;
       if (!element || element === document.body || element.hasAttribute("data-radix-focus-guard")) return null;
+      // the browser stops at day, month and year of one field
+      if (element === last && element.matches("input[type=date]")) return null;
+      last = element;
       const count = (counts.get(element) ?? 0) + 1;
       const [first = element] = counts.keys();
       counts.set(element, count);
