@@ -48,12 +48,12 @@ function columnsOf(plant: Plant): readonly (Column & { readonly spared?: boolean
     { heading: "Loaded tension", unit: force, share: 27, align: "right" },
     { heading: "Governing case", share: 25, spared: true },
     { heading: "Of allowed", unit: "%", share: 21, align: "right" },
-    { heading: "Least to spare over", share: 52 },
+    { heading: "Least to spare over", share: 43 },
     { heading: "Clearance", share: 21, align: "right" },
     { heading: "Case", share: 15 },
     { heading: "Limit", share: 21, align: "right" },
     { heading: "Short by", share: 22, align: "right" },
-    { heading: "Source of the limit", share: 77, spared: true },
+    { heading: "Source of the limit", share: 86, spared: true },
   ];
 }
 
