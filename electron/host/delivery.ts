@@ -12,6 +12,7 @@ import { keptFile } from "../../db/keptFiles.ts";
 import { saveCopyLookedInto } from "../../db/lookInto.ts";
 import { asBuiltState, drawnState } from "./drawnState.ts";
 import type { Progress, RunJob } from "./jobs.ts";
+import { mostPhotoBytes, withPhotos } from "./keptPhotos.ts";
 import { proofOf } from "./proof.ts";
 import { routeWorkbook } from "./routeSchedules.ts";
 import type { Session } from "./session.ts";
@@ -49,7 +50,8 @@ export async function deliveryOf(
   const drawn = { only: null, paper: null };
   const set = await runJob("pdf", { ...built, ...drawn }, watch.onProgress, watch.signal);
   const kinds = ["report", "findings"] as const;
-  const report = await runJob("pdf", { ...asDesigned.value, ...drawn, kinds }, watch.onProgress, watch.signal);
+  const asked = withPhotos(session.file.db, { ...asDesigned.value, ...drawn, kinds }, mostPhotoBytes.file);
+  const report = await runJob("pdf", asked, watch.onProgress, watch.signal);
   const files: readonly DeliveredFile[] = [
     { name: `${name} as built.pdf`, content: set.pdf },
     ...(report.sheetCount > 0 ? [{ name: `${name} closeout report.pdf`, content: report.pdf }] : []),
