@@ -1,5 +1,6 @@
 import type { LogoRef } from "../model/logoRef.ts";
 import { fail, ok, type Result } from "../model/result.ts";
+import { pictureHead } from "./pictureHead.ts";
 
 type Picture = Omit<LogoRef, "hash">;
 
@@ -28,7 +29,7 @@ export function readPicture(name: string, bytes: Uint8Array): Result<Picture> {
       name,
       "Save it as a plain SVG, its lettering turned into outlines.",
     );
-  const picture = pngHead(bytes) ?? jpegHead(bytes) ?? (svg === null ? null : svgHead(svg));
+  const picture = headOf(bytes) ?? (svg === null ? null : svgHead(svg));
   if (!picture) return notAPicture(name);
   const { widthPx, heightPx } = picture;
   if (widthPx * heightPx > mostPoints)
@@ -55,30 +56,13 @@ function tooLarge(name: string, how: string): Result<never> {
   );
 }
 
+function headOf(bytes: Uint8Array): Picture | null {
+  const head = pictureHead(bytes);
+  return head && { kind: head.kind, widthPx: head.widthPx, heightPx: head.heightPx };
+}
+
 const wholeSize = (kind: Picture["kind"], widthPx: number, heightPx: number): Picture | null =>
   widthPx >= 1 && heightPx >= 1 ? { kind, widthPx: Math.round(widthPx), heightPx: Math.round(heightPx) } : null;
-
-/** @source PNG specification, second edition, 5.2 signature, 11.2.2 IHDR */
-function pngHead(bytes: Uint8Array): Picture | null {
-  const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
-  if (bytes.length < 24 || signature.some((one, at) => bytes[at] !== one)) return null;
-  const view = new DataView(bytes.buffer, bytes.byteOffset);
-  return wholeSize("png", view.getUint32(16), view.getUint32(20));
-}
-
-/** @source ITU-T T.81, B.1.1.3 markers, B.2.2 frame header */
-function jpegHead(bytes: Uint8Array): Picture | null {
-  if (bytes[0] !== 0xff || bytes[1] !== 0xd8) return null;
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  let at = 2;
-  while (at + 9 <= bytes.length && bytes[at] === 0xff) {
-    const marker = bytes[at + 1] ?? 0;
-    const isFrame = marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
-    if (isFrame) return wholeSize("jpeg", view.getUint16(at + 7), view.getUint16(at + 5));
-    at += 2 + view.getUint16(at + 2);
-  }
-  return null;
-}
 
 /** The file as SVG text without its comments; null where its root is no svg element. */
 function svgText(bytes: Uint8Array): string | null {

@@ -1,12 +1,14 @@
 import { layerNamesOf } from "../model/layerNames.ts";
 import { settingsOf } from "../model/route.ts";
+import type { Settings } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
+import type { PictureOf } from "./asBuilt/photoSheet.ts";
 import { type Book, type Draft, type NumberedFinding, numberOpen, type SheetKind, sheetKinds } from "./book.ts";
 import type { DrawingSet, Sheet } from "./displayList.ts";
 import { frame } from "./frame.ts";
-import type { Logo } from "./logo.ts";
 import { companysPaper, type PaperName, paperOf } from "./paper.ts";
+import type { Picture } from "./picture.ts";
 import type { Revised } from "./revised/revised.ts";
 import { standingOf } from "./revised/standing.ts";
 import { watermark } from "./revised/watermark.ts";
@@ -24,7 +26,9 @@ type SetOptions = {
   /** Numbers, kinds or keys of the sheets to draw, the others keeping their numbers; null draws all. */
   readonly only?: readonly string[] | null;
   /** The company's own picture for the title blocks; none where not given. */
-  readonly logo?: Logo | null;
+  readonly logo?: Picture | null;
+  /** Where photos come from; where not given, none is kept. */
+  readonly pictureOf?: PictureOf;
   /** Told after each sheet how many of how many are drawn. */
   readonly onSheet?: (doneCount: number, totalCount: number) => void;
 };
@@ -37,17 +41,18 @@ type SetOptions = {
  */
 export function composeSet(plant: Plant, findings: readonly Finding[], options: SetOptions = {}): DrawingSet {
   const settings = settingsOf(plant.route());
-  const leftOut = settings.sheetsLeftOut.split(",");
-  // the report tells of the design and the readings beside it, the forms are filled in
-  const away = options.revised?.isAsBuilt ? [...leftOut, "closeout", "report"] : leftOut;
-  const kinds = options.kinds ?? sheetKinds.filter((kind) => !away.includes(kind));
+  const kinds = options.kinds ?? usualKinds(settings, options.revised?.isAsBuilt ?? false);
   const openFindings = numberOpen(findings);
   const paper = paperOf(options.paper ?? companysPaper(settings));
   const revisions = revisionsInOrder(plant);
   const revised = options.revised ?? { revisionId: revisions.at(-1)?.id ?? null, since: null };
   const hasErrors = openFindings.some((one) => one.finding.severity === "error");
   const { revision, text, stamps, cloudLetter } = standingOf(plant, revised, hasErrors);
-  const drafts = setDrafts(plant, paper, findings, openFindings, kinds, { revised, cloudLetter });
+  const drafts = setDrafts(plant, paper, findings, openFindings, kinds, {
+    revised,
+    cloudLetter,
+    pictureOf: options.pictureOf ?? (() => "not kept"),
+  });
   const book = bookOf(drafts, openFindings);
   const weigh = weigher(settings);
   const under = watermark(stamps, paper);
@@ -95,6 +100,17 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     layerNames: layerNamesOf(settings.layerNames),
     sheets,
   };
+}
+
+/** Kinds of sheets of a set where nobody asks for others: those the company does not leave out. */
+export function usualKinds(
+  { sheetsLeftOut }: Pick<Settings, "sheetsLeftOut">,
+  isAsBuilt: boolean,
+): readonly SheetKind[] {
+  const leftOut = sheetsLeftOut.split(",");
+  // the report tells of the design and the readings beside it, the forms are filled in
+  const away = isAsBuilt ? [...leftOut, "closeout", "report"] : leftOut;
+  return sheetKinds.filter((kind) => !away.includes(kind));
 }
 
 function isOneOf(only: readonly string[], { key, kind }: Draft, number: string): boolean {

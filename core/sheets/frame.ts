@@ -2,10 +2,11 @@ import type { Revision, Settings } from "../model/tables.ts";
 import { sheetCaution } from "./cautions.ts";
 import type { Align, Face, Mark, PaperPoint } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
-import { type Logo, logoMark } from "./logo.ts";
+import { logoMark } from "./logo.ts";
 import { type Lettering, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { type Paper, type PaperBox, titleBandMm } from "./paper.ts";
+import type { Picture } from "./picture.ts";
 
 /** What a title block says. */
 type TitleBlock = {
@@ -22,7 +23,7 @@ type TitleBlock = {
   /** What the sheet is called where its revision stands: `B`, `after B`, `none`. */
   readonly revisionText: string;
   /** The company's own picture; null where it has none. */
-  readonly logo: Logo | null;
+  readonly logo: Picture | null;
   /** What stands in its way to being built from; also across the sheet. */
   readonly stamps: readonly string[];
 };

@@ -3,6 +3,7 @@ import { terminalsAlong } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
 import { polesAlong, type SpanRun, spanRuns } from "../plant/spanRuns.ts";
 import type { Finding } from "../rules/finding.ts";
+import type { PictureOf } from "./asBuilt/photoSheet.ts";
 import { reportDrafts } from "./asBuilt/reportSheet.ts";
 import { billDrafts } from "./billSheet.ts";
 import { bondingDrafts } from "./bondingSheet.ts";
@@ -42,7 +43,11 @@ export function setDrafts(
   findings: readonly Finding[],
   openFindings: readonly NumberedFinding[],
   kinds: readonly SheetKind[],
-  { revised, cloudLetter }: { readonly revised: Revised; readonly cloudLetter: string },
+  {
+    revised,
+    cloudLetter,
+    pictureOf,
+  }: { readonly revised: Revised; readonly cloudLetter: string; readonly pictureOf: PictureOf },
 ): readonly Draft[] {
   const designed = revised.isAsBuilt ? (revised.since?.before ?? null) : null;
   const runs = spanRuns(plant);
@@ -83,7 +88,7 @@ export function setDrafts(
     ["cost", () => costDrafts(plant, paper)],
     ["findings", () => findingDrafts(plant, paper, findings, openFindings)],
     ["closeout", () => closeoutDrafts(plant, paper, { steps, terminalIds: terminalOrder(plant) })],
-    ["report", () => reportDrafts(plant, paper, findings)],
+    ["report", () => reportDrafts(plant, paper, findings, pictureOf)],
   ];
   return composers.filter(([kind]) => kinds.includes(kind)).flatMap(([, compose]) => compose());
 }

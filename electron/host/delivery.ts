@@ -12,6 +12,7 @@ import { keptFile } from "../../db/keptFiles.ts";
 import { saveCopyLookedInto } from "../../db/lookInto.ts";
 import { asBuiltState, drawnState } from "./drawnState.ts";
 import type { Progress, RunJob } from "./jobs.ts";
+import { mostPhotoBytes, withPhotos } from "./keptPhotos.ts";
 import { proofOf } from "./proof.ts";
 import { routeWorkbook } from "./routeSchedules.ts";
 import type { Session } from "./session.ts";
@@ -50,8 +51,9 @@ export async function deliveryOf(
   const set = await runJob("pdf", { ...built, ...drawn }, watch.onProgress, watch.signal);
   const kinds = ["report", "findings"] as const;
   // the report holds what was built against the design, so it is of the design's rows; it is a record and nothing to build from
-  const held = { ...asDesigned.value, since: null, isAsBuilt: true };
-  const report = await runJob("pdf", { ...held, ...drawn, kinds }, watch.onProgress, watch.signal);
+  const held = { ...asDesigned.value, since: null, isAsBuilt: true, ...drawn, kinds };
+  const asked = withPhotos(session.file.db, held, mostPhotoBytes.file);
+  const report = await runJob("pdf", asked, watch.onProgress, watch.signal);
   const files: readonly DeliveredFile[] = [
     { name: `${name} as built.pdf`, content: set.pdf },
     ...(report.sheetCount > 0 ? [{ name: `${name} closeout report.pdf`, content: report.pdf }] : []),

@@ -10,10 +10,11 @@ import { openPlant } from "../../core/plant/plant.ts";
 import { openChecker } from "../../core/rules/checker.ts";
 import type { Finding } from "../../core/rules/finding.ts";
 import type { SheetKind } from "../../core/sheets/book.ts";
-import type { Logo } from "../../core/sheets/logo.ts";
 import type { PaperName } from "../../core/sheets/paper.ts";
+import type { Picture } from "../../core/sheets/picture.ts";
 import { editedSince, routeAtRevision } from "../../db/revisions.ts";
 import { keptLogo } from "./companyLogo.ts";
+import { type KeptPhotos, mostPhotoBytes, withPhotos } from "./keptPhotos.ts";
 import type { Session } from "./session.ts";
 
 /** A state of the route to be drawn: its rows and findings, and how it stands to the revisions issued. */
@@ -25,7 +26,7 @@ export type DrawnState = {
   /** What was edited since the revision before it; null where there is none before. */
   readonly since: { readonly letter: string; readonly rows: readonly RowChange[] } | null;
   /** The company's own picture as it was then; null for none. */
-  readonly logo: Logo | null;
+  readonly logo: Picture | null;
   /** True for the route as built: `since` is then the design. */
   readonly isAsBuilt?: boolean;
 };
@@ -61,15 +62,18 @@ export type SetWanted = DrawnState &
   Pick<Wanted, "only" | "paper"> & {
     /** Kinds of sheets the set has; where not given, those the company does not leave out. */
     readonly kinds?: readonly SheetKind[];
+    /** Photos that may be drawn; none where not given. */
+    readonly photos?: KeptPhotos;
   };
 
 /** The state of the route that is wanted, and its sheets. Faults: no-such-revision, damaged. */
 export function wantedState(session: Session, { letter, isAsBuilt = false, ...wanted }: Wanted): Result<SetWanted> {
-  if (isAsBuilt && letter === null) return ok({ ...asBuiltState(session), ...wanted });
+  const taken = (state: DrawnState) => ok(withPhotos(session.file.db, { ...state, ...wanted }, mostPhotoBytes.file));
+  if (isAsBuilt && letter === null) return taken(asBuiltState(session));
   const revision = letter === null ? ok(null) : revisionOfLetter(session, letter);
   if (!revision.ok) return revision;
   const state = drawnState(session, revision.value?.id ?? null);
-  return state.ok ? ok({ ...state.value, ...wanted }) : state;
+  return state.ok ? taken(state.value) : state;
 }
 
 /** The route as built: the design with what was read in its place, and what that changed. */

@@ -16,6 +16,7 @@ import type { Revised } from "../../core/sheets/revised/revised.ts";
 import { standingOf } from "../../core/sheets/revised/standing.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
 import { type DrawnState, routeBefore, type SetWanted } from "./drawnState.ts";
+import { pictureOpener } from "./keptPhotos.ts";
 import { type LimitWishes, placementWatch } from "./placementWatch.ts";
 import { type SheetFile, type SheetFormat, sheetFiles } from "./sheetFiles.ts";
 import { writePdf } from "./writePdf.ts";
@@ -100,7 +101,7 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
   },
   async svg(wanted, onProgress) {
     const revised = revisedOf(wanted);
-    const { sheets, layerNames } = composedSet(wanted, revised, onProgress);
+    const { sheets, layerNames } = await composedSet(wanted, revised, onProgress);
     return {
       revision: standingOf(openPlant(wanted.route), revised, false).text,
       sheets: sheets.map(({ marks, names: _names, ...sheet }) => ({
@@ -110,7 +111,7 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     };
   },
   async pdf(wanted, onProgress, { signal }) {
-    const set = composedSet(wanted, revisedOf(wanted), onProgress);
+    const set = await composedSet(wanted, revisedOf(wanted), onProgress);
     const pdf = await writePdf(set, {
       signal,
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
@@ -122,7 +123,7 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
     return packetSheet(plant, packet, { ...written, revision: standingOf(plant, revisedOf(state), false).text });
   },
   async files({ format, ...wanted }, onProgress, { signal }) {
-    const set = composedSet(wanted, revisedOf(wanted), onProgress);
+    const set = await composedSet(wanted, revisedOf(wanted), onProgress);
     return sheetFiles(set, format, {
       signal,
       onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
@@ -131,17 +132,18 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
 };
 
 /** The drawing set of a state of the route, or some of its sheets, with what changed since the revision before it. */
-function composedSet(
-  { route, findings, only, paper, logo, kinds }: SetWanted,
+async function composedSet(
+  { route, findings, only, paper, logo, kinds, photos = new Map() }: SetWanted,
   revised: Revised,
   onProgress: (progress: Progress) => void,
-): DrawingSet {
+): Promise<DrawingSet> {
   const onSheet = (doneCount: number, totalCount: number): void =>
     onProgress({ doneCount, totalCount, words: "Composing sheets" });
   return composeSet(openPlant(route), findings, {
     revised,
     only,
     logo,
+    pictureOf: await pictureOpener(photos),
     onSheet,
     ...(paper === null ? {} : { paper }),
     ...(kinds ? { kinds } : {}),

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { initWasm, Resvg } from "@resvg/resvg-wasm";
+import type { Picture } from "../../core/sheets/picture.ts";
 import type { FaceNames } from "../../core/sheets/writeSvg.ts";
 import { drawingFonts, readFont } from "./drawingFonts.ts";
 
@@ -13,7 +14,7 @@ export const filedFaces: FaceNames = {
   symbols: { family: "DejaVu Sans", weight: 400 },
 };
 
-type Painter = {
+export type Painter = {
   /** An SVG document as a PNG file on white. */
   readonly png: (svg: string, dotsPerInch: number) => Uint8Array;
   /** An SVG document as points of colour on nothing, this many across. */
@@ -58,6 +59,21 @@ export async function openPainter(): Promise<Painter> {
 export function pictureSvg(href: string, width: number, height: number): string {
   const size = `width="${width}" height="${height}"`;
   return `<svg xmlns="http://www.w3.org/2000/svg" ${size}><image ${size} preserveAspectRatio="none" href="${href}"/></svg>`;
+}
+
+/** A picture's bytes as a data address. */
+export function dataAddress(mediaType: string, bytes: Uint8Array): string {
+  return `data:${mediaType};base64,${Buffer.from(bytes).toString("base64")}`;
+}
+
+const triedPx = 200;
+
+/** True where anything of a picture can be painted; it is tried once, small. */
+export function canBePainted(painter: Painter, { href, widthPx, heightPx }: Picture): boolean {
+  const frac = Math.min(1, triedPx / Math.max(widthPx, heightPx));
+  const width = Math.max(1, Math.round(widthPx * frac));
+  const svg = pictureSvg(href, width, Math.max(1, Math.round(heightPx * frac)));
+  return painter.points(svg, width).rgba.some((one, at) => at % 4 === 3 && one > 0);
 }
 
 type Document = InstanceType<typeof Resvg>;

@@ -1,12 +1,14 @@
-import type { Sheet } from "../../core/sheets/displayList.ts";
-import { openPainter, type Painted, pictureSvg } from "./painter.ts";
+import { pictureHead } from "../../core/exchange/pictureHead.ts";
+import type { ImageMark, Sheet } from "../../core/sheets/displayList.ts";
+import { openPainter, type Painted, type Painter, pictureSvg } from "./painter.ts";
 
-/** Finer than an office printer prints. */
+/** Finer than an office printer prints; no picture is painted with more points across than a photo is kept with. */
 const dotsPerInch = 600;
+const mostAcrossPx = 1600;
 const mmPerInch = 25.4;
 
 /**
- * Paints the pictures of a set into the document, each once and with what it lets through as its mask.
+ * Puts the pictures of a set into the document, each once: a JPEG as it is, another painted, with what it lets through as its mask.
  *
  * @returns names a picture on the page at hand, by its data address
  */
@@ -19,17 +21,10 @@ export async function imageOpener(
   if (first.size === 0) return () => "";
   const painter = await openPainter();
   const placed = new Map(
-    [...first.values()].map((mark, index) => {
-      const [, , width, height] = mark.boxMm;
-      const widthPx = Math.ceil((width / mmPerInch) * dotsPerInch);
-      return [
-        mark.href,
-        {
-          name: `Logo${index + 1}`,
-          ref: embed(document, painter.points(pictureSvg(mark.href, width, height), widthPx)),
-        },
-      ];
-    }),
+    [...first.values()].map((mark, index) => [
+      mark.href,
+      { name: `Image${index + 1}`, ref: asItIs(document, mark) ?? painted(document, painter, mark) },
+    ]),
   );
   return (href) => {
     const image = placed.get(href);
@@ -38,6 +33,34 @@ export async function imageOpener(
     onPage[image.name] ??= image.ref;
     return image.name;
   };
+}
+
+/**
+ * A JPEG as an image object; null where the picture is none that a PDF takes as it is.
+ *
+ * @source ISO 32000-1:2008, 8.9.5 image dictionaries, 7.4.8 DCTDecode
+ */
+function asItIs(document: PDFKit.PDFDocument, { href }: ImageMark): object | null {
+  const bytes = Buffer.from(href.slice(href.indexOf(",") + 1), "base64");
+  const head = pictureHead(bytes);
+  if (!head?.goesIntoPdf) return null;
+  const image = document.ref({
+    Type: "XObject",
+    Subtype: "Image",
+    Width: head.widthPx,
+    Height: head.heightPx,
+    BitsPerComponent: 8,
+    ColorSpace: head.colours === 1 ? "DeviceGray" : "DeviceRGB",
+    Filter: "DCTDecode",
+  });
+  image.end(bytes);
+  return image;
+}
+
+function painted(document: PDFKit.PDFDocument, painter: Painter, { href, boxMm }: ImageMark): object {
+  const [, , width, height] = boxMm;
+  const widthPx = Math.min(mostAcrossPx, Math.ceil((width / mmPerInch) * dotsPerInch));
+  return embed(document, painter.points(pictureSvg(href, width, height), widthPx));
 }
 
 /**

@@ -12,11 +12,12 @@ import { verifyVerb } from "../../electron/batch/verbs/verify.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
 import { smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
 import { closedOut } from "../fixtures/route/closedOut.ts";
+import { wideJpeg } from "../fixtures/route/pictures.ts";
 import { photoOf } from "../fixtures/route/readingRow.ts";
 import { withTrace } from "../fixtures/route/tracedRoute.ts";
 import { granted, opening } from "./db/scratch.ts";
 
-const jpeg = new Uint8Array([0xff, 0xd8, 0xff, 1, 2, 3]);
+const noPicture = new Uint8Array([0xff, 0xd8, 0xff, 1, 2, 3]);
 const trace = new Uint8Array([7, 7, 7]);
 const hashOf = (bytes: Uint8Array) => createHash("sha256").update(bytes).digest("hex");
 
@@ -35,9 +36,12 @@ beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "strand-delivery-"));
   path = join(folder, "town.strand");
   const traced = withTrace(closedOut(smallRoute()), { keptHash: hashOf(trace) }, []);
-  const route = withRows(traced, "photo", [{ ...photoOf("photo-1"), keptHash: hashOf(jpeg) }]);
+  const route = withRows(traced, "photo", [
+    { ...photoOf("photo-1"), keptHash: hashOf(wideJpeg) },
+    { ...photoOf("photo-2"), keptHash: hashOf(noPicture) },
+  ]);
   const file = granted(createRouteFile(path, route, opening));
-  for (const bytes of [jpeg, trace]) keepFile(file.db, bytes);
+  for (const bytes of [wideJpeg, noPicture, trace]) keepFile(file.db, bytes);
   file.close();
 });
 afterEach(() => rmSync(folder, { recursive: true }));
@@ -64,7 +68,11 @@ test("a delivery holds drawings, report, tables, traces, photos and the route, e
   expect(names.filter((name) => name.startsWith("traces/")).map((name) => name.slice(-12))).toEqual(
     ["C1-F040.sor"].map((one) => ` ${one}`),
   );
-  expect(names.filter((name) => /^photos\/.*\.jpg$/.test(name))).toHaveLength(1);
+  expect(names.filter((name) => /^photos\/.*\.jpg$/.test(name))).toHaveLength(2);
+  const report = Buffer.from(files["town closeout report.pdf"] ?? []);
+  expect(report.includes(Buffer.from(wideJpeg))).toBe(true);
+  expect(report.toString("latin1").match(/\/Subtype \/Image/g)).toHaveLength(1);
+  expect(Buffer.from(files["town as built.pdf"] ?? []).includes(Buffer.from(wideJpeg))).toBe(false);
 });
 
 test("a delivery into a folder is verified there, and a verb without a place is refused", async () => {

@@ -94,7 +94,7 @@ export function traceSchedule(plant: Plant): Schedule {
   };
 }
 
-/** Every photo, by the thing it shows; the pictures themselves are in the delivery by these hashes. */
+/** Every photo, by the thing it shows; the pictures themselves stand behind the report. */
 export function photoSchedule(plant: Plant): Schedule {
   const rows = plant
     .all("photo")
@@ -116,6 +116,6 @@ export function photoSchedule(plant: Plant): Schedule {
       { heading: "SHA-256 of the picture", share: 108 },
     ],
     rows,
-    notes: ["The pictures are handed over beside this report, each under its hash."],
+    notes: ["The pictures stand behind this report; a delivery holds them beside it too, each under its hash."],
   };
 }

@@ -6,16 +6,27 @@ import type { Paper } from "../paper.ts";
 import type { Schedule } from "../schedule.ts";
 import { tableDrafts } from "../tableSheets.ts";
 import { photoSchedule, sheathSchedule, traceSchedule } from "./fiberRows.ts";
+import { type PictureOf, photoDrafts } from "./photoSheet.ts";
 import { readingSchedule } from "./readingRows.ts";
 import { gateSchedule, kindSchedule, punchSchedule, signatureSchedule } from "./standingRows.ts";
 
-/** The closeout report: how far the route has come, what was read beside what was designed, and who signed. None while nothing is built. */
-export function reportDrafts(plant: Plant, paper: Paper, findings: readonly Finding[]): readonly Draft[] {
-  return reportSchedules(plant, findings).flatMap(({ name, columns, rows, notes }) => {
+/**
+ * The closeout report: how far the route has come, what was read beside what was designed, and who signed; behind it the photos. None while
+ * nothing is built.
+ */
+export function reportDrafts(
+  plant: Plant,
+  paper: Paper,
+  findings: readonly Finding[],
+  pictureOf: PictureOf,
+): readonly Draft[] {
+  const tables = reportSchedules(plant, findings).flatMap(({ name, columns, rows, notes }) => {
     const { rest, marks } = noteFoot([caution, ...notes], paper.drawing);
     const title = `Closeout report: ${name.toLowerCase()}`;
     return tableDrafts({ kind: "report", key: `report ${name}`, title, columns, rows, box: rest, beside: marks });
   });
+  const { rest, marks } = noteFoot([caution], paper.drawing);
+  return [...tables, ...photoDrafts(plant, rest, { pictureOf, beside: marks })];
 }
 
 /** The tables of the closeout report; those without a row are left out, all of them while nothing was built, read or signed. */

@@ -9,15 +9,15 @@ import { type Settings, tables } from "../../../core/model/tables.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { type Layer, type Mark, pensMm, type Sheet } from "../../../core/sheets/displayList.ts";
-import type { Logo } from "../../../core/sheets/logo.ts";
 import { outsideBorder, overlaps } from "../../../core/sheets/overlaps.ts";
 import { paperOf } from "../../../core/sheets/paper.ts";
+import type { Picture } from "../../../core/sheets/picture.ts";
 import { changedColumns } from "../../../core/sheets/revised/columnWords.ts";
 import { writeSvg } from "../../../core/sheets/writeSvg.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 
 const routeOf = (settings: Partial<Settings>) => smallRoute({ settings });
-const setOf = (settings: Partial<Settings>, logo: Logo | null = null) =>
+const setOf = (settings: Partial<Settings>, logo: Picture | null = null) =>
   composeSet(openPlant(routeOf(settings)), [], { logo });
 const pensOf = (sheets: readonly Sheet[], layer: Layer) =>
   sheets.flatMap(({ marks }) =>
@@ -137,7 +137,7 @@ it("what changed of it since a revision is told in words", () => {
 
 describe("the company's logo", () => {
   const href = "data:image/png;base64,iVBORw0KGgo=";
-  const wide: Logo = { href, widthPx: 400, heightPx: 100 };
+  const wide: Picture = { href, widthPx: 400, heightPx: 100 };
   const imagesOf = (sheet: Sheet) =>
     sheet.marks.filter((mark): mark is Extract<Mark, { kind: "image" }> => mark.kind === "image");
 
