@@ -16,7 +16,7 @@ export type BillLine = {
   /** Metres where `unit` is "length", else a count. */
   readonly quantity: number;
   readonly unit: "length" | string;
-  /** Part added for waste and spares; 0 for what is bought to the piece. */
+  /** Part added for waste or as spares; 0 for what is bought as counted. */
   readonly allowanceFrac: number;
   /** Price of a metre or of a piece; 0 where the catalogue has none. */
   readonly price: number;
@@ -24,11 +24,11 @@ export type BillLine = {
 
 /** Bill of materials of the route as drawn. */
 export function billOf(plant: Plant): readonly BillLine[] {
-  const allowanceFrac = plant.settings().billAllowanceFrac;
+  const { billAllowanceFrac: allowanceFrac, pieceAllowanceFrac } = plant.settings();
   return [
     ...strandLines(plant, allowanceFrac),
     ...cableLines(plant, allowanceFrac),
-    ...terminalLines(plant),
+    ...terminalLines(plant, pieceAllowanceFrac),
     ...dropLines(plant, allowanceFrac),
     ...guyLines(plant, allowanceFrac),
     ...hardwareLines(plant, allowanceFrac),
@@ -74,7 +74,7 @@ function cableLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
     }));
 }
 
-function terminalLines(plant: Plant): readonly BillLine[] {
+function terminalLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
   const models = countBy([...plant.route().terminal.values()].map((one) => one.terminalModelId));
   const named = namedLines([...models].map(([id, quantity]) => ({ ...plant.rowOf("terminalModel", id), quantity })));
   return named.map(({ name, quantity, cost }) => ({
@@ -85,7 +85,7 @@ function terminalLines(plant: Plant): readonly BillLine[] {
     counted: "with splitters inside",
     quantity,
     unit: "piece",
-    allowanceFrac: 0,
+    allowanceFrac,
   }));
 }
 
