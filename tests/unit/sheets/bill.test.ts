@@ -70,15 +70,36 @@ describe("the bill of materials", () => {
     expect(lines.get("Strand Quarter inch")?.assembly).toBe("");
   });
 
-  it("counts guy strand along its slope and an anchor for each guy", () => {
+  it("counts guy strand along its slope, and an anchor of the catalogue's for each guy, once", () => {
     const guy = { strandTypeId: "strand-quarter", heightM: 6, leadM: 8, directionRad: 0, anchorN: null, note: "" };
     const [pole] = route.pole.keys();
     const guyed = withRows({ ...route, guy: new Map() }, "guy", [{ ...guy, id: "guy-1", poleId: pole ?? "" }]);
-    const found = billOf(openPlant(guyed)).filter((one) => one.group === "Guys and anchors");
-    expect(found.map((one) => [one.item, one.quantity])).toEqual([
+    const anchor = {
+      id: "h5",
+      name: "Anchor with rod",
+      unit: "piece",
+      per: "guy",
+      quantity: 1,
+      cost: 60,
+      note: "",
+    } as const;
+    const anchored = billOf(openPlant(withRows(guyed, "hardware", [{ ...anchor, ...basis }])));
+    expect(anchored.filter((one) => one.group === "Guys").map((one) => [one.item, one.quantity])).toEqual([
       ["Guy strand Quarter inch", 10],
-      ["Anchor with rod", 1],
     ]);
+    expect(anchored.filter((one) => /anchor/i.test(one.item))).toEqual([
+      {
+        group: "Hardware",
+        assembly: "At each guy: 1",
+        item: "Anchor with rod",
+        counted: "1 for each guy",
+        quantity: 1,
+        unit: "piece",
+        allowanceFrac: 0.05,
+        price: 60,
+      },
+    ]);
+    expect(billOf(openPlant(guyed)).some((one) => /anchor/i.test(one.item))).toBe(false);
   });
 
   it("allows for waste on lengths and hardware, for spares on terminals", () => {
