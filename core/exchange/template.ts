@@ -24,6 +24,7 @@ const standards = tables.settings.omit({
 /** What templates written before these columns were there stand at. */
 const standardsRead = standards.extend({
   strandAtPoles: standards.shape.strandAtPoles.default("clamped"),
+  pieceAllowanceFrac: standards.shape.pieceAllowanceFrac.default(0),
   extremeWindId: standards.shape.extremeWindId.default(null),
   extremeIceId: standards.shape.extremeIceId.default(null),
   workerLoadN: standards.shape.workerLoadN.default(0),

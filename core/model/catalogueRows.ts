@@ -128,13 +128,13 @@ const opticalClass = z.strictObject({
   hubReceiveMostDbm: figure.nullable(),
 });
 
-/** Small parts counted in the bill of materials. */
+/** Parts counted in the bill of materials by what they go with. */
 const hardware = z.strictObject({
   id,
   name: label,
   unit: label,
   /** What one lot of it goes with. */
-  per: z.enum(["pole", "terminal", "drop", "coil", "closure", "deadEnd", "strandM", "cableM"]),
+  per: z.enum(["pole", "terminal", "drop", "coil", "closure", "deadEnd", "guy", "strandM", "cableM"]),
   quantity: positive,
   cost: amount,
   note: words,

@@ -76,6 +76,7 @@ export const settings = z.strictObject({
   maxSpanM: positive,
   /** Weight of the lashing wire along the span. */
   lashingNPerM: amount,
+  /** More of lengths and hardware than drawn, for waste. */
   billAllowanceFrac: fraction,
   /** How new strand is held at the poles between its dead ends. */
   strandAtPoles,
@@ -96,6 +97,8 @@ export const settings = z.strictObject({
   paper: z.enum(["usual", ...paperNames]),
   ...closeoutLimits,
   ...drawingStyle,
+  /** More terminals than drawn, as spares. */
+  pieceAllowanceFrac: fraction,
 });
 
 /** Where a company's own value of a standard was read: one row a column of the settings that somebody gave a source. */

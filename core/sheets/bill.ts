@@ -8,7 +8,7 @@ import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
 
 /** One line of the bill: what, what it is counted by, and how much of it the route takes before any allowance. */
 export type BillLine = {
-  readonly group: "Strand and cable" | "Terminals" | "Drops" | "Guys and anchors" | "Hardware";
+  readonly group: "Strand and cable" | "Terminals" | "Drops" | "Guys" | "Hardware";
   /** What the line is built into and how many of those there are; empty for what is counted by itself. */
   readonly assembly: string;
   readonly item: string;
@@ -16,7 +16,7 @@ export type BillLine = {
   /** Metres where `unit` is "length", else a count. */
   readonly quantity: number;
   readonly unit: "length" | string;
-  /** Part added for waste and spares; 0 for what is bought to the piece. */
+  /** Part added for waste or as spares; 0 for what is bought as counted. */
   readonly allowanceFrac: number;
   /** Price of a metre or of a piece; 0 where the catalogue has none. */
   readonly price: number;
@@ -24,11 +24,11 @@ export type BillLine = {
 
 /** Bill of materials of the route as drawn. */
 export function billOf(plant: Plant): readonly BillLine[] {
-  const allowanceFrac = plant.settings().billAllowanceFrac;
+  const { billAllowanceFrac: allowanceFrac, pieceAllowanceFrac } = plant.settings();
   return [
     ...strandLines(plant, allowanceFrac),
     ...cableLines(plant, allowanceFrac),
-    ...terminalLines(plant),
+    ...terminalLines(plant, pieceAllowanceFrac),
     ...dropLines(plant, allowanceFrac),
     ...guyLines(plant, allowanceFrac),
     ...hardwareLines(plant, allowanceFrac),
@@ -74,7 +74,7 @@ function cableLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
     }));
 }
 
-function terminalLines(plant: Plant): readonly BillLine[] {
+function terminalLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
   const models = countBy([...plant.route().terminal.values()].map((one) => one.terminalModelId));
   const named = namedLines([...models].map(([id, quantity]) => ({ ...plant.rowOf("terminalModel", id), quantity })));
   return named.map(({ name, quantity, cost }) => ({
@@ -85,7 +85,7 @@ function terminalLines(plant: Plant): readonly BillLine[] {
     counted: "with splitters inside",
     quantity,
     unit: "piece",
-    allowanceFrac: 0,
+    allowanceFrac,
   }));
 }
 
@@ -110,18 +110,14 @@ function dropLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
     }));
 }
 
-/** Guy strand along its slope, and an anchor for each guy. */
+/** Guy strand along its slope; anchors and what else goes with a guy are hardware. */
 function guyLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
-  const guys = [...plant.route().guy.values()];
   const lengths = new Map<string, number>();
-  for (const { strandTypeId, heightM, leadM } of guys)
+  for (const { strandTypeId, heightM, leadM } of plant.route().guy.values())
     lengths.set(strandTypeId, (lengths.get(strandTypeId) ?? 0) + Math.hypot(heightM, leadM));
-  const strands = namedLines([...lengths].map(([id, quantity]) => ({ ...plant.rowOf("strandType", id), quantity })));
-  const group = "Guys and anchors" as const;
-  if (guys.length === 0) return [];
-  return [
-    ...strands.map(({ name, quantity, costPerM }) => ({
-      group,
+  return namedLines([...lengths].map(([id, quantity]) => ({ ...plant.rowOf("strandType", id), quantity }))).map(
+    ({ name, quantity, costPerM }) => ({
+      group: "Guys",
       assembly: "",
       price: costPerM,
       item: `Guy strand ${name}`,
@@ -129,21 +125,13 @@ function guyLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
       quantity,
       unit: "length",
       allowanceFrac,
-    })),
-    {
-      group,
-      assembly: "",
-      price: 0,
-      item: "Anchor with rod",
-      counted: "1 for each guy",
-      quantity: guys.length,
-      unit: "piece",
-      allowanceFrac: 0,
-    },
-  ];
+    }),
+  );
 }
 
+/** In the order of the bill: what goes with a guy stands under its strand. */
 const perWords: Readonly<Record<Hardware["per"], string>> = {
+  guy: "guy",
   pole: "pole with our strand",
   terminal: "terminal",
   drop: "drop",
@@ -158,6 +146,7 @@ function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[]
   const route = plant.route();
   const strung = [...route.span.values()].filter((one) => one.strandSectionId !== null);
   const counts: Readonly<Record<Hardware["per"], number>> = {
+    guy: route.guy.size,
     pole: new Set(strung.flatMap((one) => [one.fromPoleId, one.toPoleId])).size,
     terminal: route.terminal.size,
     drop: route.drop.size,

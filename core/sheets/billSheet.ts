@@ -3,7 +3,8 @@ import { metresPerFoot } from "../units/constants.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import type { Draft } from "./book.ts";
-import { buyCell, type Cell, figure } from "./figure.ts";
+import { buyCell, type Cell, cellText, type Figure, figure } from "./figure.ts";
+import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
 import { lengthUnit } from "./quantityText.ts";
 import type { Schedule } from "./schedule.ts";
@@ -21,13 +22,25 @@ const columns: readonly Column[] = [
 
 /** Bill of materials without prices: quantities from the drawing, hardware by the assembly it goes into, with the company's allowance. */
 export function billDrafts(plant: Plant, paper: Paper): readonly Draft[] {
-  const { columns, rows } = billSchedule(plant);
-  return tableDrafts({ kind: "bill", title: "Bill of materials", columns, rows, box: paper.drawing });
+  const { columns, rows, notes } = billSchedule(plant);
+  const { rest, marks } = noteFoot(notes, paper.drawing);
+  return tableDrafts({ kind: "bill", title: "Bill of materials", columns, rows, box: rest, beside: marks });
 }
 
 export function billSchedule(plant: Plant): Schedule {
   const rows = billRows(billOf(plant), plant.settings().unitSystem);
-  return { name: "Bill of materials", grouped: "Group", columns, rows, notes: [] };
+  return { name: "Bill of materials", grouped: "Group", columns, rows, notes: [allowanceNote(plant)] };
+}
+
+/** How much more than drawn is ordered of what. */
+export function allowanceNote(plant: Plant): string {
+  const { billAllowanceFrac, pieceAllowanceFrac, unitSystem } = plant.settings();
+  const wholes = unitSystem === "us" ? "feet" : "metres";
+  return `To order: lengths and hardware ${moreThanDrawn(billAllowanceFrac, "for waste")}, terminals ${moreThanDrawn(pieceAllowanceFrac, "as spares")}; rounded up to whole ${wholes} and pieces.`;
+}
+
+function moreThanDrawn(allowanceFrac: number, reason: string): string {
+  return allowanceFrac === 0 ? "as drawn" : `with ${cellText(percentOf(allowanceFrac))} % more ${reason}`;
 }
 
 function billRows(lines: readonly BillLine[], system: UnitSystem): readonly TableRow[] {
@@ -57,13 +70,18 @@ export function billUnit({ unit }: BillLine, system: UnitSystem): string {
 function billCells(line: BillLine, system: UnitSystem): readonly Cell[] {
   const isLength = line.unit === "length";
   const amount = (quantity: number) => (isLength ? buyCell(quantity, system) : figure(Math.ceil(quantity - 1e-6), 0));
-  const percent = Math.round(line.allowanceFrac * 1000) / 10;
   return [
     line.item,
     line.counted,
     amount(line.quantity),
-    percent === 0 ? "" : figure(percent, Number.isInteger(percent) ? 0 : 1),
+    line.allowanceFrac === 0 ? "" : percentOf(line.allowanceFrac),
     figure(toOrder(line, system), 0),
     billUnit(line, system),
   ];
+}
+
+/** A fraction as a percentage: whole, or to a tenth where it is not. */
+function percentOf(fraction: number): Figure {
+  const percent = Math.round(fraction * 1000) / 10;
+  return figure(percent, Number.isInteger(percent) ? 0 : 1);
 }

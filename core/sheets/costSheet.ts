@@ -3,7 +3,7 @@ import { metresPerFoot } from "../units/constants.ts";
 import { moneyText } from "../units/moneyText.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type BillLine, billOf } from "./bill.ts";
-import { billHeading, billUnit, toOrder } from "./billSheet.ts";
+import { allowanceNote, billHeading, billUnit, toOrder } from "./billSheet.ts";
 import type { Draft } from "./book.ts";
 import { type Cell, figure } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
@@ -40,7 +40,7 @@ export function costDrafts(plant: Plant, paper: Paper): readonly Draft[] {
 
 export function costSchedule(plant: Plant): Schedule {
   const rows = costRows([...billOf(plant), ...eachDrop(plant)], plant.settings().unitSystem);
-  return { name: "Bill with prices", grouped: "Group", columns, rows, notes: [priceNote] };
+  return { name: "Bill with prices", grouped: "Group", columns, rows, notes: [allowanceNote(plant), priceNote] };
 }
 
 /** What one drop costs whatever its length, drop type by drop type. */

@@ -19,6 +19,8 @@ import * as closeout from "./0017-closeout.ts";
 import * as traceEvents from "./0018-traceEvents.ts";
 import * as chainedJournal from "./0019-chainedJournal.ts";
 import * as drawingStyle from "./0020-drawingStyle.ts";
+import * as pieceAllowance from "./0021-pieceAllowance.ts";
+import * as guyHardware from "./0022-guyHardware.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -45,4 +47,6 @@ export const migrations: readonly Migration[] = [
   traceEvents,
   chainedJournal,
   drawingStyle,
+  pieceAllowance,
+  guyHardware,
 ];

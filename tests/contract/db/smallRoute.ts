@@ -72,6 +72,7 @@ const settings: Settings = {
   maxSpanM: 120,
   lashingNPerM: 0.2,
   billAllowanceFrac: 0.05,
+  pieceAllowanceFrac: 0,
   strandAtPoles: "clamped",
   deadLength: "left",
 };

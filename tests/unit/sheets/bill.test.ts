@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { billOf } from "../../../core/sheets/bill.ts";
+import { billSchedule } from "../../../core/sheets/billSheet.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
+import { cellText } from "../../../core/sheets/figure.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 
 const basis = { basisDocument: "", basisClause: "", basisEdition: "", basisMark: "practice" } as const;
@@ -12,6 +14,9 @@ const route = withRows(smallRoute(), "hardware", [
   { id: "h3", name: "Lashing wire", unit: "m", per: "strandM", quantity: 1.05, cost: 0, note: "", ...basis },
   { id: "h4", name: "Closure", unit: "piece", per: "closure", quantity: 1, cost: 0, note: "", ...basis },
 ]);
+
+const settingsWith = (of: Route, pieceAllowanceFrac: number) =>
+  changed(of, "settings", "settings", { pieceAllowanceFrac });
 
 describe("the bill with prices", () => {
   const textsOf = (of: Route) =>
@@ -26,6 +31,15 @@ describe("the bill with prices", () => {
     expect(texts).toContain("85.50");
     expect(texts).toContain((Math.round(489 * 0.25 * 0.3048 * 100) / 100).toFixed(2));
     expect(texts.some((text) => text.startsWith("All of it   "))).toBe(true);
+  });
+
+  it("orders spare terminals where the company keeps some, rounded up to whole ones, and prices them", () => {
+    // 2 terminals with 10 % more are 3
+    const spared = settingsWith(changed(priced, "terminalModel", "terminal-8", { cost: 250 }), 0.1);
+    const texts = textsOf(spared);
+    expect(texts).toContain("750.00");
+    expect(texts.join(" ")).toContain("terminals with 10 % more as spares");
+    expect(textsOf(settingsWith(spared, 0))).toContain("500.00");
   });
 
   it("says what has no price, and the bill without prices tells none", () => {
@@ -56,19 +70,53 @@ describe("the bill of materials", () => {
     expect(lines.get("Strand Quarter inch")?.assembly).toBe("");
   });
 
-  it("counts guy strand along its slope and an anchor for each guy", () => {
+  it("counts guy strand along its slope, and an anchor of the catalogue's for each guy, once", () => {
     const guy = { strandTypeId: "strand-quarter", heightM: 6, leadM: 8, directionRad: 0, anchorN: null, note: "" };
     const [pole] = route.pole.keys();
     const guyed = withRows({ ...route, guy: new Map() }, "guy", [{ ...guy, id: "guy-1", poleId: pole ?? "" }]);
-    const found = billOf(openPlant(guyed)).filter((one) => one.group === "Guys and anchors");
-    expect(found.map((one) => [one.item, one.quantity])).toEqual([
+    const anchor = {
+      id: "h5",
+      name: "Anchor with rod",
+      unit: "piece",
+      per: "guy",
+      quantity: 1,
+      cost: 60,
+      note: "",
+    } as const;
+    const anchored = billOf(openPlant(withRows(guyed, "hardware", [{ ...anchor, ...basis }])));
+    expect(anchored.filter((one) => one.group === "Guys").map((one) => [one.item, one.quantity])).toEqual([
       ["Guy strand Quarter inch", 10],
-      ["Anchor with rod", 1],
     ]);
+    expect(anchored.filter((one) => /anchor/i.test(one.item))).toEqual([
+      {
+        group: "Hardware",
+        assembly: "At each guy: 1",
+        item: "Anchor with rod",
+        counted: "1 for each guy",
+        quantity: 1,
+        unit: "piece",
+        allowanceFrac: 0.05,
+        price: 60,
+      },
+    ]);
+    expect(billOf(openPlant(guyed)).some((one) => /anchor/i.test(one.item))).toBe(false);
   });
 
-  it("allows for waste on lengths and hardware, not on terminals", () => {
+  it("allows for waste on lengths and hardware, for spares on terminals", () => {
     expect(lines.get("Strand Quarter inch")?.allowanceFrac).toBe(0.05);
     expect(lines.get("Terminal, 8 ports")).toMatchObject({ quantity: 2, allowanceFrac: 0 });
+    const spared = billOf(openPlant(settingsWith(route, 0.1)));
+    expect(spared.find((one) => one.group === "Terminals")).toMatchObject({ quantity: 2, allowanceFrac: 0.1 });
+    expect(spared.filter((one) => one.group === "Hardware").every((one) => one.allowanceFrac === 0.05)).toBe(true);
+  });
+
+  it("tells on paper and in the workbook what was added of what", () => {
+    const { rows, notes } = billSchedule(openPlant(settingsWith(route, 0.025)));
+    const cells = rows.flatMap((one) => ("cells" in one ? [one.cells.map(cellText)] : []));
+    expect(cells).toContainEqual(["Terminal, 8 ports", "with splitters inside", "2", "2.5", "3", "piece"]);
+    expect(notes).toEqual([
+      "To order: lengths and hardware with 5 % more for waste, terminals with 2.5 % more as spares; rounded up to whole feet and pieces.",
+    ]);
+    expect(billSchedule(openPlant(route)).notes[0]).toContain("terminals as drawn");
   });
 });
