@@ -50,8 +50,15 @@ const closureColumns: readonly Column[] = [
 const lossNote =
   "Loss of a splice: the mean of both directions counts; a single direction may read too low. At most 0.10 dB on average and 0.20 dB each: practice. Tube and fiber colours follow TIA-598.";
 
-/** Which fiber goes to which, as a table and as a drawing: at the hub, output by output, then in each closure. */
+/**
+ * Which fiber goes to which, as a table and as a drawing: at the hub, output by output, then in each closure; closures with nothing to
+ * splice share their sheets.
+ */
 export function spliceDrafts(plant: Plant, paper: Paper): readonly Draft[] {
+  const closures = closuresOf(plant).map((id) => closurePlace(plant, id));
+  const isBare = ({ rows }: SplicePlace) => rows.every((row) => !("cells" in row));
+  const bare = closures.filter(isBare);
+  const isShared = bare.length > 1;
   return [
     ...drafts(paper, {
       key: "hub",
@@ -60,16 +67,30 @@ export function spliceDrafts(plant: Plant, paper: Paper): readonly Draft[] {
       rows: hubRows(plant),
       diagram: hubDiagram(plant),
     }),
-    ...closuresOf(plant).flatMap((id) =>
-      drafts(paper, {
-        key: id,
-        name: `closure ${plant.rowOf("closure", id).name}`,
-        columns: closureColumns,
-        rows: closureRows(plant, id),
-        diagram: closureDiagram(plant, id),
-      }),
-    ),
+    ...closures.filter((one) => !isShared || !isBare(one)).flatMap((one) => drafts(paper, one)),
+    ...(isShared ? drafts(paper, sharedPlace(bare)) : []),
   ];
+}
+
+function closurePlace(plant: Plant, id: string): SplicePlace {
+  return {
+    key: id,
+    name: `closure ${plant.rowOf("closure", id).name}`,
+    columns: closureColumns,
+    rows: closureRows(plant, id),
+    diagram: closureDiagram(plant, id),
+  };
+}
+
+/** Closures with nothing to splice as one place, each with a box of its own to tick. */
+function sharedPlace(places: readonly SplicePlace[]): SplicePlace {
+  return {
+    key: "bare closures",
+    name: "closures without splices",
+    columns: closureColumns,
+    rows: places.flatMap(({ rows }): readonly TableRow[] => [...rows, { note: "□ Sealed and bonded." }]),
+    diagram: { left: [], right: [], joins: [] },
+  };
 }
 
 /** The same as two tables: the legs at the hub, and the splices of all closures. */

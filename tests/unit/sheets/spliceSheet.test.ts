@@ -108,6 +108,34 @@ describe("the splice diagram of a closure", () => {
   });
 });
 
+describe("closures with nothing to splice", () => {
+  const [closure] = route.closure.values();
+  if (!closure) throw new Error("the winding route has no closure");
+  const more = Array.from({ length: 12 }, (_, index) => ({ ...closure, id: `bare-${index}`, name: `B${index}` }));
+  const many = withRows(route, "closure", more);
+  const { sheets } = composeSet(openPlant(many), [], { kinds: ["splice"] });
+  const shared = sheets.filter((one) => one.title.startsWith("Splice sheet, closures without splices"));
+  const said = shared.flatMap((one) => one.marks.flatMap((mark) => ("text" in mark ? mark.text : [])));
+
+  it("share sheets, each told once with a box to tick, while what is spliced keeps its own", () => {
+    expect(shared.length).toBeLessThan(more.length / 2);
+    for (const { name } of more) expect(said.filter((text) => text.startsWith(`${name} on `))).toHaveLength(1);
+    expect(said.filter((text) => text.startsWith("□ Sealed"))).toHaveLength(more.length + 1);
+    expect(said.some((text) => text.startsWith("C1 on "))).toBe(false);
+    expect(titlesOf(many)).toContain("Splice sheet, closure C1");
+    expect(titlesOf(many).filter((title) => /closure B|closure C2/.test(title))).toEqual([]);
+  });
+
+  it("stand within the border and over nothing", () => {
+    for (const paper of ["ANSI A", "ANSI B", "A1"] as const) {
+      const set = composeSet(openPlant(many), [], { kinds: ["splice"], paper }).sheets;
+      const own = set.filter((one) => one.title.startsWith("Splice sheet, closures without splices"));
+      expect(own.length).toBeGreaterThan(0);
+      expect(own.flatMap((one) => [...outsideBorder(one, paperOf(paper).border), ...overlaps(one)])).toEqual([]);
+    }
+  });
+});
+
 describe("a splice diagram cut over sheets", () => {
   const diagram = hubDiagram(plant);
   const keys = (pages: readonly SpliceDiagram[], side: "left" | "right") =>
