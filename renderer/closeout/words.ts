@@ -58,6 +58,8 @@ export const entryWords = {
   markAll: (name: string) => `Everything in ${name} is`,
   nothingAsked: "Nothing is read here; only its state is told.",
   readBy: (by: string, day: string) => `${by}, ${day}`,
+  larger: "Show it larger",
+  photo: (said: string) => `Photo: ${said}`,
   conducts: "conducts",
   open: "does not",
   unread: "not read",

@@ -167,7 +167,7 @@ test("a deviation is put on the punch list, mended, and opened again", async () 
   await expect.poll(() => [...session.route().punch.values()][0]?.doneIso).toBe("");
 });
 
-test("something is put on the list by hand for what is chosen, with a photo that is scaled down and kept in the file", async () => {
+test("something is put on the list by hand for what is chosen, with a photo that is scaled down, kept in the file and shown with the readings", async () => {
   const { page, session } = opened();
   const terminal = firstTerminal();
   await rowOf(page, terminal.id).getByRole("rowheader").click();
@@ -181,6 +181,15 @@ test("something is put on the list by hand for what is chosen, with a photo that
   await page.getByRole("img", { name: "Before: Cap is missing" }).waitFor();
   const [photo] = session.route().photo.values();
   expect(photo).toMatchObject({ ...subjectOf("terminal", terminal.id), moment: "before", by: "R. Vance" });
+  await page.getByRole("tab", { name: "Board" }).click();
+  const form = await pressRow(page, terminal);
+  const small = form.getByRole("button", { name: "Photo: Punch item 1, before it was mended: Cap is missing" });
+  await form.locator(".thing-photos img").waitFor();
+  const smallHigh = (await small.boundingBox())?.height ?? 0;
+  await small.press("Enter");
+  await expect.poll(() => small.getAttribute("aria-expanded")).toBe("true");
+  expect((await small.boundingBox())?.height).toBeGreaterThan(smallHigh);
+  await page.getByRole("tab", { name: "Punch list" }).click();
   await page.getByRole("button", { name: "Remove the photo: Before" }).click();
   await page.getByLabel("Add a photo, before").waitFor();
 });

@@ -1,4 +1,5 @@
 import { builtThings } from "../../closeout/board.ts";
+import { punchShown } from "../../closeout/photoText.ts";
 import { subjectKey } from "../../closeout/subject.ts";
 import { thingName } from "../../closeout/thingName.ts";
 import type { Row } from "../../model/tables.ts";
@@ -35,10 +36,4 @@ export function photoGroups(plant: Plant): readonly (readonly Photo[])[] {
     else groups.set(key, [one]);
   }
   return [...groups.values()];
-}
-
-/** The punch item a photo shows before or after it was mended; undefined where it shows none. */
-export function punchShown(plant: Plant, { id, moment }: Photo): Row<"punch"> | undefined {
-  const ending = ` ${moment}`;
-  return id.endsWith(ending) ? plant.row("punch", id.slice(0, -ending.length)) : undefined;
 }

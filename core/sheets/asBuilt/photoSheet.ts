@@ -1,3 +1,4 @@
+import { photoText } from "../../closeout/photoText.ts";
 import { thingName } from "../../closeout/thingName.ts";
 import type { Row } from "../../model/tables.ts";
 import type { Plant } from "../../plant/plant.ts";
@@ -7,7 +8,7 @@ import { shortenText, wrapText } from "../fitText.ts";
 import { asFigure, asParagraph, bodyMm, rectangle, smallMm, words } from "../marks.ts";
 import { columnBoxes, columnsAbreast, type PaperBox } from "../paper.ts";
 import { fittedMm, type Picture } from "../picture.ts";
-import { photoGroups, punchShown } from "./photoOrder.ts";
+import { photoGroups } from "./photoOrder.ts";
 
 type Photo = Row<"photo">;
 
@@ -87,7 +88,7 @@ function photoMarks(plant: Plant, photo: Photo, cell: PaperBox, picture: Picture
   return [
     rectangle("tables", "fine", [frame.left, frame.bottom], frame.right - frame.left, frame.top - frame.bottom),
     ...(typeof picture === "string" ? insteadMarks(picture, frame) : pictureMarks(picture, name, frame)),
-    ...lineMarks(name, shownText(plant, photo), `${photo.by}, ${photo.atIso.slice(0, 10)}`, frame),
+    ...lineMarks(name, photoText(plant, photo), `${photo.by}, ${photo.atIso.slice(0, 10)}`, frame),
   ];
 }
 
@@ -124,14 +125,6 @@ function lineMarks(name: string, shown: string, signed: string, { left, bottom, 
   ]);
 }
 
-function shownText(plant: Plant, photo: Photo): string {
-  const punch = punchShown(plant, photo);
-  if (punch) return `Punch item ${punch.number}, ${mendedWords[photo.moment]}: ${punch.what}`;
-  return [momentWords[photo.moment], photo.caption].filter((one) => one !== "").join(": ");
-}
-
-const momentWords = { before: "Before the work", built: "As built", after: "After the work" } as const;
-const mendedWords = { before: "before it was mended", built: "as built", after: "after it was mended" } as const;
 const whyWords: Readonly<Record<NoPicture, string>> = {
   "not kept": "◆ The route file does not keep this picture.",
   unreadable: "◆ What is kept under this hash is no picture that can be drawn.",

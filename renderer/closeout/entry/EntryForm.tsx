@@ -14,6 +14,7 @@ import { reach, setCloseout, signedNow } from "../closeoutHand.ts";
 import { StateChip } from "../StateGlyph.tsx";
 import { closeoutWords, stateWords, entryWords as words } from "../words.ts";
 import { ReadingField } from "./ReadingField.tsx";
+import { ThingPhotos } from "./ThingPhotos.tsx";
 
 type Props = { readonly open: OpenRoute; readonly row: ShownRow };
 
@@ -154,6 +155,7 @@ function Thing({ open, thing: { subject, standing } }: { readonly open: OpenRout
       {askedReadings(open.plant, subject).map((asked) => (
         <ReadingField key={asked.id} open={open} asked={asked} of={name} />
       ))}
+      <ThingPhotos open={open} subject={subject} />
     </fieldset>
   );
 }

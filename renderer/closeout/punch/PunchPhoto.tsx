@@ -1,4 +1,4 @@
-import { type ChangeEvent, useEffect, useState } from "react";
+import { type ChangeEvent, useState } from "react";
 import type { Row } from "../../../core/model/tables.ts";
 import { runCommand } from "../../app/edits.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
@@ -6,6 +6,7 @@ import { showFault } from "../../app/session.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession } from "../../app/useSession.ts";
 import { signedNow } from "../closeoutHand.ts";
+import { useKeptUrl } from "../useKeptUrl.ts";
 import { closeoutWords, punchWords as words } from "../words.ts";
 import { scaledPhoto } from "./scaledPhoto.ts";
 
@@ -61,21 +62,4 @@ export function PunchPhoto({ open, item, moment }: Props) {
       {problem !== null && <span role="alert">{problem}</span>}
     </label>
   );
-}
-
-/** Bytes kept in the route file as an address the page can show; null until they are here. */
-function useKeptUrl(routeId: string, hash: string | null): string | null {
-  const { host } = useSession();
-  const [read, setRead] = useState<{ readonly hash: string; readonly url: string } | null>(null);
-  useEffect(() => {
-    if (hash === null) return undefined;
-    let isWanted = true;
-    void host.call("kept.read", { routeId, hash }).then((reply) => {
-      if (isWanted && reply.ok) setRead({ hash, url: `data:image/jpeg;base64,${reply.value.bytesBase64}` });
-    });
-    return () => {
-      isWanted = false;
-    };
-  }, [host, routeId, hash]);
-  return read?.hash === hash ? read.url : null;
 }

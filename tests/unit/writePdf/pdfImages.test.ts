@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import { expect, test } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { type KeptPhotos, pictureOpener } from "../../../electron/host/keptPhotos.ts";
+import { type KeptPhotos, pictureOpener, withPhotos } from "../../../electron/host/keptPhotos.ts";
 import { writePdf } from "../../../electron/host/writePdf.ts";
 import { smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 import { smallPng, tallJpeg, wideJpeg } from "../../fixtures/route/pictures.ts";
@@ -47,4 +47,17 @@ test("what cannot be decoded, is over the limit or is not kept is no picture and
     "not kept",
   ]);
   expect(countOf(await pdfOf([truncated, words, tallJpeg, wideJpeg], kept), "/Subtype /Image")).toBe(0);
+});
+
+test("photos are read along the route up to the limit, and only where the report is drawn", () => {
+  const files = new Map([wideJpeg, tallJpeg, smallPng].map((bytes) => [hashOf(bytes), bytes]));
+  const photo = [...files.keys()].map((keptHash, at) => ({ ...photoOf(`photo-${at}`), keptHash }));
+  const route = withRows(smallRoute(), "photo", photo);
+  const db = { arrays: () => [], all: () => [], get: () => undefined };
+  const readable = { ...db, bytes: (_sql: string, hash?: unknown) => files.get(String(hash)) ?? null };
+  const wanted = { route, findings: [], revisionId: null, since: null, logo: null, only: null, paper: null };
+  const most = wideJpeg.byteLength + smallPng.byteLength;
+  expect([...(withPhotos(readable, wanted, most).photos?.values() ?? [])]).toEqual([wideJpeg, null, smallPng]);
+  for (const other of [{ only: ["plan"] }, { isAsBuilt: true }, { kinds: ["bill"] as const }])
+    expect(withPhotos(readable, { ...wanted, ...other }, most).photos).toBeUndefined();
 });
