@@ -328,7 +328,10 @@ export const faultTable: Readonly<Record<string, Tries>> = {
     yield session.run("trace.keep", traceKept());
   },
   *"beyond-cable"(session) {
-    yield session.run("trace.keep", traceKept({ cableId: first(session.route().cable).id, fiber: 9999 }));
+    yield session.run(
+      "trace.keep",
+      traceKept({ keptHash: "1".repeat(64), cableId: first(session.route().cable).id, fiber: 9999 }),
+    );
   },
   *guarded(session) {
     const { id } = first(session.route().terminal);
