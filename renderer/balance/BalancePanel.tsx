@@ -1,8 +1,8 @@
 import { Scale, X } from "lucide-react";
-import type { KeyboardEvent } from "react";
 import { actionOf, perform } from "../app/actions.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { Tabs } from "../panels/Tabs.tsx";
 import { BalanceFoot } from "./BalanceFoot.tsx";
 import { setBalance } from "./balanceHand.ts";
 import { balanceTabs } from "./balanceView.ts";
@@ -24,7 +24,13 @@ export function BalancePanel({ open }: { readonly open: OpenRoute }) {
   return (
     <>
       <div className="balance-bar">
-        <Tabs />
+        <Tabs
+          label={balanceWords.tabs}
+          tabs={balanceTabs}
+          words={tabWords}
+          tab={tab}
+          onTab={(next) => setBalance(session, { tab: next })}
+        />
         {tab === "ports" && <PortKey />}
         <button
           type="button"
@@ -54,35 +60,5 @@ export function BalancePanel({ open }: { readonly open: OpenRoute }) {
       {tab === "light" && <LightKey />}
       {isOrdered && tab === "light" && <LightRoute open={open} />}
     </>
-  );
-}
-
-function Tabs() {
-  const session = useSession();
-  const tab = useView((state) => state.balance.tab);
-  const walk = (event: KeyboardEvent<HTMLDivElement>): void => {
-    const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
-    const next = balanceTabs[(balanceTabs.indexOf(tab) + step + balanceTabs.length) % balanceTabs.length];
-    if (step === 0 || !next) return;
-    event.preventDefault();
-    setBalance(session, { tab: next });
-    event.currentTarget.querySelector<HTMLElement>(`[data-tab="${next}"]`)?.focus();
-  };
-  return (
-    <div role="tablist" className="tables-tabs" aria-label={balanceWords.tabs} onKeyDown={walk}>
-      {balanceTabs.map((one) => (
-        <button
-          key={one}
-          type="button"
-          role="tab"
-          data-tab={one}
-          aria-selected={one === tab}
-          tabIndex={one === tab ? 0 : -1}
-          onClick={() => setBalance(session, { tab: one })}
-        >
-          {tabWords[one]}
-        </button>
-      ))}
-    </div>
   );
 }

@@ -1,24 +1,10 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
-import { launchChromium } from "./chromium.ts";
-import { type Machine, makeMachines, openDemoRoute } from "./programs.ts";
+import type { Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { eachOnMachine } from "./eachOnMachine.ts";
+import { openDemoRoute } from "./programs.ts";
 
-let browser: Browser;
-let machines: Awaited<ReturnType<typeof makeMachines>>;
-let machine: Machine;
-
-beforeAll(async () => {
-  [browser, machines] = await Promise.all([launchChromium(), makeMachines()]);
-});
-afterAll(async () => {
-  await browser.close();
-  machines.remove();
-});
-beforeEach(() => {
-  machine = machines.setUp(browser);
-});
-afterEach(() => machine.close());
+const { machine } = eachOnMachine();
 
 const svg =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 240 60"><path d="M5 50Q60 10 115 50" fill="none" stroke="#0a5" stroke-width="7"/><path d="M130 15h12l18 30 18-30h12v35h-10V30l-16 24h-8l-16-24v20h-10z" fill="#123"/></svg>';
@@ -36,7 +22,7 @@ async function chooseFile(page: Page, button: Locator, name: string, content: st
 }
 
 test("a company's logo, weights and layer names are on its sheets, and by a template on those of a new route", async () => {
-  const page = await machine.openPage(await machine.start());
+  const page = await machine().openPage(await machine().start());
   await openDemoRoute(page);
   const room = await openStandards(page);
   await chooseFile(page, room.getByRole("button", { name: "Choose a picture" }), "logo.svg", svg);
@@ -89,7 +75,7 @@ test("a company's logo, weights and layer names are on its sheets, and by a temp
 });
 
 test("a picture that cannot be a logo is refused in plain words; one that was taken is given up, and taken back by undo", async () => {
-  const page = await machine.openPage(await machine.start());
+  const page = await machine().openPage(await machine().start());
   await openDemoRoute(page);
   const room = await openStandards(page);
   const shown = room.getByRole("img", { name: "The company's logo" });
@@ -105,7 +91,7 @@ test("a picture that cannot be a logo is refused in plain words; one that was ta
 });
 
 test("names typed faster than the host answers are all kept", async () => {
-  const page = await machine.openPage(await machine.start());
+  const page = await machine().openPage(await machine().start());
   await openDemoRoute(page);
   const room = await openStandards(page);
   let answer = (): void => {};

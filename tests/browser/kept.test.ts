@@ -1,28 +1,14 @@
 import { copyFileSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import type { Reply } from "../../core/contract/contract.ts";
 import { fullScalePxPerM } from "../../renderer/canvas/viewport.ts";
-import { launchChromium } from "./chromium.ts";
 import { groundUnder, scale } from "./diagram.ts";
-import { dropFile, type Machine, makeMachines, openDemoRoute, type Program } from "./programs.ts";
+import { eachOnMachine } from "./eachOnMachine.ts";
+import { dropFile, openDemoRoute, type Program } from "./programs.ts";
 
-let browser: Browser;
-let machines: Awaited<ReturnType<typeof makeMachines>>;
-let machine: Machine;
-
-beforeAll(async () => {
-  [browser, machines] = await Promise.all([launchChromium(), makeMachines()]);
-});
-afterAll(async () => {
-  await browser.close();
-  machines.remove();
-});
-beforeEach(() => {
-  machine = machines.setUp(browser);
-});
-afterEach(() => machine.close());
+const { machine } = eachOnMachine();
 
 /** Opens the newest of the recent routes from the start screen. */
 async function openRecent(page: Page): Promise<void> {
@@ -41,8 +27,8 @@ async function widthOf(page: Page, selector: string): Promise<number> {
 }
 
 test("panels, columns and the part of the ground that was looked at are as they were when the program comes back on another port", async () => {
-  const first = await machine.start();
-  const page = await machine.openPage(first);
+  const first = await machine().start();
+  const page = await machine().openPage(first);
   await openDemoRoute(page);
   const plainPx = await widthOf(page, ".side");
   const divider = page.getByRole("separator", { name: "Width of the side panel" });
@@ -65,7 +51,7 @@ test("panels, columns and the part of the ground that was looked at are as they 
   await expect.poll(async () => JSON.stringify(await panels())).toMatch(/"isFindingsOpen":false/);
   await first.close();
 
-  const again = await machine.openPage(await machine.start());
+  const again = await machine().openPage(await machine().start());
   await openRecent(again);
   await again.locator(".findings").waitFor({ state: "detached" });
   expect(await widthOf(again, ".side")).toBe(plainPx + 4 * 16);
@@ -81,8 +67,8 @@ test("panels, columns and the part of the ground that was looked at are as they 
 });
 
 test("tables opened and a reload between do not move the ground under the eye", async () => {
-  const program = await machine.start();
-  const page = await machine.openPage(program);
+  const program = await machine().start();
+  const page = await machine().openPage(program);
   await openDemoRoute(page);
   await page.locator("[data-diagram]").press("1");
   await expect.poll(() => keptScale(program)).toBeCloseTo(1, 3);
@@ -100,9 +86,9 @@ test("tables opened and a reload between do not move the ground under the eye", 
 });
 
 test("a route file dropped on the window opens: one that is known where it lies, any other as a copy, which is told", async () => {
-  const page = await machine.openPage(await machine.start());
-  const stranger = join(machine.home, "jobs", "from a stick.strand");
-  copyFileSync(machine.demoPath, stranger);
+  const page = await machine().openPage(await machine().start());
+  const stranger = join(machine().home, "jobs", "from a stick.strand");
+  copyFileSync(machine().demoPath, stranger);
   await dropFile(page, "from a stick.strand", readFileSync(stranger));
   await page.locator("[data-diagram]").waitFor();
   await page
@@ -116,9 +102,9 @@ test("a route file dropped on the window opens: one that is known where it lies,
 });
 
 test("the page comes up in the colours that were chosen, before anything on it has run", async () => {
-  const program = await machine.start();
-  await program.host.call("machine.keep", { theme: "dark", textPercent: 125, keys: {}, recent: [] });
-  const page = await machine.openPage(program);
+  const program = await machine().start();
+  await program.host.call("machine().keep", { theme: "dark", textPercent: 125, keys: {}, recent: [] });
+  const page = await machine().openPage(program);
   const dark = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
   let letRun: () => void = () => {};
   const held = new Promise<void>((resolve) => {

@@ -1,31 +1,16 @@
 import { existsSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { demoSeed, makeDemo as makeDemoLists } from "../../assets/demo/makeDemo.ts";
-import { launchChromium } from "./chromium.ts";
-import { dropFile, type Machine, makeMachines, openDemoRoute, startNewRoute } from "./programs.ts";
+import { eachOnMachine } from "./eachOnMachine.ts";
+import { dropFile, openDemoRoute, startNewRoute } from "./programs.ts";
 
 const slow = { timeout: 30_000 };
 
-let browser: Browser;
-let machines: Awaited<ReturnType<typeof makeMachines>>;
-let machine: Machine;
-
-beforeAll(async () => {
-  [browser, machines] = await Promise.all([launchChromium(), makeMachines()]);
-});
-afterAll(async () => {
-  await browser.close();
-  machines.remove();
-});
-beforeEach(() => {
-  machine = machines.setUp(browser);
-});
-afterEach(() => machine.close());
+const { machine } = eachOnMachine();
 
 test("the first start offers the demo, a new route and another file; the demo opens in about the time of a reload, the look round can be skipped and recalled", async () => {
-  const page = await machine.openPage(await machine.start());
+  const page = await machine().openPage(await machine().start());
   for (const name of ["Open the demo route", "Start a new route", "Open another file"]) {
     expect(await page.getByRole("button", { name }).isVisible()).toBe(true);
   }
@@ -52,9 +37,9 @@ test("the first start offers the demo, a new route and another file; the demo op
 });
 
 test("a new route is made in the folder that was chosen, a dropped list opens the import, and its columns are known the second time", async () => {
-  const page = await machine.openPage(await machine.start());
-  await startNewRoute(page, machine, "Elm");
-  expect(existsSync(join(machine.home, "jobs", "elm.strand"))).toBe(true);
+  const page = await machine().openPage(await machine().start());
+  await startNewRoute(page, machine(), "Elm");
+  expect(existsSync(join(machine().home, "jobs", "elm.strand"))).toBe(true);
   const list = Buffer.from(makeDemoLists(demoSeed).poles.replace(/^[^,]+/, "wooden thing"));
   await dropFile(page, "poles.csv", list);
   const panel = page.getByRole("complementary", { name: "Import" });
@@ -71,12 +56,12 @@ test("a new route is made in the folder that was chosen, a dropped list opens th
 });
 
 test("recent routes are listed newest first after a reload, one that is gone is marked and is told, one that is there opens", async () => {
-  const page = await machine.openPage(await machine.start());
+  const page = await machine().openPage(await machine().start());
   await openDemoRoute(page);
   await page.keyboard.press("Control+o");
-  await startNewRoute(page, machine, "Elm");
+  await startNewRoute(page, machine(), "Elm");
   await page.getByRole("navigation", { name: "Open routes" }).getByRole("button", { name: "Close Elm" }).click();
-  rmSync(join(machine.home, "jobs", "elm.strand"));
+  rmSync(join(machine().home, "jobs", "elm.strand"));
   await page.reload();
   await page.locator("h1").waitFor();
   await page.keyboard.press("Control+o");
@@ -92,11 +77,11 @@ test("recent routes are listed newest first after a reload, one that is gone is 
 });
 
 test("two routes are open at once: tabs with their names switch between them, and each keeps its own rows", async () => {
-  const page = await machine.openPage(await machine.start());
+  const page = await machine().openPage(await machine().start());
   await openDemoRoute(page);
   const demoName = (await page.locator("h1").textContent()) ?? "";
   await page.keyboard.press("Control+o");
-  await startNewRoute(page, machine, "Elm");
+  await startNewRoute(page, machine(), "Elm");
   const tabs = page.getByRole("navigation", { name: "Open routes" });
   await page.getByText("Nothing is on this route yet.").waitFor();
   await tabs.getByRole("button", { name: demoName, exact: true }).click();
