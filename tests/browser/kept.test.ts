@@ -103,7 +103,7 @@ test("a route file dropped on the window opens: one that is known where it lies,
 
 test("the page comes up in the colours that were chosen, before anything on it has run", async () => {
   const program = await machine().start();
-  await program.host.call("machine().keep", { theme: "dark", textPercent: 125, keys: {}, recent: [] });
+  await program.host.call("machine.keep", { theme: "dark", textPercent: 125, keys: {}, recent: [] });
   const page = await machine().openPage(program);
   const dark = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
   let letRun: () => void = () => {};
