@@ -1,22 +1,14 @@
-import { z } from "zod";
-import { subjectFields } from "../../model/closeoutRows.ts";
-import { id, label, words } from "../../model/fields.ts";
+import type { z } from "zod";
+import { id } from "../../model/fields.ts";
+import { tables } from "../../model/tables.ts";
 import type { Command } from "../command.ts";
 import { subjectAstray, subjectTag } from "../subjects.ts";
 import { addRow } from "../tableRow.ts";
 
-const input = z.strictObject({
-  punchId: id,
-  ...subjectFields,
-  what: label,
-  /** The finding it comes from; empty where a person writes it. */
-  ruleId: z.string().max(200),
-  subjects: z.string().max(2000),
-  assignedTo: words,
-  dueIso: words,
-  by: label,
-  atIso: label,
-});
+/** Its number follows, and it is open. */
+const input = tables.punch
+  .omit({ id: true, number: true, doneBy: true, doneIso: true, doneNote: true })
+  .extend({ punchId: id });
 
 /** Puts something to be mended on the punch list, under the next number. */
 export const punchAdd: Command<z.infer<typeof input>> = {

@@ -1,21 +1,12 @@
-import { z } from "zod";
+import type { z } from "zod";
 import { readingId, subjectOf } from "../../closeout/subject.ts";
-import { readingKinds, subjectFields } from "../../model/closeoutRows.ts";
-import { count, figure, label, words } from "../../model/fields.ts";
 import { ok } from "../../model/result.ts";
+import { tables } from "../../model/tables.ts";
 import type { Command } from "../command.ts";
 import { subjectAstray, subjectTag } from "../subjects.ts";
 import { rowEdit } from "../tableRow.ts";
 
-const input = z.strictObject({
-  ...subjectFields,
-  what: z.enum(readingKinds),
-  wavelengthNm: count,
-  value: figure.nullable(),
-  text: words,
-  by: label,
-  atIso: label,
-});
+const input = tables.reading.omit({ id: true });
 
 /** Takes down what was read of a thing; a reading of the same before gives way to it, and so does what was accepted of that. */
 export const readingTake: Command<z.infer<typeof input>> = {

@@ -1,39 +1,18 @@
 import { z } from "zod";
-import { amount, figure, label, ordinal, positive, reference, words } from "../../model/fields.ts";
+import { label } from "../../model/fields.ts";
 import { fail, ok, type Result } from "../../model/result.ts";
 import type { Route } from "../../model/route.ts";
 import type { RowChange } from "../../model/rowChange.ts";
+import { tables } from "../../model/tables.ts";
 import type { Command } from "../command.ts";
 import { addRow, rowEdit } from "../tableRow.ts";
 import { fiberAstray } from "./traceGive.ts";
 
-const event = z.strictObject({
-  number: ordinal,
-  atM: amount,
-  lossDb: figure,
-  reflectanceDb: figure.nullable(),
-  slopeDbPerKm: figure,
-  reflects: z.boolean(),
-  ends: z.boolean(),
-});
+const event = tables.traceEvent.omit({ id: true, traceId: true });
 
-const trace = z.strictObject({
-  fileName: label,
-  keptHash: label,
-  /** Null while nobody has said which fiber it is of; then both. */
-  cableId: reference.nullable(),
-  fiber: ordinal.nullable(),
-  fromEnd: z.enum(["feed", "far"]),
-  leadM: amount.nullable(),
-  wavelengthNm: positive,
-  takenIso: words,
-  groupIndex: positive,
-  pulseNs: positive,
-  spacingM: positive,
-  totalLossDb: figure.nullable(),
-  returnLossDb: figure.nullable(),
-  events: z.array(event).max(5000).readonly(),
-});
+const trace = tables.trace
+  .omit({ id: true, by: true, atIso: true })
+  .extend({ events: z.array(event).max(5000).readonly() });
 
 const input = z.strictObject({
   traces: z.array(trace).min(1).max(5000).readonly(),
