@@ -71,26 +71,36 @@ export function countSheath(marks: readonly MarkRead[], rule: MarkRule): SheathC
 type Sign = 1 | -1;
 type Believed = { readonly kept: readonly MarkRead[]; readonly wrongCount: number };
 
+/** The best way back from a reading to the first: what it takes to be wrong, how many readings it keeps, and the one before. */
+type WayBack = { readonly wrongCount: number; readonly keptCount: number; readonly before: number | null };
+
 /** From each reading the best way back to the first; of equal ones that with more readings. */
 function believe(marks: readonly MarkRead[], rule: MarkRule, sign: Sign): Believed {
-  const best: Believed[] = [];
+  const ways: WayBack[] = [];
   marks.forEach((mark, at) => {
-    let found: Believed = { kept: [mark], wrongCount: at };
-    marks.slice(0, at).forEach((before, index) => {
-      const way = best[index];
-      if (!way || !isInOrder(before, mark, sign)) return;
+    let best: WayBack = { wrongCount: at, keptCount: 1, before: null };
+    ways.forEach((way, index) => {
+      const before = marks[index] ?? mark;
+      if (!isInOrder(before, mark, sign)) return;
       const off = sectionOf(before, mark, rule, sign).isAsDrawn ? 0 : 1;
-      const next = { kept: [...way.kept, mark], wrongCount: way.wrongCount + off + (at - index - 1) };
-      if (isBetter(next, found)) found = next;
+      const wrongCount = way.wrongCount + off + (at - index - 1);
+      const next = { wrongCount, keptCount: way.keptCount + 1, before: index };
+      if (isBetter(next, best)) best = next;
     });
-    best.push(found);
+    ways.push(best);
   });
-  const ends = best.map((way, at) => ({ ...way, wrongCount: way.wrongCount + marks.length - 1 - at }));
-  return ends.reduce<Believed>((a, b) => (isBetter(b, a) ? b : a), { kept: [], wrongCount: Number.POSITIVE_INFINITY });
+  const ends = ways.map((way, at) => ({ ...way, wrongCount: way.wrongCount + marks.length - 1 - at, at }));
+  const [first, ...others] = ends;
+  if (!first) return { kept: [], wrongCount: 0 };
+  const last = others.reduce((a, b) => (isBetter(b, a) ? b : a), first);
+  const kept: MarkRead[] = [];
+  for (let at: number | null = last.at; at !== null; at = ways[at]?.before ?? null)
+    kept.unshift(...marks.slice(at, at + 1));
+  return { kept, wrongCount: last.wrongCount };
 }
 
-function isBetter(one: Believed, than: Believed): boolean {
-  return one.wrongCount < than.wrongCount || (one.wrongCount === than.wrongCount && one.kept.length > than.kept.length);
+function isBetter(one: WayBack, than: WayBack): boolean {
+  return one.wrongCount < than.wrongCount || (one.wrongCount === than.wrongCount && one.keptCount > than.keptCount);
 }
 
 function isInOrder(before: MarkRead, after: MarkRead, sign: Sign): boolean {
