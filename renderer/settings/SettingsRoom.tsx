@@ -1,8 +1,9 @@
-import { useRef, useState } from "react";
+import { useState } from "react";
 import { type CatalogueName, catalogueNames } from "../../core/model/catalogueNames.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession } from "../app/useSession.ts";
+import { FileButton } from "../panels/FileButton.tsx";
 import { CatalogueForm } from "./CatalogueForm.tsx";
 import { StandardsForm } from "./StandardsForm.tsx";
 import { exportTemplate, importTemplate } from "./template.ts";
@@ -39,31 +40,18 @@ export function SettingsRoom({ open }: { readonly open: OpenRoute }) {
 function Acts() {
   const session = useSession();
   const lookOnly = useLookOnly();
-  const chooser = useRef<HTMLInputElement>(null);
   return (
     <div className="settings-acts">
       <button type="button" className="fix" onClick={() => void exportTemplate(session)}>
         {words.exportAll}
       </button>
-      <button
-        type="button"
-        className="fix"
-        disabled={lookOnly !== null}
-        title={lookOnly ?? undefined}
-        onClick={() => chooser.current?.click()}
-      >
-        {words.importAll}
-      </button>
-      <input
-        ref={chooser}
-        type="file"
+      <FileButton
+        label={words.importAll}
         accept=".json"
-        aria-label={words.templateFile}
-        hidden
-        onChange={(event) => {
-          const [file] = event.target.files ?? [];
+        isOff={lookOnly !== null}
+        title={lookOnly ?? undefined}
+        onFiles={([file]) => {
           if (file) void importTemplate(session, file);
-          event.target.value = "";
         }}
       />
       <button type="button" className="fix" onClick={() => session.view.setState({ isSettingsOpen: false })}>

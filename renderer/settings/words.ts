@@ -14,7 +14,6 @@ export const words = {
   remove: "Remove the row",
   exportAll: "Export as a template",
   importAll: "Import a template",
-  templateFile: "Template file",
   saved: (fileName: string): string => `Standards saved as ${fileName}.`,
   rows: "Rows",
   empty: "This catalogue has no row. Import a template that has some.",

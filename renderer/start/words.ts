@@ -22,7 +22,6 @@ export const words = {
   chooseTemplate: "Start from a template",
   otherTemplate: "Choose another template",
   noTemplate: "Without a template",
-  templateFile: "Template file",
   chosenFolder: "Folder",
   make: "Make the route",
   makeAndImport: "Make it and bring in poles",

@@ -1,9 +1,9 @@
 import { Maximize, Trash2, Upload, X } from "lucide-react";
-import { useRef } from "react";
 import { actionOf, perform } from "../app/actions.ts";
 import { runCommand } from "../app/edits.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { FileButton } from "../panels/FileButton.tsx";
 import { bringTraces } from "./bringTraces.ts";
 import { TracePaper } from "./TracePaper.tsx";
 import { setTraces, traceNow, tracesInOrder } from "./traceHand.ts";
@@ -85,26 +85,16 @@ export function TracePanel({ open }: { readonly open: OpenRoute }) {
 
 function BringButton() {
   const session = useSession();
-  const input = useRef<HTMLInputElement>(null);
   return (
-    <>
-      <button type="button" className="act is-written" onClick={() => input.current?.click()}>
-        <Upload size={16} aria-hidden="true" />
-        <span>{traceWords.bring}</span>
-      </button>
-      <input
-        ref={input}
-        type="file"
-        accept=".sor"
-        multiple
-        hidden
-        aria-label={traceWords.bring}
-        onChange={({ target }) => {
-          const files = [...(target.files ?? [])];
-          target.value = "";
-          void bringTraces(session, files);
-        }}
-      />
-    </>
+    <FileButton
+      label={traceWords.bring}
+      className="act is-written"
+      accept=".sor"
+      isMany
+      onFiles={(files) => void bringTraces(session, files)}
+    >
+      <Upload size={16} aria-hidden="true" />
+      <span>{traceWords.bring}</span>
+    </FileButton>
   );
 }

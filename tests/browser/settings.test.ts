@@ -124,13 +124,15 @@ test("standards go out as a template and into another route as one undo", async 
   const other = await openEmpty();
   try {
     const theirs = await openSettings(other.page);
-    await theirs.getByLabel("Template file").setInputFiles({ name: "ours.json", mimeType: "application/json", buffer });
+    await theirs
+      .getByLabel("Import a template")
+      .setInputFiles({ name: "ours.json", mimeType: "application/json", buffer });
     await expect.poll(() => other.session.plant.settings().standoffM).toBe(1.016);
     expect(other.session.plant.settings().routeName).toBe("Empty route");
     await other.page.getByRole("button", { name: /^Undo take the standards of ours\.json/ }).click();
     await expect.poll(() => other.session.plant.settings().standoffM).toBe(0.9144);
     const bad = { name: "poles.csv", mimeType: "text/csv", buffer: Buffer.from("pole,height") };
-    await theirs.getByLabel("Template file").setInputFiles(bad);
+    await theirs.getByLabel("Import a template").setInputFiles(bad);
     await other.page.getByText("This file is not a template of standards.").waitFor();
   } finally {
     await other.close();

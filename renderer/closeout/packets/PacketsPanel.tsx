@@ -1,7 +1,8 @@
-import { useRef, useState } from "react";
+import { useState } from "react";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import { FileButton } from "../../panels/FileButton.tsx";
 import { GiveForm } from "./GiveForm.tsx";
 import { writePacket } from "./givePacket.ts";
 import { RivalCard } from "./RivalCard.tsx";
@@ -84,32 +85,15 @@ export function PacketsPanel({ open }: { readonly open: OpenRoute }) {
 
 function TakeButton({ isOff, lookOnly }: { readonly isOff: boolean; readonly lookOnly: string | null }) {
   const session = useSession();
-  const file = useRef<HTMLInputElement>(null);
   return (
-    <>
-      <button
-        type="button"
-        className="fix"
-        disabled={isOff}
-        title={lookOnly ?? packetWords.bringWhy}
-        onClick={() => file.current?.click()}
-      >
-        {packetWords.bring}
-      </button>
-      <input
-        ref={file}
-        type="file"
-        hidden
-        multiple
-        accept=".json"
-        aria-label={packetWords.bring}
-        onChange={(event) => {
-          const files = [...(event.target.files ?? [])];
-          event.target.value = "";
-          void takePackets(session, files);
-        }}
-      />
-    </>
+    <FileButton
+      label={packetWords.bring}
+      accept=".json"
+      isMany
+      isOff={isOff}
+      title={lookOnly ?? packetWords.bringWhy}
+      onFiles={(files) => void takePackets(session, files)}
+    />
   );
 }
 

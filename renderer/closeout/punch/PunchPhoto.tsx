@@ -1,10 +1,11 @@
-import { type ChangeEvent, useState } from "react";
+import { useState } from "react";
 import type { Row } from "../../../core/model/tables.ts";
 import { runCommand } from "../../app/edits.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { showFault } from "../../app/session.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession } from "../../app/useSession.ts";
+import { FileButton } from "../../panels/FileButton.tsx";
 import { signedNow } from "../closeoutHand.ts";
 import { useKeptUrl } from "../useKeptUrl.ts";
 import { closeoutWords, punchWords as words } from "../words.ts";
@@ -20,10 +21,8 @@ export function PunchPhoto({ open, item, moment }: Props) {
   const photoId = `${item.id} ${moment}`;
   const photo = open.route.photo.get(photoId);
   const url = useKeptUrl(open.routeId, photo?.keptHash ?? null);
-  const add = async ({ target }: ChangeEvent<HTMLInputElement>): Promise<void> => {
-    const [file] = target.files ?? [];
+  const add = async ([file]: readonly File[]): Promise<void> => {
     const signed = signedNow(session);
-    target.value = "";
     if (!file) return;
     if (signed.by === "") return setProblem(closeoutWords.byNeeded);
     const scaled = await scaledPhoto(file);
@@ -56,10 +55,14 @@ export function PunchPhoto({ open, item, moment }: Props) {
       </figure>
     );
   return (
-    <label className="photo-add">
-      {words.addPhoto(words[moment].toLowerCase())}
-      <input type="file" accept="image/*" disabled={lookOnly !== null} onChange={(event) => void add(event)} />
+    <div className="photo-add">
+      <FileButton
+        label={words.addPhoto(words[moment].toLowerCase())}
+        accept="image/*"
+        isOff={lookOnly !== null}
+        onFiles={(files) => void add(files)}
+      />
       {problem !== null && <span role="alert">{problem}</span>}
-    </label>
+    </div>
   );
 }
