@@ -191,7 +191,7 @@ test("something is put on the list by hand for what is chosen, with a photo that
   expect((await small.boundingBox())?.height).toBeGreaterThan(smallHigh);
   await page.getByRole("tab", { name: "Punch list" }).click();
   await page.getByRole("button", { name: "Remove the photo: Before" }).click();
-  await page.getByLabel("Add a photo, before").waitFor();
+  await page.getByRole("button", { name: "Add a photo, before" }).waitFor();
 });
 
 test("two digits exchanged on a mark are pointed out, and taken as they should be", async () => {
