@@ -18,10 +18,13 @@ const fiberColumns: readonly Column[] = [
   { heading: "Fiber colour", share: 36, chip: true },
   { heading: "Spliced to", share: 34 },
   { heading: "Lights ports", share: 22 },
-  { heading: "From", share: 26 },
+  { heading: "Lit by", share: 26 },
   { heading: "Loss", unit: "dB", share: 12, align: "right" },
   { heading: "Back", unit: "dB", share: 12, align: "right" },
 ];
+
+/** Headings of splices would ask to be filled in where nothing is spliced. */
+const noFiber: readonly Column[] = [{ heading: "No fiber feeds this terminal yet", share: 1 }];
 
 /** The fibers of a terminal to cut and splice, each with its chips and fields for the splice's loss both ways. */
 export function fiberBlock(facts: TerminalFacts, column: PaperBox): Block {
@@ -36,12 +39,12 @@ export function fiberBlock(facts: TerminalFacts, column: PaperBox): Block {
     ],
     chips: [tube, place],
   }));
-  const shown = rows.length > 0 ? rows : [{ group: "No fiber feeds this terminal yet" }];
+  const columns = rows.length > 0 ? fiberColumns : noFiber;
   return {
-    heightMm: panelRuleMm + tableHeightMm(fiberColumns, shown, column) + whiteMm,
+    heightMm: panelRuleMm + tableHeightMm(columns, rows, column) + whiteMm,
     draw: (box) => [
       ...panelHead("Fibers to cut and splice", box),
-      ...drawTable(fiberColumns, shown, tableUnderHead(box)).marks,
+      ...drawTable(columns, rows, tableUnderHead(box)).marks,
     ],
   };
 }

@@ -47,6 +47,9 @@ const closureColumns: readonly Column[] = [
   { heading: "Spliced", share: 16 },
 ];
 
+/** Headings of splices would ask to be filled in where nothing is spliced. */
+const bareColumns: readonly Column[] = [{ heading: "Closure", share: 1 }];
+
 const lossNote =
   "Loss of a splice: the mean of both directions counts; a single direction may read too low. At most 0.10 dB on average and 0.20 dB each: practice. Tube and fiber colours follow TIA-598.";
 
@@ -56,7 +59,6 @@ const lossNote =
  */
 export function spliceDrafts(plant: Plant, paper: Paper): readonly Draft[] {
   const closures = closuresOf(plant).map((id) => closurePlace(plant, id));
-  const isBare = ({ rows }: SplicePlace) => rows.every((row) => !("cells" in row));
   const bare = closures.filter(isBare);
   const isShared = bare.length > 1;
   return [
@@ -72,12 +74,17 @@ export function spliceDrafts(plant: Plant, paper: Paper): readonly Draft[] {
   ];
 }
 
+function isBare({ rows }: Pick<SplicePlace, "rows">): boolean {
+  return rows.every((row) => !("cells" in row));
+}
+
 function closurePlace(plant: Plant, id: string): SplicePlace {
+  const rows = closureRows(plant, id);
   return {
     key: id,
     name: `closure ${plant.rowOf("closure", id).name}`,
-    columns: closureColumns,
-    rows: closureRows(plant, id),
+    columns: isBare({ rows }) ? bareColumns : closureColumns,
+    rows,
     diagram: closureDiagram(plant, id),
   };
 }
@@ -87,7 +94,7 @@ function sharedPlace(places: readonly SplicePlace[]): SplicePlace {
   return {
     key: "bare closures",
     name: "closures without splices",
-    columns: closureColumns,
+    columns: bareColumns,
     rows: places.flatMap(({ rows }): readonly TableRow[] => [...rows, { note: "□ Sealed and bonded." }]),
     diagram: { left: [], right: [], joins: [] },
   };

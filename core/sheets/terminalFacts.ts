@@ -1,6 +1,7 @@
 import { colourAt } from "../fiber/colourCode.ts";
 import type { FiberUse, Settings, Slack, Terminal, TerminalModel } from "../model/tables.ts";
-import { sheathToM } from "../plant/cablePath.ts";
+import { poleStationM, sheathToM } from "../plant/cablePath.ts";
+import { feedOfUse } from "../plant/fiberTrace.ts";
 import { tubeOf, usesOfTerminal } from "../plant/fiberView.ts";
 import { farPoleId } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
@@ -15,6 +16,7 @@ type FeedFiber = {
   readonly place: number;
   /** Position of the splitter it is spliced to, and the ports that splitter lights; null where it feeds none. */
   readonly splitter: { readonly position: number; readonly legCount: number; readonly firstPort: number } | null;
+  /** The hub's output that lights it, through however many closures; empty where none does. */
   readonly feedName: string;
 };
 
@@ -25,6 +27,8 @@ export type TerminalFacts = {
   readonly model: TerminalModel;
   readonly place: TerminalPlace;
   readonly poleTag: string;
+  /** Along the terminal's cable from its feed end, m; null where the cable does not pass the pole. */
+  readonly poleStationM: number | null;
   readonly towardsTag: string;
   readonly cableName: string;
   readonly fiberCount: number;
@@ -55,6 +59,7 @@ export function terminalFacts(plant: Plant, terminalId: string, designed: Plant 
     place,
     model: plant.rowOf("terminalModel", terminal.terminalModelId),
     poleTag: plant.rowOf("pole", place.poleId).tag,
+    poleStationM: poleStationM(plant, cable.id, place.poleId),
     towardsTag: plant.rowOf("pole", farPoleId(plant, terminal.spanId, place.poleId)).tag,
     cableName: cable.name,
     fiberCount: type.fiberCount,
@@ -99,6 +104,7 @@ export function numberRanges(numbers: readonly number[]): string {
 
 function feedFiber(plant: Plant, use: FiberUse): FeedFiber {
   const splitter = use.splitterId === null ? undefined : plant.row("splitter", use.splitterId);
+  const feedId = feedOfUse(plant, use.id);
   return {
     use,
     ...tubeOf(plant, use.cableId, use.fiber),
@@ -109,7 +115,7 @@ function feedFiber(plant: Plant, use: FiberUse): FeedFiber {
           firstPort: splitter.firstPort,
         }
       : null,
-    feedName: use.feedId === null ? "" : (plant.row("feed", use.feedId)?.name ?? ""),
+    feedName: feedId === null ? "" : plant.rowOf("feed", feedId).name,
   };
 }
 

@@ -15,7 +15,8 @@ export function terminalSteps(facts: TerminalFacts): readonly JobStep[] {
   const mark = facts.opening
     ? ` from sheath mark ${length(facts.opening.fromM)} to ${length(facts.opening.toM)}, counted from the feed end`
     : "";
-  const station = place.stationM === null ? "" : `, station ${stationText(place.stationM, system)}`;
+  const { poleStationM } = facts;
+  const station = poleStationM === null ? "" : `, station ${stationText(poleStationM, system)}`;
   const kept =
     openTubes.length === 1 ? "The other fibers of the tube stay whole." : "The other fibers of these tubes stay whole.";
   const step = (text: string, ...fields: readonly string[]): JobStep => ({ text, fields });

@@ -9,6 +9,7 @@ import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
 import { outsideBorder, outsidePaper, overlaps } from "../../core/sheets/overlaps.ts";
 import { paperOf } from "../../core/sheets/paper.ts";
+import { terminalFacts } from "../../core/sheets/terminalFacts.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
 import { makeDemoRoute } from "../../electron/host/makeDemoRoute.ts";
 import type { Session } from "../../electron/host/session.ts";
@@ -66,6 +67,13 @@ test("no text of the demo set is lower than 2 mm", () => {
   const texts = set.sheets.flatMap((sheet) => sheet.marks.filter((mark) => mark.kind === "text"));
   expect(texts.length).toBeGreaterThan(2_000);
   expect(texts.filter((mark) => mark.heightMm < 2)).toEqual([]);
+});
+
+test("every job card names the hub output that lights each of its fibers, behind a closure too", () => {
+  const { plant } = session;
+  const fibers = [...plant.route().terminal.keys()].flatMap((id) => terminalFacts(plant, id).fibers);
+  expect(fibers.filter((one) => one.use.feedId === null).length).toBeGreaterThan(0);
+  expect(fibers.filter((one) => one.feedName === "")).toEqual([]);
 });
 
 test("the findings are the demo's planted problems, and nothing else", () => {
