@@ -12,14 +12,17 @@ const widestMm = 380;
 const tubeMm = 34;
 const fiberMm = 38;
 const chipMm = { width: 3.6, height: 2 } as const;
-const stubMm = 7;
+/** How far a line goes straight before it slants to its other end; at the right it bears the sleeve. */
+const stubMm = { left: 7, right: 9 } as const;
+const sleeveMm = { width: 4.4, height: 1.5 } as const;
 
 /** A side of the diagram: where its lines begin, and which way its words go from there. */
 type Side = { readonly x: number; readonly out: -1 | 1 };
 
 /**
  * A splice diagram from the top of a box down: cables at both sides, tubes as brackets with their colour, fibers by number and colour;
- * a heavy line with a bead where two are fused, a fine one where a fiber passes uncut.
+ * a heavy line with a sleeve where two are fused, a fine one where a fiber passes uncut. Sleeves stand before the ends at the right, where no
+ * two lines meet.
  */
 export function drawSplices({ left, right, joins }: SpliceDiagram, box: PaperBox): readonly Mark[] {
   const edge = Math.min(box.right, box.left + widestMm);
@@ -36,7 +39,7 @@ export function drawSplices({ left, right, joins }: SpliceDiagram, box: PaperBox
     ...passing.map(({ start, end }) => stroke("cable", "fine", way(from, start, to, end))),
     ...spliced.flatMap(({ start, end }) => [
       stroke("cable", "bold", way(from, start, to, end)),
-      bead([(from.x + to.x) / 2, (start + end) / 2]),
+      sleeve([to.x - stubMm.right / 2, end]),
     ]),
     ...deadEnds(left, joins).flatMap((end) => deadEnd(from, starts.get(end.key) ?? box.top)),
     ...left.flatMap((block) => blockMarks(block, starts, from, box.left)),
@@ -63,15 +66,16 @@ function placed(blocks: readonly EndBlock[], top: number): ReadonlyMap<string, n
 function way(from: Side, start: number, to: Side, end: number): readonly PaperPoint[] {
   return [
     [from.x, start],
-    [from.x + stubMm, start],
-    [to.x - stubMm, end],
+    [from.x + stubMm.left, start],
+    [to.x - stubMm.right, end],
     [to.x, end],
   ];
 }
 
-/** Where two fibers are fused: a sleeve. */
-function bead([x, y]: PaperPoint): Mark {
-  return rectangle("terminals", "medium", [x - 2.2, y - 0.75], 4.4, 1.5, { fill: 1 });
+/** Where two fibers are fused. */
+function sleeve([x, y]: PaperPoint): Mark {
+  const { width, height } = sleeveMm;
+  return rectangle("terminals", "medium", [x - width / 2, y - height / 2], width, height, { fill: 1 });
 }
 
 /** Fibers cut here that go nowhere. */
@@ -81,7 +85,7 @@ function deadEnds(left: readonly EndBlock[], joins: readonly Join[]): readonly S
 }
 
 function deadEnd({ x }: Side, y: number): readonly Mark[] {
-  const end = x + stubMm;
+  const end = x + stubMm.left;
   return [
     stroke("cable", "bold", [
       [x, y],
@@ -137,7 +141,7 @@ function tubeMarks(own: readonly SpliceEnd[], heights: ReadonlyMap<string, numbe
   const told = colourWords(first.tube);
   const isLow = own.length === 1;
   const at = inner + out * 6.5;
-  const lines = isLow ? [`${first.tube}  ${told}`] : [`Tube ${first.tube}`, told];
+  const lines = isLow ? [`Tube ${first.tube}, ${told}`] : [`Tube ${first.tube}`, told];
   return [
     rectangle("tables", "thin", [inner + (out < 0 ? -4.6 : 1), bottom], 3.6, top - bottom, {
       fill: chipFill(first.tube),
