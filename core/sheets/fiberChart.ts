@@ -1,219 +1,54 @@
-import { colourAt } from "../fiber/colourCode.ts";
 import { cablesInOrder } from "../plant/cableOrder.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Draft } from "./book.ts";
-import { chipFill } from "./chipColours.ts";
-import type { Mark, PaperPoint } from "./displayList.ts";
-import { type ChartFiber, type ChartPage, chartPages } from "./fiberChartRows.ts";
-import { shortenText } from "./fitText.ts";
-import { asFigure, circle, rectangle, smallMm, stroke, words } from "./marks.ts";
-import { textWidthMm } from "./measureText.ts";
-import type { Paper, PaperBox } from "./paper.ts";
-import { stationText } from "./quantityText.ts";
+import { chartHeadMm, chartHeightMm, chartLegend, chartWords, drawChart } from "./fiberChartDrawing.ts";
+import { type ChartPage, chartPages } from "./fiberChartRows.ts";
+import { asFigure } from "./marks.ts";
+import type { Paper } from "./paper.ts";
+import { stacked } from "./stacked.ts";
 import { numberRanges } from "./terminalFacts.ts";
 
-const headMm = 31;
+/** The foot of a sheet, with the meaning of the marks, and white between two charts, mm. */
 const footMm = 7;
-const tubeMm = 34;
-const fiberMm = 20;
-const useMm = 78;
-const tubeGapMm = 1.8;
-const widestRowMm = 5.2;
+const betweenMm = 5;
 const narrowestRowMm = 3.5;
 
-/** The fibers of every cable: each drawn from the feed end to where it is cut, place after place. */
+/** A chart of one cable, or of some of its tubes. */
+type Chart = { readonly key: string; readonly cableId: string; readonly name: string; readonly page: ChartPage };
+
+/** The fibers of every cable: each drawn from the feed end to where it is cut, place after place; short charts share a sheet. */
 export function fiberDrafts(plant: Plant, { drawing }: Paper): readonly Draft[] {
-  const mostFibers = Math.floor((drawing.top - headMm - (drawing.bottom + footMm)) / narrowestRowMm);
-  return cablesInOrder(plant).flatMap((cable) => {
-    const pages = chartPages(plant, cable.id, mostFibers);
-    return pages.map((page, index): Draft => {
-      const tubes = [...new Set(page.fibers.map((one) => one.tube))];
-      const part = pages.length === 1 ? "" : `, tubes ${numberRanges(tubes)}`;
-      return {
-        key: `fiber ${cable.id} ${index + 1}`,
-        kind: "fiber",
-        title: `Fiber chart, ${cable.name}${part}`,
-        scale: "none",
-        draw: () => ({ marks: asFigure(chartWords(page), drawChart(plant, drawing, cable.id, page)) }),
-      };
-    });
-  });
-}
-
-/** Where the parts of a chart lie on the sheet. */
-type ChartPaper = {
-  readonly drawing: PaperBox;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly rowMm: number;
-  readonly x: ReadonlyMap<string, number>;
-  readonly y: (fiber: ChartFiber) => number;
-};
-
-function paperOf(drawing: PaperBox, { fibers, places }: ChartPage): ChartPaper {
-  const [left, right] = [drawing.left + tubeMm + fiberMm, drawing.right - useMm];
-  const top = drawing.top - headMm;
-  const firstTube = fibers[0]?.tube ?? 1;
-  const tubeCount = new Set(fibers.map((one) => one.tube)).size;
-  const room = top - (drawing.bottom + footMm) - (tubeCount - 1) * tubeGapMm;
-  const rowMm = Math.min(widestRowMm, room / Math.max(1, fibers.length));
-  const stepMm = (right - left) / (places.length + 1);
-  return {
-    drawing,
-    left,
-    right,
-    top,
-    rowMm,
-    x: new Map(places.map((one, index) => [one.key, left + (index + 1) * stepMm])),
-    y: (fiber) => top - (fibers.indexOf(fiber) + 0.5) * rowMm - (fiber.tube - firstTube) * tubeGapMm,
-  };
-}
-
-function drawChart(plant: Plant, drawing: PaperBox, cableId: string, page: ChartPage): readonly Mark[] {
-  const paper = paperOf(drawing, page);
-  return [
-    ...head(plant, cableId, page, paper),
-    ...tubeMarks(page, paper),
-    ...page.fibers.flatMap((fiber) => fiberMarks(fiber, paper)),
-    ...key(drawing),
-  ];
-}
-
-/** What the chart shows, in words: what each fiber does. */
-function chartWords({ fibers }: ChartPage): string {
-  const used = fibers.filter((one) => one.uses.length > 0);
-  const each = used.map((one) => `Fiber ${one.fiber}: ${one.uses.map((use) => use.text).join("; ")}.`);
-  return [...each, used.length < fibers.length ? "All other fibers are spare." : ""]
-    .filter((one) => one !== "")
-    .join(" ");
-}
-
-/** The cable's name, and every place where fibers leave it, with its station, over a line down the chart. */
-function head(plant: Plant, cableId: string, { fibers, places }: ChartPage, paper: ChartPaper): readonly Mark[] {
-  const cable = plant.rowOf("cable", cableId);
-  const type = plant.rowOf("cableType", cable.cableTypeId);
-  const used = fibers.filter((one) => one.uses.length > 0).length;
-  const text = `${cable.name}: ${type.name}. ${used} of the ${fibers.length} fibers here used`;
-  const last = fibers.at(-1);
-  const bottom = last ? paper.y(last) - paper.rowMm / 2 : paper.top;
-  const system = plant.settings().unitSystem;
-  return [
-    words(text, [paper.drawing.left, paper.drawing.top - 3.2], { face: "plainBold", heightMm: 2.6 }),
-    words("feed end", [paper.left, paper.top + 1.6], { face: "narrow", heightMm: smallMm, align: "right", grey: 0.35 }),
-    ...places.flatMap(({ key: place, name, stationM }) => {
-      const x = paper.x.get(place) ?? paper.left;
-      const told = shortenText(`${name}  ${stationText(stationM, system)}`, "narrow", 2.1, headMm - 9);
-      const line: readonly PaperPoint[] = [
-        [x, bottom],
-        [x, paper.top + 1],
-      ];
-      return [
-        stroke("tables", "fine", line, { dashMm: [0.3, 1.1] }),
-        words(told, [x + 0.75, paper.top + 2], { face: "narrow", heightMm: 2.1, turnRad: Math.PI / 2 }),
-      ];
-    }),
-  ];
-}
-
-/** Each tube as a bar in its colour beside its fibers. */
-function tubeMarks({ fibers }: ChartPage, { drawing, y, rowMm }: ChartPaper): readonly Mark[] {
-  return [...new Set(fibers.map((one) => one.tube))].flatMap((tube) => {
-    const own = fibers.filter((one) => one.tube === tube);
-    const [first, last] = [own[0], own.at(-1)];
-    if (!(first && last)) return [];
-    const [top, bottom] = [y(first) + rowMm / 2, y(last) - rowMm / 2];
-    const middle = (top + bottom) / 2;
-    const { name, abbreviation } = colourAt(tube);
-    return [
-      rectangle("tables", "thin", [drawing.left + tubeMm - 6, bottom + 0.3], 3.4, top - bottom - 0.6, {
-        fill: chipFill(tube),
+  const box = { ...drawing, bottom: drawing.bottom + footMm };
+  const mostFibers = Math.floor((box.top - chartHeadMm.places - box.bottom) / narrowestRowMm);
+  const charts = cablesInOrder(plant).flatMap((cable) => chartsOf(plant, cable.id, mostFibers));
+  return stacked(charts, ({ page }) => chartHeightMm(page), box, betweenMm).map((rows): Draft => {
+    const names = rows.map((one) => one.thing.name);
+    const [key = "", ...otherKeys] = rows.map((one) => one.thing.key);
+    return {
+      key,
+      otherKeys,
+      kind: "fiber",
+      title: names.length > 1 ? `Fiber charts, ${names[0]} to ${names.at(-1)}` : `Fiber chart, ${names[0]}`,
+      names: names.map((name) => `Fiber chart, ${name}`),
+      scale: "none",
+      draw: () => ({
+        marks: [
+          ...rows.flatMap(({ thing, box: own }) =>
+            asFigure(chartWords(thing.page), drawChart(plant, own, thing.cableId, thing.page)),
+          ),
+          ...chartLegend(drawing),
+        ],
       }),
-      words(`Tube ${tube}`, [drawing.left, middle + 0.8], { face: "plainBold", layer: "tables" }),
-      words(shortenText(`${name} ${abbreviation}`, "plain", smallMm, tubeMm - 8), [drawing.left, middle - 2.8], {
-        heightMm: smallMm,
-        layer: "tables",
-      }),
-    ];
+    };
   });
 }
 
-const dotMm = 0.95;
-
-/** One fiber: number, colour, a line to where it ends and what it does there. */
-function fiberMarks(fiber: ChartFiber, { left, right, x, y }: ChartPaper): readonly Mark[] {
-  const at = y(fiber);
-  const base = at - smallMm / 2;
-  const chipLeft = left - 11.5;
-  const ends = fiber.uses.flatMap((one) => {
-    const end = one.placeKey === null ? undefined : x.get(one.placeKey);
-    return end === undefined ? [] : [{ ...one, end }];
+function chartsOf(plant: Plant, cableId: string, mostFibers: number): readonly Chart[] {
+  const pages = chartPages(plant, cableId, mostFibers);
+  const { name } = plant.rowOf("cable", cableId);
+  return pages.map((page, index) => {
+    const tubes = [...new Set(page.fibers.map((one) => one.tube))];
+    const part = pages.length === 1 ? "" : `, tubes ${numberRanges(tubes)}`;
+    return { key: `fiber ${cableId} ${index + 1}`, cableId, name: `${name}${part}`, page };
   });
-  const farthest = ends.length > 0 ? Math.max(...ends.map((one) => one.end)) : left;
-  const isHeld = fiber.uses.some((one) => one.purpose === "reserved");
-  const told = fiber.uses.map((one) => one.text).join("; ");
-  return [
-    words(String(fiber.fiber), [left - 13.5, base], { heightMm: smallMm, align: "right", layer: "tables" }),
-    rectangle("tables", "fine", [chipLeft, at - 0.95], 4, 1.9, { fill: chipFill(fiber.place) }),
-    words(colourAt(fiber.place).abbreviation, [chipLeft + 5, base], {
-      face: "narrow",
-      heightMm: smallMm,
-      layer: "tables",
-    }),
-    ...(farthest > left ? [line(left, farthest, at, true)] : []),
-    line(farthest, right, at, false, farthest > left || isHeld),
-    ...ends.flatMap((one) => endMark(one.purpose, [one.end, at])),
-    words(shortenText(told === "" ? "spare" : told, "narrow", smallMm, useMm - 3), [right + 3, base], {
-      face: "narrow",
-      heightMm: smallMm,
-      layer: "tables",
-      grey: told === "" ? 0.4 : 0,
-    }),
-  ];
-}
-
-function line(from: number, to: number, y: number, isUsed: boolean, isDark = false): Mark {
-  const points: readonly PaperPoint[] = [
-    [from, y],
-    [to, y],
-  ];
-  return stroke("cable", isUsed ? "bold" : "fine", points, { dashMm: isDark ? [0.8, 1.2] : [] });
-}
-
-/** What happens to a fiber where it leaves the cable: cut to a splitter, spliced through, or broken. */
-function endMark(purpose: ChartFiber["uses"][number]["purpose"], [x, y]: PaperPoint): readonly Mark[] {
-  switch (purpose) {
-    case "terminal":
-      return [circle("terminals", null, [x, y], dotMm, 0)];
-    case "lateral":
-      return [rectangle("terminals", "bold", [x - dotMm, y - dotMm], 2 * dotMm, 2 * dotMm, { fill: 1 })];
-    case "dead":
-      return [-1, 1].map((side) =>
-        stroke("terminals", "bold", [
-          [x - dotMm, y - side * dotMm],
-          [x + dotMm, y + side * dotMm],
-        ]),
-      );
-    case "reserved":
-      return [];
-  }
-}
-
-/** What the marks mean. */
-function key({ left, bottom }: PaperBox): readonly Mark[] {
-  const y = bottom + 1;
-  const entries: readonly (readonly [text: string, draw: (at: PaperPoint) => readonly Mark[]])[] = [
-    ["cut and spliced to a splitter", (at) => endMark("terminal", at)],
-    ["spliced through to another cable", (at) => endMark("lateral", at)],
-    ["dead from here on", (at) => endMark("dead", at)],
-    ["dark beyond the cut, or held", ([x]) => [line(x - 4, x + 1.5, y, false, true)]],
-    ["spare", ([x]) => [line(x - 4, x + 1.5, y, false)]],
-  ];
-  const marks: Mark[] = [];
-  let x = left + 4;
-  for (const [text, draw] of entries) {
-    marks.push(...draw([x, y]), words(text, [x + 3, y - smallMm / 2], { heightMm: smallMm }));
-    x += textWidthMm(text, "plain", smallMm) + 14;
-  }
-  return marks;
 }

@@ -47,6 +47,14 @@ describe("a fiber chart", () => {
     }
   });
 
+  it("of a cable without a used fiber takes one line, and short charts share a sheet", () => {
+    const unused = { ...route, fiberUse: new Map() };
+    const { sheets } = composeSet(openPlant(unused), [], { kinds: ["fiber"] });
+    expect(sheets).toHaveLength(1);
+    expect(sheets[0]?.keys).toEqual(expect.arrayContaining([...route.cable.keys()].map((id) => `fiber ${id} 1`)));
+    expect(textsOf(unused, "fiber").filter((text) => text.endsWith(": spare")).length).toBe(sheets[0]?.keys.length);
+  });
+
   it("names what each used fiber lights, and the places where fibers leave from the feed end on", () => {
     const pages = chartPages(plant, "cable-line0", 48);
     const uses = pages.flatMap((page) => page.fibers.flatMap((one) => one.uses));
