@@ -26,7 +26,8 @@ export function findingFigures(
   ];
 }
 
-function figureText(value: number, unit: string, system: UnitSystem): string {
+/** A finding's figure in the reader's units; a length rounded down, as a clearance is. */
+export function figureText(value: number, unit: string, system: UnitSystem): string {
   switch (unit) {
     case "m":
       return formatLength(value, system, Math.abs(value) < 30 ? "clearance" : "span");
@@ -41,8 +42,8 @@ function figureText(value: number, unit: string, system: UnitSystem): string {
     case "dB/km":
       return `${fixedText(value, 3)} dB/km`;
     case "":
-      return Number.isInteger(value) ? String(value) : value.toFixed(2);
+      return Number.isInteger(value) ? String(value) : fixedText(value, 2);
     default:
-      return `${value} ${unit}`;
+      return `${Number.isInteger(value) ? value : fixedText(value, 2)} ${unit}`;
   }
 }

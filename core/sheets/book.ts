@@ -59,12 +59,11 @@ export type Book = {
   readonly openFindings: readonly NumberedFinding[];
 };
 
-export type NumberedFinding = { readonly number: number; readonly finding: Finding };
+/** What several findings say alike: the sentence with three points for the name, the name in this one, and how many they are. */
+export type Alike = { readonly shape: string; readonly name: string; readonly count: number };
 
-/** Findings nobody waived, numbered as they are listed. */
-export function numberOpen(findings: readonly Finding[]): readonly NumberedFinding[] {
-  return findings.filter((one) => one.waiverId === null).map((finding, index) => ({ number: index + 1, finding }));
-}
+/** An open finding with the number it is listed under, which it shares with those that say the same; null where none does. */
+export type NumberedFinding = { readonly number: number; readonly finding: Finding; readonly alike: Alike | null };
 
 /** Key of the sheet that shows a terminal. */
 export function terminalKey(terminalId: string): string {

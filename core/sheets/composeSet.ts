@@ -4,8 +4,9 @@ import type { Settings } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import type { PictureOf } from "./asBuilt/photoSheet.ts";
-import { type Book, type Draft, type NumberedFinding, numberOpen, type SheetKind, sheetKinds } from "./book.ts";
+import { type Book, type Draft, type NumberedFinding, type SheetKind, sheetKinds } from "./book.ts";
 import type { DrawingSet, Sheet } from "./displayList.ts";
+import { numberOpen } from "./findingNumbers.ts";
 import { frame } from "./frame.ts";
 import { companysPaper, type PaperName, paperOf } from "./paper.ts";
 import type { Picture } from "./picture.ts";
@@ -42,7 +43,7 @@ type SetOptions = {
 export function composeSet(plant: Plant, findings: readonly Finding[], options: SetOptions = {}): DrawingSet {
   const settings = settingsOf(plant.route());
   const kinds = options.kinds ?? usualKinds(settings, options.revised?.isAsBuilt ?? false);
-  const openFindings = numberOpen(findings);
+  const openFindings = numberOpen(plant, findings);
   const paper = paperOf(options.paper ?? companysPaper(settings));
   const revisions = revisionsInOrder(plant);
   const revised = options.revised ?? { revisionId: revisions.at(-1)?.id ?? null, since: null };

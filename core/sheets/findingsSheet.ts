@@ -1,11 +1,13 @@
 import type { Plant } from "../plant/plant.ts";
+import { byName } from "../plant/sorting.ts";
 import type { Finding } from "../rules/finding.ts";
+import { figureText } from "../rules/findingFigures.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import type { Draft, NumberedFinding } from "./book.ts";
 import { type Cell, figure } from "./figure.ts";
+import { isMarked } from "./findingNumbers.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
-import { figureText } from "./quantityText.ts";
 import type { Schedule } from "./schedule.ts";
 import { markWords, placeWords } from "./sourceWords.ts";
 import type { Column, TableRow } from "./table.ts";
@@ -30,37 +32,68 @@ const severityWords: Readonly<Record<Finding["severity"], string>> = {
 const caution =
   "A limit read from memory is unverified until someone has read it in the document named. What is not listed here passed the checks that could be made; it is not thereby proven.";
 
-/** Open findings by weight, then what was waived, by whom and why. */
+/** Open findings by weight, those that say the same told once with all their places; then what was waived, by whom and why. */
 export function findingDrafts(
   plant: Plant,
   paper: Paper,
   findings: readonly Finding[],
   open: readonly NumberedFinding[],
 ): readonly Draft[] {
-  const { columns, rows, notes } = findingSchedule(plant, findings, open);
-  const { rest, marks } = noteFoot(notes, paper.drawing);
+  const system = plant.settings().unitSystem;
+  const rows = [...openRows(open, system, alikeRows), ...waivedRows(plant, findings, system)];
+  const { rest, marks } = noteFoot([caution], paper.drawing);
   return tableDrafts({ kind: "findings", title: "Findings and waivers", columns, rows, box: rest, beside: marks });
 }
 
+/** The same with a row for each finding, as a spreadsheet has them. */
 export function findingSchedule(
   plant: Plant,
   findings: readonly Finding[],
   open: readonly NumberedFinding[],
 ): Schedule {
   const system = plant.settings().unitSystem;
-  const rows = [...openRows(open, system), ...waivedRows(plant, findings, system)];
+  const rows = [...openRows(open, system, eachRow), ...waivedRows(plant, findings, system)];
   return { name: "Findings", grouped: "Standing", columns, rows, notes: [caution] };
 }
 
-function openRows(open: readonly NumberedFinding[], system: UnitSystem): readonly TableRow[] {
+type TellFinding = (one: NumberedFinding, open: readonly NumberedFinding[], system: UnitSystem) => readonly TableRow[];
+
+function openRows(open: readonly NumberedFinding[], system: UnitSystem, tell: TellFinding): readonly TableRow[] {
   if (open.length === 0) return [{ group: "No open findings" }];
   const count = (severity: Finding["severity"]) => open.filter((one) => one.finding.severity === severity).length;
   const summary = `Open findings: ${count("error")} errors, ${count("warning")} warnings, ${count("note")} notes`;
-  return [
-    { group: summary, of: "open" },
-    ...open.map(({ number, finding }) => ({ cells: cellsOf(figure(number, 0), finding, finding.message, system) })),
-  ];
+  return [{ group: summary, of: "open" }, ...open.flatMap((one) => tell(one, open, system))];
 }
+
+const eachRow: TellFinding = ({ number, finding }, _, system) => [
+  { cells: cellsOf(figure(number, 0), finding, finding.message, system) },
+];
+
+/** As many names stand in one row, which must fit the smallest sheet. */
+const namesInRow = 60;
+
+/** The first of those that are alike tells for all of them, and the rows under it where. */
+const alikeRows: TellFinding = (one, open, system) => {
+  const { number, finding, alike } = one;
+  if (!alike) return eachRow(one, open, system);
+  const same = open.filter((other) => other.number === number);
+  if (same[0] !== one) return [];
+  const places = same
+    .flatMap((other) => (other.alike ? [{ name: other.alike.name, measured: other.finding.measured }] : []))
+    .sort((a, b) => byName(a.name, b.name))
+    .map(({ name, measured }) =>
+      measured === null ? name : `${name} (${figureText(measured, finding.unit, system)})`,
+    );
+  const unmarked = isMarked(one) ? "" : ", not marked on the plans";
+  const message = `${alike.shape} ${alike.count} alike${unmarked}:`;
+  const rowCount = Math.ceil(places.length / namesInRow);
+  return [
+    { cells: cellsOf(figure(number, 0), { ...finding, measured: null }, message, system) },
+    ...Array.from({ length: rowCount }, (_, at) => ({
+      note: places.slice(at * namesInRow, (at + 1) * namesInRow).join(", "),
+    })),
+  ];
+};
 
 function waivedRows(plant: Plant, findings: readonly Finding[], system: UnitSystem): readonly TableRow[] {
   const waived = findings.flatMap((finding) => {
@@ -87,8 +120,7 @@ function cellsOf(number: Cell, finding: Finding, message: string, system: UnitSy
     number,
     severityWords[finding.severity],
     message,
-    figureText(finding.measured, unit, system),
-    figureText(finding.limit, unit, system),
+    ...[finding.measured, finding.limit].map((one) => (one === null ? "" : figureText(one, unit, system))),
     placeWords(basis),
     markWords[basis.mark],
   ];

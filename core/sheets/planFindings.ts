@@ -1,5 +1,6 @@
 import type { NumberedFinding } from "./book.ts";
 import type { PaperPoint } from "./displayList.ts";
+import { isMarked } from "./findingNumbers.ts";
 import { area, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { cornersOf } from "./orientedBox.ts";
@@ -15,7 +16,7 @@ const mostNumbers = 3;
 export function drawFindings(desk: PlanDesk, findings: readonly NumberedFinding[]): void {
   const groups = new Map<string, { at: PaperPoint; findings: NumberedFinding[] }>();
   for (const one of findings) {
-    if (!one.finding.at) continue;
+    if (!one.finding.at || !isMarked(one)) continue;
     const at = onSheet(desk, toPaper(desk.strip.view, one.finding.at));
     const key = `${Math.round(at[0] / 2)} ${Math.round(at[1] / 2)}`;
     const group = groups.get(key);
@@ -26,7 +27,7 @@ export function drawFindings(desk: PlanDesk, findings: readonly NumberedFinding[
 }
 
 function drawGroup(desk: PlanDesk, at: PaperPoint, here: readonly NumberedFinding[]): void {
-  const numbers = here.map((one) => String(one.number));
+  const numbers = [...new Set(here.map((one) => String(one.number)))];
   const more = numbers.length > mostNumbers ? ` +${numbers.length - mostNumbers}` : "";
   const text = numbers.slice(0, mostNumbers).join(", ") + more;
   const width = symbolMm + 0.8 + textWidthMm(text, "narrowBold", textMm);

@@ -1,8 +1,5 @@
 import { metresPerFoot } from "../units/constants.ts";
 import { fixedText } from "../units/fixedText.ts";
-import { formatForce } from "../units/formatForce.ts";
-import { formatLength } from "../units/formatLength.ts";
-import { formatLossDb } from "../units/formatLossDb.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 
 /** Unit of long lengths, for a table's heading. */
@@ -41,14 +38,4 @@ export function stationText(alongM: number, system: UnitSystem): string {
   const digitCount = system === "us" ? 2 : 3;
   const base = 10 ** digitCount;
   return `${Math.floor(whole / base)}+${String(whole % base).padStart(digitCount, "0")}`;
-}
-
-/** A finding's figure in the reader's units; rounded down, as a clearance is. */
-export function figureText(value: number | null, unit: string, system: UnitSystem): string {
-  if (value === null) return "";
-  if (unit === "m") return formatLength(value, system, "clearance");
-  if (unit === "N") return formatForce(value, system);
-  if (unit === "dB") return formatLossDb(value);
-  const number = Number.isInteger(value) ? grouped(value) : fixedText(value, 2);
-  return unit === "" ? number : `${number} ${unit}`;
 }

@@ -4,9 +4,9 @@ import type { Finding } from "../rules/finding.ts";
 import { reportSchedules } from "./asBuilt/reportSheet.ts";
 import { billSchedule } from "./billSheet.ts";
 import { bondingSchedule } from "./bondingSheet.ts";
-import { numberOpen } from "./book.ts";
 import { closeoutSchedules } from "./closeoutSheet.ts";
 import { costSchedule } from "./costSheet.ts";
+import { numberOpen } from "./findingNumbers.ts";
 import { findingSchedule } from "./findingsSheet.ts";
 import { guySchedule } from "./guySheet.ts";
 import { permitSchedule } from "./permitSheet.ts";
@@ -36,7 +36,7 @@ export function schedules(plant: Plant, findings: readonly Finding[]): readonly 
     guySchedule(plant, poleIds),
     bondingSchedule(plant, steps),
     ...spliceSchedules(plant),
-    findingSchedule(plant, findings, numberOpen(findings)),
+    findingSchedule(plant, findings, numberOpen(plant, findings)),
     ...closeoutSchedules(plant, { steps, terminalIds }),
     ...reportSchedules(plant, findings),
   ];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { byName } from "../../../core/plant/sorting.ts";
 import { cellText, lengthCell } from "../../../core/sheets/figure.ts";
-import { figureText, lengthToBuy, stationText } from "../../../core/sheets/quantityText.ts";
+import { lengthToBuy, stationText } from "../../../core/sheets/quantityText.ts";
 
 describe("figures on sheets", () => {
   it("writes a station as surveyors do", () => {
@@ -16,13 +16,6 @@ describe("figures on sheets", () => {
     expect(lengthToBuy(304.8, "us")).toBe("1,000");
     expect(cellText(lengthCell(304.81, "us"))).toBe("1,000");
     expect(cellText(lengthCell(45.06, "metric"))).toBe("45.1");
-  });
-
-  it("rounds a measured clearance down, so that it never reads as its limit", () => {
-    expect(figureText(4.7243, "m", "us")).toBe("15 ft 5 in");
-    expect(figureText(null, "m", "us")).toBe("");
-    expect(figureText(3, "", "us")).toBe("3");
-    expect(figureText(21.744, "dB", "us")).toBe("21.74 dB");
   });
 
   it("sorts T2 before T10", () => {
