@@ -27,7 +27,9 @@ export function northArrow(centre: PaperPoint, turnRad: number): readonly Mark[]
   ];
 }
 
-const barSteps = [5, 10, 20, 25, 50, 100, 200, 500, 1000, 2000] as const;
+const barSteps = [
+  5, 10, 20, 25, 50, 100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000, 100_000, 200_000,
+] as const;
 
 /** A scale bar of four fields from its lower left corner, its fields a round length near 12 mm each. */
 export function scaleBar([x, y]: PaperPoint, scale: Scale, system: UnitSystem): readonly Mark[] {
@@ -52,7 +54,7 @@ export function scaleBarMm(scale: Scale, system: UnitSystem): number {
 
 function barField(scale: Scale, system: UnitSystem): { readonly step: number; readonly fieldMm: number } {
   const unitM = system === "us" ? metresPerFoot : 1;
-  const step = barSteps.find((one) => paperMm(one * unitM, scale) >= 10) ?? 5000;
+  const step = barSteps.find((one) => paperMm(one * unitM, scale) >= 10) ?? 500_000;
   return { step, fieldMm: paperMm(step * unitM, scale) };
 }
 
