@@ -2,6 +2,7 @@ import { cablesInSpan } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { Book, Draft, Drawn, NumberedFinding } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
+import { shortenText } from "./fitText.ts";
 import { northArrow, scaleBar, scaleBarMm } from "./furniture.ts";
 import { asFigure, rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
@@ -22,6 +23,7 @@ import { stripWords } from "./planWords.ts";
 import { stationText } from "./quantityText.ts";
 import type { PlacedChange } from "./revised/changePlaces.ts";
 import { drawClouds } from "./revised/planClouds.ts";
+import { betweenMm } from "./stripScale.ts";
 import type { Strip } from "./strips.ts";
 
 /** What the strips are drawn on: the drawing space without the row of the scale bar. */
@@ -46,20 +48,23 @@ export type StripContext = {
   readonly profileOfSpan: ReadonlyMap<string, string>;
 };
 
-/** One sheet of the strand plan, with one strip or two. */
+/** One sheet of the strand plan, with one strip or several. */
 export function planDraft(plant: Plant, paper: Paper, rows: readonly PlanRow[], context: StripContext): Draft {
   const [key = "", ...otherKeys] = rows.map((row) => row.strip.key);
   return {
     key,
     otherKeys,
     kind: "plan",
-    title: planTitle(plant, rows),
+    ...planTitle(plant, rows),
     scale: rows[0]?.strip.view.scale.text ?? "",
     draw: (book) => drawPlan(plant, paper, rows, context, book),
   };
 }
 
-function planTitle(plant: Plant, rows: readonly PlanRow[]): string {
+/** Up to so many stretches are named in a title with their stations. */
+const mostInTitle = 2;
+
+function planTitle(plant: Plant, rows: readonly PlanRow[]): Pick<Draft, "title" | "names"> {
   const parts: { name: string; startM: number; endM: number }[] = [];
   for (const { strip } of rows) {
     const name = strip.cableId === null ? "poles without cable" : plant.rowOf("cable", strip.cableId).name;
@@ -71,34 +76,48 @@ function planTitle(plant: Plant, rows: readonly PlanRow[]): string {
   const text = parts.map(
     (one) => `${one.name}, ${stationText(one.startM, system)} to ${stationText(one.endM, system)}`,
   );
-  return `Strand plan, ${text.join("; ")}`;
+  if (parts.length <= mostInTitle) return { title: `Strand plan, ${text.join("; ")}` };
+  return {
+    title: `Strand plan, ${parts[0]?.name} to ${parts.at(-1)?.name}`,
+    names: text.map((one) => `Strand plan, ${one}`),
+  };
 }
 
-function drawPlan(
-  plant: Plant,
-  { drawing }: Paper,
-  rows: readonly PlanRow[],
-  context: StripContext,
-  book: Book,
-): Drawn {
+function drawPlan(plant: Plant, paper: Paper, rows: readonly PlanRow[], context: StripContext, book: Book): Drawn {
   const links: SheetLink[] = [];
   const desks = rows.map((row) => drawStrip(plant, row, context, book, links));
-  const between = rows.slice(0, -1).map(({ box }) => {
-    const y = box.bottom - 2.5;
-    return stroke("frame", "fine", [
-      [drawing.left, y],
-      [drawing.right, y],
-    ]);
-  });
   const omittedCount = desks.reduce((sum, desk) => sum + desk.omittedCount(), 0);
   return {
     marks: [
       ...desks.flatMap((desk) => asFigure(stripWords(desk), desk.marks())),
-      ...between,
-      ...foot(plant, drawing, rows, omittedCount),
+      ...between(rows, stripBoxOf(paper)),
+      ...foot(plant, paper.drawing, rows, omittedCount),
     ],
     links,
   };
+}
+
+/** Lines under and beside the parts of a sheet. */
+function between(rows: readonly PlanRow[], whole: PaperBox): readonly Mark[] {
+  const half = betweenMm / 2;
+  return rows.flatMap(({ box: { left, bottom, right, top } }) => [
+    ...(bottom - half > whole.bottom
+      ? [
+          stroke("frame", "fine", [
+            [left === whole.left ? left : left - half, bottom - half],
+            [right + half < whole.right ? right + half : right, bottom - half],
+          ]),
+        ]
+      : []),
+    ...(right + half < whole.right
+      ? [
+          stroke("frame", "fine", [
+            [right + half, bottom - (bottom - half > whole.bottom ? half : 0)],
+            [right + half, top + (top + half < whole.top ? half : 0)],
+          ]),
+        ]
+      : []),
+  ]);
 }
 
 function drawStrip(
@@ -130,6 +149,8 @@ function drawStrip(
 }
 
 const headingMm = 2.6;
+/** Side of the square that the north arrow takes, mm. */
+const northMm = 18;
 
 type SeenFrom = { readonly key: string; readonly number: string };
 
@@ -149,17 +170,19 @@ function drawHeading(desk: PlanDesk, profiles: readonly SeenFrom[], links: Sheet
   const [first] = profiles;
   const numbers = profiles.map((one) => one.number).join(", ");
   const seen = `   ·   from the side: ${profiles.length > 1 ? "sheets" : "sheet"} ${numbers}`;
-  const text = first ? lines + seen : lines;
+  const text = shortenText(first ? lines + seen : lines, "plainBold", headingMm, box.right - box.left - northMm - 2);
   const width = textWidthMm(text, "plainBold", headingMm);
   const y = box.top - headingMm - 0.6;
   desk.draw([words(text, [box.left, y], { face: "plainBold", heightMm: headingMm })]);
   if (first) {
     const before = textWidthMm(lines, "plainBold", headingMm);
-    links.push({ boxMm: [box.left + before, y - 1, width - before, headingMm + 2], to: first.key });
+    if (width > before) links.push({ boxMm: [box.left + before, y - 1, width - before, headingMm + 2], to: first.key });
   }
   desk.draw(northArrow([box.right - 8, box.top - 8.5], strip.view.turnRad));
   desk.placer.block(rectangle("frame", null, [box.left, y - 1], width, headingMm + 2).pointsMm);
-  desk.placer.block(rectangle("frame", null, [box.right - 18, box.top - 18.5], 18, 18.5).pointsMm);
+  desk.placer.block(
+    rectangle("frame", null, [box.right - northMm, box.top - northMm - 0.5], northMm, northMm + 0.5).pointsMm,
+  );
 }
 
 function headingText(plant: Plant, strip: Strip): string {

@@ -32,7 +32,8 @@ export function stripScale(
   return { scale: wide && paperMm(medianM, wide) >= tightSpanMm ? wide : roomy, box: whole, reachM };
 }
 
-const betweenMm = 5;
+/** White between two strips of a sheet, mm. */
+export const betweenMm = 5;
 
 /** The upper and the lower half of a box, with white between. */
 export function halves(box: PaperBox): readonly [upper: PaperBox, lower: PaperBox] {

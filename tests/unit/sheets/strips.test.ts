@@ -88,6 +88,31 @@ describe("cutting a route into strips", () => {
     }
   });
 
+  it("lays strips beside and under each other on the same sheets, in order and clear of each other", () => {
+    const plain = openPlant({ ...smallRoute({ poleCount: 4 }), livingUnit: new Map() });
+    const large = stripBoxOf(paperOf("ANSI D"));
+    const short = strips(plain, spanRuns(plain), large).slice(0, 1);
+    const many = Array.from({ length: 20 }, (_, index) =>
+      short.map((one) => ({ ...one, key: `lateral-${index}` })),
+    ).flat();
+    const sheets = planRows(many, large);
+    expect(sheets.flat().map((row) => row.strip.key)).toEqual(many.map((one) => one.key));
+    expect(sheets.length).toBeLessThan(many.length / 4);
+    for (const rows of sheets) {
+      for (const { strip, box } of rows) {
+        const [left, bottom, right, top] = strip.contentBounds;
+        expect(left > box.left && right < box.right && bottom > box.bottom && top < box.top).toBe(true);
+        expect(box.left >= large.left && box.right <= large.right + 1e-6).toBe(true);
+        expect(box.bottom >= large.bottom - 1e-6 && box.top <= large.top).toBe(true);
+      }
+      const isClear = (one: (typeof rows)[number]["box"], other: typeof one) =>
+        one.right < other.left || other.right < one.left || one.top < other.bottom || other.top < one.bottom;
+      rows.forEach(({ box }, at) => {
+        for (const other of rows.slice(at + 1)) expect(isClear(box, other.box)).toBe(true);
+      });
+    }
+  });
+
   it("is not stretched by living units that no drop may reach", () => {
     const route = smallRoute({ poleCount: 30 });
     const far = [...route.livingUnit].map(
