@@ -59,23 +59,35 @@ function costRows(lines: readonly BillLine[], system: UnitSystem): readonly Tabl
   const headings = [...new Set(lines.map(billHeading))];
   const groups = headings.flatMap((group): readonly TableRow[] => {
     const own = lines.filter((one) => billHeading(one) === group);
-    return [
-      { group: `${group}   ${moneyText(sumOf(own, system))}`, of: group },
-      ...own.map((one) => costRow(one, system)),
-    ];
+    return [{ group: `${group}   ${sumText(own, system)}`, of: group }, ...own.map((one) => costRow(one, system))];
   });
-  return [...groups, { group: `All of it   ${moneyText(sumOf(lines, system))}` }];
+  return [...groups, { group: `All of it   ${totalText(lines, system)}` }];
+}
+
+/** What lines cost together; a sum of nothing but lines without a price is no sum. */
+function sumText(lines: readonly BillLine[], system: UnitSystem): string {
+  return lines.some(isPriced) ? moneyText(sumOf(lines, system)) : "no prices";
+}
+
+/** What the whole bill costs, and how much of it has no price. */
+function totalText(lines: readonly BillLine[], system: UnitSystem): string {
+  const count = lines.filter((one) => !isPriced(one)).length;
+  if (count === 0 || count === lines.length) return sumText(lines, system);
+  return `${sumText(lines, system)}, without ${count === 1 ? "1 line that has" : `${count} lines that have`} no price`;
+}
+
+function isPriced({ price }: BillLine): boolean {
+  return price > 0;
 }
 
 function costRow(line: BillLine, system: UnitSystem): TableRow {
-  const isPriced = line.price > 0;
   return {
     cells: [
       line.item,
       figure(toOrder(line, system), 0),
       billUnit(line, system),
-      isPriced ? moneyCell(unitPrice(line, system)) : "no price",
-      isPriced ? moneyCell(amountOf(line, system)) : "",
+      isPriced(line) ? moneyCell(unitPrice(line, system)) : "no price",
+      isPriced(line) ? moneyCell(amountOf(line, system)) : "",
     ],
   };
 }

@@ -4,6 +4,7 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { billOf } from "../../../core/sheets/bill.ts";
 import { billSchedule } from "../../../core/sheets/billSheet.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
+import { costSchedule } from "../../../core/sheets/costSheet.ts";
 import { cellText } from "../../../core/sheets/figure.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 
@@ -40,6 +41,20 @@ describe("the bill with prices", () => {
     expect(texts).toContain("750.00");
     expect(texts.join(" ")).toContain("terminals with 10 % more as spares");
     expect(textsOf(settingsWith(spared, 0))).toContain("500.00");
+  });
+
+  it("sums no group in which nothing has a price, and says of the whole how many lines have none", () => {
+    const headingsOf = (of: Route) =>
+      costSchedule(openPlant(of)).rows.flatMap((one) => ("group" in one ? [one.group] : []));
+    const told = headingsOf(priced);
+    expect(told).toContain("At each strand end: 2   no prices");
+    expect(told).toContain("At each pole with our strand: 4   85.50");
+    expect(told.at(-1)).toMatch(/^All of it {3}[\d,.]+, without 1 line that has no price$/);
+    expect(headingsOf(route).at(-1)).toMatch(/, without 3 lines that have no price$/);
+    expect(headingsOf(changed(priced, "hardware", "h2", { cost: 1 })).at(-1)).toMatch(/^All of it {3}[\d,.]+$/);
+    const drawnAlone = { ...smallRoute(), guy: new Map(), drop: new Map(), terminal: new Map(), cable: new Map() };
+    const unpriced = changed(drawnAlone, "strandType", "strand-quarter", { costPerM: 0 });
+    expect(headingsOf(unpriced)).toEqual(["Strand and cable   no prices", "All of it   no prices"]);
   });
 
   it("says what has no price, and the bill without prices tells none", () => {
