@@ -1,5 +1,8 @@
 import { isRecord } from "./geometryPoint.ts";
 
+/** Said of things that are larger than a point, after their count. */
+export const middleWords = "lines, polygons or groups are read as one place each: their middle";
+
 type Oddity = {
   readonly what: string;
   readonly holds: (feature: Record<string, unknown>, geometry: Record<string, unknown>) => boolean;
@@ -11,7 +14,7 @@ const foreignToGeometry = ["geometry", "properties", "features"];
 /** What breaks RFC 7946, or is more than a place, without keeping a feature from being read. */
 const oddities: readonly Oddity[] = [
   {
-    what: "lines, polygons or groups are read as one place each: their middle",
+    what: middleWords,
     holds: (_, geometry) => geometry.type !== "Point",
   },
   {

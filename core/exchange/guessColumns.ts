@@ -10,6 +10,7 @@ import {
   readVolts,
   readYesNo,
 } from "./cellValue.ts";
+import { layerHeading } from "./exportedRows.ts";
 import { type BareHeading, bareHeading } from "./headingUnit.ts";
 import type { ImportField, ValueKind } from "./importField.ts";
 import { importFields } from "./importFields.ts";
@@ -40,11 +41,9 @@ type Candidate = ColumnGuess & { readonly field: string; readonly rank: number }
  * A column serves one field. Fields without a likely column are left out.
  */
 export function guessColumns(table: Table, kind: ImportKind): Readonly<Record<string, ColumnGuess>> {
-  const columns = table.headings.map((heading, index) => ({
-    heading,
-    bare: bareHeading(heading),
-    cells: sample(table, index),
-  }));
+  const columns = table.headings.flatMap((heading, index) =>
+    heading === layerHeading ? [] : { heading, bare: bareHeading(heading), cells: sample(table, index) },
+  );
   const candidates = importFields[kind].flatMap((field) => columns.flatMap((column) => candidate(field, column) ?? []));
   candidates.sort((a, b) => b.confidenceFrac - a.confidenceFrac || a.rank - b.rank);
   const guesses = new Map<string, ColumnGuess>();

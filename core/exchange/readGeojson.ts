@@ -1,9 +1,9 @@
-import type { LonLat } from "../geodesy/lonLat.ts";
 import { fail, type Result } from "../model/result.ts";
 import { type BadRow, shownValue } from "./badRow.ts";
 import { geojsonNotes } from "./geojsonNotes.ts";
 import { isRecord, pointOfGeometry } from "./geometryPoint.ts";
-import { makeTable, type Table, tableLimits } from "./table.ts";
+import { type PlacedRow, placedTable } from "./placedRows.ts";
+import { type Table, tableLimits } from "./table.ts";
 
 const geometryTypes = new Set([
   "Point",
@@ -91,38 +91,19 @@ function notGeojson<T>(name: string, what: string): Result<T> {
   );
 }
 
-type ReadFeature = {
-  readonly line: number;
-  readonly point: LonLat | null;
-  readonly values: ReadonlyMap<string, string>;
-};
-
 function tableOf(name: string, features: readonly unknown[]): Result<Table> {
-  if (features.length > tableLimits.rowCount) return makeTable(tooMany(name, features.length));
   const bad: BadRow[] = [];
-  const read: ReadFeature[] = [];
-  features.forEach((feature, index) => {
+  const read: PlacedRow[] = [];
+  const taken = features.length > tableLimits.rowCount ? [] : features;
+  taken.forEach((feature, index) => {
     const one = readFeature(feature, index + 1);
     if ("what" in one) bad.push({ file: name, line: index + 1, column: "", value: shownJson(feature), ...one });
     else read.push(one);
   });
-  const keys = [...new Set(read.flatMap((feature) => [...feature.values.keys()]))];
-  if (keys.length + 2 > tableLimits.columnCount)
-    return makeTable({ ...tooMany(name, 0), headings: ["lon", "lat", ...keys] });
-  const rows = read.map(({ line, point, values }) => ({
-    line,
-    cells: [point ? String(point[0]) : "", point ? String(point[1]) : "", ...keys.map((key) => values.get(key) ?? "")],
-  }));
-  const notes = geojsonNotes(features);
-  return makeTable({ name, lineWord: "feature", headings: ["lon", "lat", ...keys], rows, bad, notes });
+  return placedTable({ name, lineWord: "feature", bad, notes: geojsonNotes(taken) }, read, features.length);
 }
 
-function tooMany(name: string, rowCount: number): Table {
-  const rows = Array.from({ length: rowCount }, (_, index) => ({ line: index + 1, cells: [] }));
-  return { name, lineWord: "feature", headings: ["lon", "lat"], rows, bad: [], notes: [] };
-}
-
-function readFeature(feature: unknown, line: number): ReadFeature | Pick<BadRow, "what" | "accepted"> {
+function readFeature(feature: unknown, line: number): PlacedRow | Pick<BadRow, "what" | "accepted"> {
   if (!isRecord(feature) || feature.type !== "Feature") {
     return {
       what: "A member of the collection is not a Feature.",

@@ -9,7 +9,7 @@ export type Table = {
   /** Name of the file as a person knows it. */
   readonly name: string;
   /** What a row's `line` counts. */
-  readonly lineWord: "line" | "row" | "feature";
+  readonly lineWord: "line" | "row" | "feature" | "placemark" | "waypoint";
   /** Never empty, never twice the same. */
   readonly headings: readonly string[];
   readonly rows: readonly TableRow[];

@@ -5,7 +5,7 @@ import type { Point } from "../plant/geometry.ts";
 import { spanName } from "../plant/names.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
 import { markupText } from "../units/markupText.ts";
-import type { Cells } from "./exportColumns.ts";
+import { type Cells, layerCell } from "./exportColumns.ts";
 import { gridOnGlobe } from "./gridOnGlobe.ts";
 import { type PlacedTable, placedContent, placedTables } from "./placedContent.ts";
 import { poleJoins } from "./poleJoins.ts";
@@ -45,7 +45,7 @@ export function writeKml(route: Route): Result<string> {
     const { shape, cells } = placedContent(source, table, id, plant.settings().unitSystem);
     return [
       `<Placemark id="${markupText(id)}"><name>${markupText(nameOf(plant, table, id))}</name><styleUrl>#${table}</styleUrl>`,
-      extendedData(cells),
+      extendedData({ ...layerCell(table), ...cells }),
       `${geometry(grid.value, shape)}</Placemark>`,
     ].join("");
   };

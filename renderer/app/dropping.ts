@@ -7,7 +7,7 @@ import { type Session, showFault, tell } from "./session.ts";
 import { besideShown } from "./sideRoom.ts";
 import { words } from "./words.ts";
 
-const listEnding = /\.(csv|tsv|txt|xlsx|geojson|json)$/i;
+const listEnding = /\.(csv|tsv|txt|xlsx|geojson|json|kml|kmz|gpx)$/i;
 
 /** Takes files dropped anywhere on the window: a list goes to the import, a route file is opened, traces are kept. */
 export function listenForDrops(session: Session): () => void {

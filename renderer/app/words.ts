@@ -40,7 +40,7 @@ export const words = {
     `A browser does not say where a dropped file lies: ${fileName} was taken in as a copy, in ${folder}.`,
   notAList: {
     what: "That kind of file cannot be taken in.",
-    mend: "Drop a CSV, XLSX or GeoJSON list, or a route file.",
+    mend: "Drop a CSV, XLSX, GeoJSON, KML or GPX list, or a route file.",
   },
   noRouteForList: {
     what: "There is no route to take the list into.",

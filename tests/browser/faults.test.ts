@@ -142,7 +142,7 @@ test("a file dropped on the window that cannot be taken in is named", async () =
     }, name);
   await drop("letter.docx");
   expect(await alertOf(page).locator("p").textContent()).toBe(
-    "That kind of file cannot be taken in. Drop a CSV, XLSX or GeoJSON list, or a route file. letter.docx",
+    "That kind of file cannot be taken in. Drop a CSV, XLSX, GeoJSON, KML or GPX list, or a route file. letter.docx",
   );
   await drop("other town.strand");
   await expect.poll(() => alertOf(page).locator("p").textContent()).toContain("other town.strand");

@@ -157,3 +157,39 @@ test("a list of what lies under drops is matched by address, and taken as one ed
   expect(complaints).toEqual([]);
   await opened.close();
 });
+
+test("poles of a KML file are chosen with the mouse, their folder and height matched by hand, and stand where the file says", async () => {
+  const opened = await demo.openEmpty(browser);
+  const { page, session, complaints } = opened;
+  const placemark = (tag: string, latDeg: number, size: string) =>
+    `<Placemark><name>${tag}</name><ExtendedData><Data name="bought as"><value>${size}</value></Data></ExtendedData>
+      <Point><coordinates>-95.9,${latDeg},0</coordinates></Point></Placemark>`;
+  const folder = [placemark("Q-1", 41.2, "40-4"), placemark("Q-2", 41.2004, "40-4"), placemark("Q-3", 41.2008, "35-5")];
+  const file = `<?xml version="1.0"?><kml xmlns="http://www.opengis.net/kml/2.2"><Document>
+    <Folder><name>Elm Street</name>${folder.join("")}</Folder>
+    <Placemark><name>Q-9</name><Point><coordinates>-95.9 41.2</coordinates></Point></Placemark></Document></kml>`;
+  await page.locator(".stage").getByRole("button", { name: "Import" }).click();
+  const chooser = page.waitForEvent("filechooser");
+  await page.getByLabel("File (CSV, XLSX, GeoJSON, KML or GPX)").click();
+  await (await chooser).setFiles({
+    name: "elm.kml",
+    mimeType: "application/vnd.google-earth.kml+xml",
+    buffer: Buffer.from(file),
+  });
+  await page.getByRole("table", { name: "First rows" }).getByRole("cell", { name: "Elm Street" }).first().waitFor();
+  const bad = await page.getByRole("table", { name: "Bad rows" }).getByRole("row").allTextContents();
+  expect(bad.some((text) => /^4.*Q-9.*A position needs a longitude and a latitude\./.test(text))).toBe(true);
+  await page.getByRole("combobox", { name: "Line", exact: true }).selectOption("folder");
+  await page.getByRole("combobox", { name: "Pole length", exact: true }).selectOption("bought as");
+  await page.getByLabel("Take the good rows when others are bad").check();
+  await page.getByRole("button", { name: "Take 3 rows in" }).click();
+  await expect.poll(() => session.route().pole.size).toBe(3);
+  const [first] = [...session.route().pole.values()].filter((pole) => pole.tag === "Q-1");
+  expect(first).toMatchObject({ line: "Elm Street", poleClass: "4" });
+  expect(session.route().settings.get("settings")).toMatchObject({ originLonDeg: expect.closeTo(-95.9, 2) });
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => session.route().pole.size).toBe(0);
+  expect(complaints).toEqual([]);
+  await opened.close();
+});

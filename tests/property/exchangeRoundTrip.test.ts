@@ -4,9 +4,12 @@ import { applyChange, changeThatFills } from "../../core/edits/change.ts";
 import { planImport } from "../../core/exchange/planImport.ts";
 import { readCsv } from "../../core/exchange/readCsv.ts";
 import { readGeojson } from "../../core/exchange/readGeojson.ts";
+import { readKml } from "../../core/exchange/readKml.ts";
+import type { Table } from "../../core/exchange/table.ts";
 import { addressKey } from "../../core/exchange/unitAddress.ts";
 import { writeCsv } from "../../core/exchange/writeCsv.ts";
 import { writeGeojson } from "../../core/exchange/writeGeojson.ts";
+import { writeKml } from "../../core/exchange/writeKml.ts";
 import { dropSurfaces, lineSurfaces } from "../../core/model/clearanceRows.ts";
 import type { Route } from "../../core/model/route.ts";
 import { type LivingUnit, type Pole, tables } from "../../core/model/tables.ts";
@@ -91,6 +94,13 @@ function bareRows<T extends { readonly id: string }>(rows: Iterable<T>): Omit<T,
   return [...rows].map(({ id: _id, ...row }) => row);
 }
 
+/** A route written as a file of places, and that file as a table. */
+const placeFiles: Readonly<Record<string, (route: Route) => Table>> = {
+  GeoJSON: (route) => valueIn(readGeojson("route.geojson", valueIn(writeGeojson(route)))),
+  KML: (route) => valueIn(readKml("route.kml", valueIn(writeKml(route)))),
+};
+const formats = Object.entries(placeFiles);
+
 describe("our own lists read back", () => {
   test("poles and living units written as CSV import to equal rows", () => {
     fc.assert(
@@ -111,21 +121,24 @@ describe("our own lists read back", () => {
     );
   });
 
-  test("poles written as GeoJSON import to equal rows, in place to 2 cm", () => {
+  test.each(formats)("poles and living units written as %s import to equal rows, in place to 2 cm", (_, fileOf) => {
     fc.assert(
-      fc.property(poles, settings, (somePoles, { unitSystem, origin }) => {
+      fc.property(poles, units, settings, (somePoles, someUnits, { unitSystem, origin }) => {
         const bare = bareRoute({ unitSystem, ...(origin ?? { originLonDeg: -71.13, originLatDeg: 42.39 }) });
-        const route = filled(bare, { poles: somePoles, units: [] });
-        const table = valueIn(readGeojson("route.geojson", valueIn(writeGeojson(route))));
-        const plan = valueIn(
-          planImport(bare, { kind: "pole", table, onBad: "refuse", onExisting: "skip", spans: "none" }),
-        );
-        const back = [...valueIn(applyChange(bare, { rows: plan.rows })).pole.values()];
-        const sent = [...route.pole.values()];
-        const still = { id: "", eastM: 0, northM: 0 };
-        expect(back.map((one) => ({ ...one, ...still }))).toEqual(sent.map((one) => ({ ...one, ...still })));
-        for (const [n, one] of back.entries()) {
-          expect(Math.hypot(one.eastM - (sent[n]?.eastM ?? 0), one.northM - (sent[n]?.northM ?? 0))).toBeLessThan(0.02);
+        const route = filled(bare, { poles: somePoles, units: someUnits });
+        const table = fileOf(route);
+        for (const kind of ["pole", "livingUnit"] as const) {
+          const plan = valueIn(planImport(bare, { kind, table, onBad: "refuse", onExisting: "skip", spans: "none" }));
+          const back: readonly (Pole | LivingUnit)[] = [
+            ...valueIn(applyChange(bare, { rows: plan.rows }))[kind].values(),
+          ];
+          const sent: readonly (Pole | LivingUnit)[] = [...route[kind].values()];
+          const still = { id: "", eastM: 0, northM: 0 };
+          expect(back.map((one) => ({ ...one, ...still }))).toEqual(sent.map((one) => ({ ...one, ...still })));
+          for (const [n, one] of back.entries()) {
+            const [eastM = 0, northM = 0] = [sent[n]?.eastM, sent[n]?.northM];
+            expect(Math.hypot(one.eastM - eastM, one.northM - northM)).toBeLessThan(0.02);
+          }
         }
       }),
       { numRuns: 100, seed: 22 },
@@ -195,7 +208,7 @@ const site = fc.record({
 const siteTables = ["crossing", "groundPoint", "structure", "guy", "dropCrossing"] as const;
 
 describe("what lies under, stands beside and holds the line", () => {
-  test("written as GeoJSON, each kind imports to equal rows from the one file", () => {
+  test.each(formats)("written as %s, each kind imports to equal rows from the one file", (_, fileOf) => {
     fc.assert(
       fc.property(site, fc.constantFrom("us" as const, "metric" as const), (rows, unitSystem) => {
         const origin = { originLonDeg: -71.13, originLatDeg: 42.39, unitSystem };
@@ -211,10 +224,10 @@ describe("what lies under, stands beside and holds the line", () => {
           }));
           route = withRows(route, table, numbered as never); // drawn by the arbitrary of that very table
         }
-        const text = readGeojson("route.geojson", valueIn(writeGeojson(route)));
+        const table = fileOf(route);
         for (const kind of siteTables.filter((table) => rows[table].length > 0)) {
           const bare: Route = { ...route, [kind]: new Map() };
-          const plan = planOf(bare, { kind, table: valueIn(text), onBad: "takeGood" });
+          const plan = planOf(bare, { kind, table, onBad: "takeGood" });
           // the same place twice is one thing told twice: the importer says so
           expect(
             plan.bad.every(({ what }) => /already/.test(what)),

@@ -52,6 +52,7 @@ const walls: Readonly<Record<string, readonly string[]>> = {
     "core/closeout",
     "zod",
     "papaparse",
+    "saxen",
   ],
   "core/calc": [
     "core/units",

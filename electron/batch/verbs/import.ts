@@ -34,7 +34,7 @@ const lists = [
 /** Brings lists of poles, spans, living units, attachments, and of what stands under and beside the line in, all that are named or none. */
 export const importVerb: Verb = {
   ...shape,
-  help: "Brings lists in from CSV, XLSX or GeoJSON. Each list is one edit; all named are taken or none, and with --take-good without their bad rows.",
+  help: "Brings lists in from CSV, XLSX, GeoJSON, KML, KMZ or the waypoints of GPX. Each list is one edit; all named are taken or none, and with --take-good without their bad rows.",
   async run(args, desk) {
     const text = { type: "string" } as const;
     const read = readArguments(shape, args, ["a FILE"], {

@@ -42,7 +42,7 @@ export function decodeText(name: string, bytes: Uint8Array, named?: TextEncoding
       "not-text",
       "The file is not text: it has zero bytes in it.",
       name,
-      "Give CSV, GeoJSON or XLSX; for UTF-16 without a byte order mark name the encoding.",
+      "Give CSV, XLSX, GeoJSON, KML or GPX; for UTF-16 without a byte order mark name the encoding.",
     );
   }
   const note = "The file is not UTF-8 and is read as windows-1252; if names look wrong, name its encoding.";

@@ -115,7 +115,7 @@ export function ImportPanel() {
           <input
             key={takenCount}
             type="file"
-            accept=".csv,.tsv,.txt,.xlsx,.geojson,.json"
+            accept=".csv,.tsv,.txt,.xlsx,.geojson,.json,.kml,.kmz,.gpx"
             onChange={(event) => void choose(event.target.files?.[0])}
           />
         </label>

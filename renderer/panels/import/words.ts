@@ -19,7 +19,7 @@ export const words = {
   title: "Import",
   close: "Close",
   lists: "What the file lists",
-  file: "File (CSV, XLSX or GeoJSON)",
+  file: "File (CSV, XLSX, GeoJSON, KML or GPX)",
   chooseFile: "Choose a file. It is shown here as it will be read before anything is taken.",
   lengthUnit: "Lengths without a unit are in",
   byHeadings: "what the headings say",

@@ -33,6 +33,9 @@ describe("files brought in", () => {
       "row",
     ],
     ["poles.geojson", bytesOf('{"type":"Point","coordinates":[1,2]}'), "feature"],
+    ["poles.kml", bytesOf("<?xml version='1.0'?><kml><Placemark/></kml>"), "placemark"],
+    ["KML named text.txt", bytesOf("\uFEFF<k:kml xmlns:k='u'><k:Placemark/></k:kml>"), "placemark"],
+    ["points.gpx", bytesOf("<gpx><wpt lat='1' lon='2'/></gpx>"), "waypoint"],
     ["no ending", bytesOf(' {"type":"Point","coordinates":[1,2]}'), "feature"],
   ])("%s is known for what it is", async (name, bytes, lineWord) => {
     expect(await readTable(name, bytes)).toMatchObject({ ok: true, value: { name, lineWord } });
@@ -50,6 +53,19 @@ describe("files brought in", () => {
       onExisting: "skip",
     });
     expect(plan).toMatchObject({ ok: true, value: { addedCount: 5, columns: { lat: "緯度", lon: "経度" } } });
+  });
+
+  test("KML in the encoding it declares is read in it", async () => {
+    const text = bytesOf("<?xml version='1.0' encoding='Shift_JIS'?><kml><Placemark><name>");
+    const bytes = Uint8Array.from([...text, 0x93, 0x64, 0x92, 0x8c, ...bytesOf("</name></Placemark></kml>")]);
+    expect(await readTable("a.kml", bytes)).toMatchObject({ ok: true, value: { rows: [{ cells: ["", "", "電柱"] }] } });
+  });
+
+  test.each([
+    ["KML that is none", "poles.kml", bytesOf("tag,lon"), "not-xml"],
+    ["KML cut off", "poles.kml", bytesOf("<kml><Placemark>"), "not-xml"],
+  ])("%s is refused at its line", async (_, name, bytes, code) => {
+    expect(await readTable(name, bytes)).toMatchObject({ ok: false, fault: { code, where: `${name}, line 1` } });
   });
 
   test.each([

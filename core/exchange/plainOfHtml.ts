@@ -1,0 +1,18 @@
+/** Words of a text that may be HTML, as descriptions of KML often are: tags gone, a line for each of its lines, no blanks to indent. */
+export function plainOfHtml(text: string): string {
+  return (/<[!/]?[a-z]/i.test(text) ? withoutTags(text) : text)
+    .split("\n")
+    .map((line) => line.split(/\s+/).filter(Boolean).join(" "))
+    .filter((line) => line !== "")
+    .join("\n");
+}
+
+function withoutTags(html: string): string {
+  return html
+    .replace(/<(?:br|\/p|\/tr|\/li|\/div|\/h[1-6])\b[^<>]*>/gi, "\n")
+    .replace(/<[!/]?[a-z][^<>]*>/gi, " ")
+    .replace(/&nbsp;/gi, " ")
+    .replace(/&lt;/gi, "<")
+    .replace(/&gt;/gi, ">")
+    .replace(/&amp;/gi, "&");
+}

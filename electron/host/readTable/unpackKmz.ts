@@ -1,0 +1,76 @@
+import { Unzip, UnzipInflate, unzipSync } from "fflate";
+import { fail, ok, type Result } from "../../../core/model/result.ts";
+
+/**
+ * The part of an archive that is its KML: the first at its root, else the first in a folder. Null where there is none, or where the
+ * bytes are no archive.
+ *
+ * @source OGC 07-147r2, KML 2.2, annex on KMZ; from memory
+ */
+export function kmlPart(bytes: Uint8Array): string | null {
+  const names: string[] = [];
+  try {
+    unzipSync(bytes, {
+      filter({ name }) {
+        if (/\.kml$/i.test(name)) names.push(name);
+        return false;
+      },
+    });
+  } catch {
+    return null;
+  }
+  return names.find((name) => !name.includes("/")) ?? names[0] ?? null;
+}
+
+/**
+ * The bytes of the KML of a KMZ archive. Refuses with "not-kmz" where there is none that can be unpacked, with "too-large" where it
+ * unpacks to more than can be read: a few kilobytes can be gigabytes.
+ *
+ * @param name  name of the file, for messages
+ * @param part  as kmlPart tells it
+ * @param largestUnpackedBytes  most that it may come to
+ */
+export function unpackKmz(
+  name: string,
+  bytes: Uint8Array,
+  part: string | null,
+  largestUnpackedBytes: number,
+): Result<Uint8Array> {
+  if (part === null) return notKmz(name, "There is no KML in the archive, or it is damaged.");
+  const pieces: Uint8Array[] = [];
+  let unpackedBytes = 0;
+  let isWhole = false;
+  const unzip = new Unzip((entry) => {
+    if (entry.name !== part || unpackedBytes > 0) return;
+    entry.ondata = (fault, piece, isLast) => {
+      unpackedBytes += piece?.length ?? 0;
+      if (unpackedBytes > largestUnpackedBytes) return entry.terminate();
+      if (piece) pieces.push(piece);
+      isWhole ||= isLast && !fault;
+    };
+    entry.start();
+  });
+  unzip.register(UnzipInflate);
+  try {
+    for (let at = 0; at < bytes.length && unpackedBytes <= largestUnpackedBytes && !isWhole; at += pieceBytes)
+      unzip.push(bytes.subarray(at, at + pieceBytes), at + pieceBytes >= bytes.length);
+  } catch {
+    return notKmz(name, "The archive is damaged or locked by a password.");
+  }
+  if (unpackedBytes > largestUnpackedBytes)
+    return fail(
+      "too-large",
+      "The archive unpacks to more than can be read.",
+      name,
+      "Cut it to the area of this route.",
+    );
+  if (!isWhole) return notKmz(name, "The archive is damaged or cut off.");
+  return ok(Buffer.concat(pieces));
+}
+
+/** Small, since what one piece unpacks to is held at once: a thousand times as much at most. */
+const pieceBytes = 16 * 1024;
+
+function notKmz(name: string, what: string): Result<Uint8Array> {
+  return fail("not-kmz", what, name, "Save it again as KMZ, or as KML.");
+}
