@@ -3,8 +3,8 @@ import type { PaperPoint } from "./displayList.ts";
 import { isMarked } from "./findingNumbers.ts";
 import { area, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
-import { cornersOf } from "./orientedBox.ts";
-import type { PlanDesk } from "./planDesk.ts";
+import { boundsOf, cornersOf } from "./orientedBox.ts";
+import { drawnKey, type PlanDesk } from "./planDesk.ts";
 import { findingSymbol } from "./symbols.ts";
 import { toPaper } from "./view.ts";
 
@@ -14,19 +14,34 @@ const mostNumbers = 3;
 
 /** Open findings at their places, under the numbers of the findings sheet. */
 export function drawFindings(desk: PlanDesk, findings: readonly NumberedFinding[]): void {
-  const groups = new Map<string, { at: PaperPoint; findings: NumberedFinding[] }>();
+  const groups = new Map<string, { at: PaperPoint; house: Bounds | null; findings: NumberedFinding[] }>();
   for (const one of findings) {
     if (!one.finding.at || !isMarked(one)) continue;
-    const at = onSheet(desk, toPaper(desk.strip.view, one.finding.at));
+    const house = houseOf(desk, one);
+    const at = house ? middleOf(house) : onSheet(desk, toPaper(desk.strip.view, one.finding.at));
     const key = `${Math.round(at[0] / 2)} ${Math.round(at[1] / 2)}`;
     const group = groups.get(key);
     if (group) group.findings.push(one);
-    else groups.set(key, { at, findings: [one] });
+    else groups.set(key, { at, house, findings: [one] });
   }
-  for (const { at, findings: here } of groups.values()) drawGroup(desk, at, here);
+  for (const { at, house, findings: here } of groups.values()) drawGroup(desk, at, house, here);
 }
 
-function drawGroup(desk: PlanDesk, at: PaperPoint, here: readonly NumberedFinding[]): void {
+/** Left, bottom, right, top, mm. */
+type Bounds = ReturnType<typeof boundsOf>;
+
+/** The house a finding is about, where it was drawn: perhaps beside its true place, or at the edge of the sheet. */
+function houseOf(desk: PlanDesk, { finding }: NumberedFinding): Bounds | null {
+  const units = finding.subjects.filter((one) => one.table === "livingUnit");
+  const [outline] = units.flatMap((one) => [desk.drawnAt.get(drawnKey(one.table, one.id)) ?? []]);
+  return units.length === 1 && outline && outline.length > 0 ? boundsOf(outline) : null;
+}
+
+function middleOf([left, bottom, right, top]: Bounds): PaperPoint {
+  return [(left + right) / 2, (bottom + top) / 2];
+}
+
+function drawGroup(desk: PlanDesk, at: PaperPoint, house: Bounds | null, here: readonly NumberedFinding[]): void {
   const numbers = [...new Set(here.map((one) => String(one.number)))];
   const more = numbers.length > mostNumbers ? ` +${numbers.length - mostNumbers}` : "";
   const text = numbers.slice(0, mostNumbers).join(", ") + more;
@@ -46,12 +61,18 @@ function drawGroup(desk: PlanDesk, at: PaperPoint, here: readonly NumberedFindin
   if (!placed || !severity) return;
   const [x, y] = placed.box.centre;
   const left = x - width / 2;
+  const from: PaperPoint = [left + symbolMm / 2, y];
   desk.draw([
-    stroke("findings", "fine", [[left + symbolMm / 2, y], at], { dashMm: [0.8, 0.6] }),
+    stroke("findings", "fine", [from, house ? nearest(house, from) : at], { dashMm: [0.8, 0.6] }),
     area("findings", null, cornersOf({ ...placed.box, width: width + 0.6, height: symbolMm + 0.4 }), { fill: 1 }),
-    ...findingSymbol(severity, [left + symbolMm / 2, y]),
+    ...findingSymbol(severity, from),
     words(text, [left + symbolMm + 0.8, y - textMm / 2], { face: "narrowBold", heightMm: textMm }),
   ]);
+}
+
+/** The point of a house's edge a leader goes to, so that it never runs through the number. */
+function nearest([left, bottom, right, top]: Bounds, [x, y]: PaperPoint): PaperPoint {
+  return [Math.min(right, Math.max(left, x)), Math.min(top, Math.max(bottom, y))];
 }
 
 /** A place beyond the paper is told at its edge. */

@@ -87,7 +87,7 @@ export function polesShown(desk: PlanDesk): readonly string[] {
   ];
 }
 
-/** Small figures along each span, above the strand. */
+/** Small figures along each span, above the strand; led to a whole span that is too short to bear its own. */
 export function drawSpanLengths(desk: PlanDesk): void {
   const system = desk.plant.settings().unitSystem;
   for (const { step, from, to, turnRad } of desk.steps) {
@@ -102,6 +102,8 @@ export function drawSpanLengths(desk: PlanDesk): void {
         cost: rank * 0.4 + side * 1.5,
       })),
     );
-    if (lengthMm > size.width + 6) desk.label(2, lines, shifted(from, turnRad, lengthMm / 2, 0), candidates);
+    const isLong = lengthMm > size.width + 6;
+    const isWhole = step.startFrac === 0 && step.endFrac === 1;
+    if (isLong || isWhole) desk.label(2, lines, shifted(from, turnRad, lengthMm / 2, 0), isLong ? candidates : []);
   }
 }

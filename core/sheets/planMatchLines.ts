@@ -7,6 +7,8 @@ import { type PaperStep, type PlanDesk, readableRad, shifted } from "./planDesk.
 import { stationText } from "./quantityText.ts";
 
 const matchReachMm = 44;
+/** How far words along a match line may lean back before they are turned to read downwards: all of a set read alike, from the right. */
+const leanRad = Math.PI / 6;
 
 /** Where a strip goes on: a line across it, named with the sheet and the station on both sides. */
 export function drawMatchLines(desk: PlanDesk, book: Book, links: SheetLink[]): void {
@@ -62,7 +64,7 @@ function matchLine(
     { text: on, face: "narrow", heightMm: 2.2 },
   ];
   const size = labelSizeMm(lines);
-  const words = readableRad(turnRad + Math.PI / 2);
+  const words = readableRad(turnRad + Math.PI / 2 - leanRad) + leanRad;
   const centres = [26, 20, 34, -26, -20, -34].map((leftMm) =>
     shifted(at, turnRad, outward * (size.height / 2 + 1.4), leftMm),
   );

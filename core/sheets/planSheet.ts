@@ -128,7 +128,7 @@ function drawStrip(
   links: SheetLink[],
 ): PlanDesk {
   const desk = openPlanDesk(plant, strip, box, context.designed);
-  drawHeading(desk, profilesOf(strip, context, book), links);
+  const heads = drawHeading(desk, profilesOf(strip, context, book), links);
   drawLine(desk);
   drawMatchLines(desk, book, links);
   drawPoles(desk);
@@ -137,7 +137,7 @@ function drawStrip(
   drawHung(desk, book, links);
   drawBonds(desk, context.bonded);
   drawBranches(desk, context.stripOfSpan, book);
-  drawUnits(desk);
+  drawUnits(desk, heads);
   drawCrossings(desk);
   drawGroundNotes(desk);
   drawSpanLengths(desk);
@@ -163,8 +163,8 @@ function profilesOf(strip: Strip, { profileOfSpan }: StripContext, book: Book): 
   });
 }
 
-/** What is lashed and on what, at the strip's upper left, and its north at the upper right. */
-function drawHeading(desk: PlanDesk, profiles: readonly SeenFrom[], links: SheetLink[]): void {
+/** What is lashed and on what, at the strip's upper left, and its north at the upper right; answers with the paper they take. */
+function drawHeading(desk: PlanDesk, profiles: readonly SeenFrom[], links: SheetLink[]): readonly PaperBox[] {
   const { plant, strip, box } = desk;
   const lines = headingText(plant, strip);
   const [first] = profiles;
@@ -179,10 +179,13 @@ function drawHeading(desk: PlanDesk, profiles: readonly SeenFrom[], links: Sheet
     if (width > before) links.push({ boxMm: [box.left + before, y - 1, width - before, headingMm + 2], to: first.key });
   }
   desk.draw(northArrow([box.right - 8, box.top - 8.5], strip.view.turnRad));
-  desk.placer.block(rectangle("frame", null, [box.left, y - 1], width, headingMm + 2).pointsMm);
-  desk.placer.block(
-    rectangle("frame", null, [box.right - northMm, box.top - northMm - 0.5], northMm, northMm + 0.5).pointsMm,
-  );
+  const heads: readonly PaperBox[] = [
+    { ...box, right: box.left + width, bottom: y - 1 },
+    { ...box, left: box.right - northMm, bottom: box.top - northMm - 0.5 },
+  ];
+  for (const { left, right, bottom, top } of heads)
+    desk.placer.block(rectangle("frame", null, [left, bottom], right - left, top - bottom).pointsMm);
+  return heads;
 }
 
 function headingText(plant: Plant, strip: Strip): string {

@@ -3,6 +3,7 @@ import type { PaperPoint } from "./displayList.ts";
 import { rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { cornersOf } from "./orientedBox.ts";
+import type { PaperBox } from "./paper.ts";
 import { nailMm, nailSymbol } from "./pinSymbols.ts";
 import { drawnKey, type PlanDesk } from "./planDesk.ts";
 import { tickKey } from "./planHung.ts";
@@ -12,17 +13,22 @@ import { toPaper } from "./view.ts";
 /** Units that stand under one roof, the first of them where the house is drawn. */
 export type House = { readonly number: string; readonly first: LivingUnit; readonly unitIds: readonly string[] };
 
-/** Houses with their numbers and the drops that reach them, a nail in the roof where a drop is pinned. */
-export function drawUnits(desk: PlanDesk): void {
+/**
+ * Houses with their numbers and the drops that reach them, a nail in the roof where a drop is pinned.
+ *
+ * @param heads  what stands over the strip; a house behind it is drawn under it, as one beyond the edge
+ */
+export function drawUnits(desk: PlanDesk, heads: readonly PaperBox[]): void {
   const units = desk.strip.unitIds.map((id) => desk.plant.rowOf("livingUnit", id));
   for (const house of housesOf(units)) {
     const width = Math.max(4.6, textWidthMm(house.number, "narrow", smallMm) + 1.8);
     const height = houseRoofMm + houseWallMm;
-    const { at, beyond } = onSheet(desk, toPaper(desk.strip.view, house.first), width, height);
+    const { at, beyond } = onSheet(desk, heads, toPaper(desk.strip.view, house.first), width, height);
     const placed = desk.placer.place({ width, height, anchor: at, candidates: nearby(at) });
     if (!placed) continue;
     const { centre } = placed.box;
-    if (Math.hypot(centre[0] - at[0], centre[1] - at[1]) > 3) desk.draw([stroke("units", "fine", [centre, at])]);
+    const isAway = Math.hypot(centre[0] - at[0], centre[1] - at[1]) > 3;
+    if (isAway && !beyond) desk.draw([stroke("units", "fine", [centre, at])]);
     desk.draw(houseSymbol(centre, width, house.unitIds.length, beyond));
     const base = centre[1] - height / 2 + 0.55;
     desk.draw([words(house.number, [centre[0], base], { face: "narrow", heightMm: smallMm, align: "middle" })]);
@@ -92,13 +98,19 @@ function nearby([x, y]: PaperPoint) {
   ];
 }
 
-/** A house beyond the paper is drawn at its edge. */
-function onSheet(desk: PlanDesk, [x, y]: PaperPoint, width: number, height: number) {
+/** A house beyond the paper is drawn at its edge, one behind a heading under it. */
+function onSheet(
+  desk: PlanDesk,
+  heads: readonly PaperBox[],
+  [x, y]: PaperPoint,
+  width: number,
+  height: number,
+): { readonly at: PaperPoint; readonly beyond: boolean } {
   const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
   const { left, right, bottom, top } = desk.box;
-  const at: PaperPoint = [
-    clamp(x, left + width / 2 + 1, right - width / 2 - 1),
-    clamp(y, bottom + height / 2 + 1, top - height / 2 - 1),
-  ];
+  const across = clamp(x, left + width / 2 + 1, right - width / 2 - 1);
+  const over = heads.filter((one) => across + width / 2 > one.left && across - width / 2 < one.right);
+  const highest = Math.min(top, ...over.map((one) => one.bottom)) - height / 2 - 1;
+  const at: PaperPoint = [across, clamp(y, bottom + height / 2 + 1, highest)];
   return { at, beyond: at[0] !== x || at[1] !== y };
 }

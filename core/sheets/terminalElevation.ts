@@ -8,9 +8,11 @@ import { rectangle, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import type { PaperBox } from "./paper.ts";
 import { attachmentsOn, type TerminalFacts } from "./terminalFacts.ts";
-
 import { hungMarks, type Scene } from "./terminalHung.ts";
 import { attachmentWords } from "./tradeWords.ts";
+
+/** Least height of our strand over the ground, mm: what hangs from it is told in between, however much higher the pole is. */
+const leastUnderMm = 25;
 
 /** Sketch of the place: the pole with everybody's attachments, our strand, the terminal with its dimension, its coil. Not to scale. */
 export function terminalElevation(plant: Plant, facts: TerminalFacts, box: PaperBox): readonly Mark[] {
@@ -20,7 +22,13 @@ export function terminalElevation(plant: Plant, facts: TerminalFacts, box: Paper
   const attachments = attachmentsOn(plant, facts.place.poleId);
   const ours = strandAtPole(plant, facts.place.poleId);
   const topM = Math.max(poleM ?? 0, ours.heightM * 1.25, ...attachments.map((one) => one.heightM * 1.06));
-  const heightAt = (valueM: number) => groundY + (valueM / topM) * (box.top - 4 - groundY);
+  const [poleMm, oursFrac] = [box.top - 4 - groundY, ours.heightM / topM];
+  const underMm = Math.max(leastUnderMm, poleMm * oursFrac);
+  const heightAt = (valueM: number) => {
+    const over = valueM - ours.heightM;
+    const part = over <= 0 ? valueM / ours.heightM : over / (topM - ours.heightM);
+    return groundY + (over <= 0 ? part * underMm : underMm + part * (poleMm - underMm));
+  };
   const strandY = heightAt(ours.heightM);
   const scene = { plant, facts, box, poleX, groundY, strandY };
   return [
@@ -54,6 +62,8 @@ function groundMarks({ box, groundY, poleX, facts }: Scene): readonly Mark[] {
 
 const partyRowMm = 4.2;
 const partyMm = 2.2;
+/** Arms end before the words of the dimension. */
+const armMm = 7;
 
 /** Other parties' wires: a short arm at the true height, its words led aside where heights crowd. */
 function others(
@@ -63,17 +73,18 @@ function others(
   ownId: string | null,
 ): readonly Mark[] {
   const system = facts.settings.unitSystem;
+  const roomMm = poleX - box.left - 15.5;
   let lastY = Number.POSITIVE_INFINITY;
   return attachments
     .filter((one) => one.id !== ownId)
-    .flatMap((one) => {
+    .flatMap((one, index, all) => {
       const y = heightAt(one.heightM);
       const textY = Math.min(y, lastY - partyRowMm);
       lastY = textY;
-      const owner = [one.owner, attachmentWords[one.kind]].filter((part) => part !== "").join(", ");
-      const height = `, ${formatLength(one.heightM, system, "height")}`;
-      const widthMm = poleX - box.left - 15.5 - textWidthMm(height, "narrow", partyMm);
-      const text = `${shortenText(owner, "narrow", partyMm, widthMm)}${height}`;
+      const what = [attachmentWords[one.kind], formatLength(one.heightM, system, "height")]
+        .filter((part) => part !== "")
+        .join(", ");
+      const text = ownedText(one.owner, what, all[index - 1]?.owner === one.owner, roomMm);
       return [
         stroke("others", "thin", [
           [poleX - 1.5, y],
@@ -84,7 +95,7 @@ function others(
           "fine",
           [
             [poleX + 1.5, y],
-            [poleX + 9, y],
+            [poleX + armMm, y],
           ],
           { dashMm: [2.4, 1.2] },
         ),
@@ -95,6 +106,15 @@ function others(
         ...maskedWords(text, [poleX - 15.5, textY - 1.1]),
       ];
     });
+}
+
+/** Whose an attachment is and what; where that is too long, the owner is left out under one of its own, else shortened. */
+function ownedText(owner: string, what: string, isUnderOwn: boolean, roomMm: number): string {
+  const whole = owner === "" ? what : `${owner}, ${what}`;
+  if (textWidthMm(whole, "narrow", partyMm) <= roomMm) return whole;
+  if (isUnderOwn) return shortenText(what, "narrow", partyMm, roomMm);
+  const behind = `, ${what}`;
+  return `${shortenText(owner, "narrow", partyMm, roomMm - textWidthMm(behind, "narrow", partyMm))}${behind}`;
 }
 
 /** Words that end at a place, with white under them where our strand runs by. */

@@ -151,9 +151,14 @@ function coilMarks({ plant, facts, poleX, strandY, box }: Scene, afterX: number)
   if (!atPole) return [];
   const away = Math.min(farthestMm, fromPoleM * mmPerM);
   const x = sameSide
-    ? Math.min(box.right - 24, Math.max(afterX + 8, poleX + away))
+    ? Math.min(box.right - 21, Math.max(afterX + 8, poleX + away))
     : poleX - Math.min(34, Math.max(12, away));
-  const centre: PaperPoint = [x, strandY - 6 - coilRadiusMm * 2];
+  const text = (m: number): string => `coil ${formatLength(m, settings.unitSystem, "span")}`;
+  const built = text(coil.storedM);
+  const designed = facts.designed?.storedM == null ? built : text(facts.designed.storedM);
+  const isRedlined = designed !== built;
+  const downMm = isRedlined ? 3.6 : 0;
+  const centre: PaperPoint = [x, strandY - 6 + downMm - coilRadiusMm * 2];
   const grown = coilSymbol(centre).map((mark) =>
     mark.kind === "line"
       ? {
@@ -162,11 +167,6 @@ function coilMarks({ plant, facts, poleX, strandY, box }: Scene, afterX: number)
         }
       : mark,
   );
-  const text = (m: number): string => `coil ${formatLength(m, settings.unitSystem, "span")}`;
-  const built = text(coil.storedM);
-  const designed = facts.designed?.storedM == null ? built : text(facts.designed.storedM);
-  const isRedlined = designed !== built;
-  const downMm = isRedlined ? 2.8 : 0;
   const distance = formatLength(fromPoleM, settings.unitSystem, fromPoleM < 1.6 ? "offset" : "height");
   return [
     stroke("slack", "thin", [
@@ -174,7 +174,7 @@ function coilMarks({ plant, facts, poleX, strandY, box }: Scene, afterX: number)
       [x, centre[1] + coilRadiusMm * 2],
     ]),
     ...grown,
-    ...(isRedlined ? struck(designed, [x, centre[1] - 7], 2) : []),
+    ...(isRedlined ? struck(designed, [x, centre[1] - 8], 2) : []),
     words(built, [x, centre[1] - 7.6 - downMm], { face: "narrowBold", heightMm: 2.4, align: "middle" }),
     words(`${distance} from pole`, [x, centre[1] - 11.4 - downMm], { face: "narrow", heightMm: 2.2, align: "middle" }),
   ];

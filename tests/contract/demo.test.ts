@@ -3,16 +3,22 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { planted } from "../../assets/demo/planted.ts";
+import { asBuiltRows } from "../../core/edits/asBuiltRows.ts";
+import { routeWith } from "../../core/layout/rowSet.ts";
+import type { ReadingKind } from "../../core/model/closeoutRows.ts";
 import { paperNames } from "../../core/model/paperNames.ts";
+import { openPlant } from "../../core/plant/plant.ts";
+import { openChecker } from "../../core/rules/checker.ts";
 import { sheetKinds } from "../../core/sheets/book.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
 import type { DrawingSet } from "../../core/sheets/displayList.ts";
-import { outsideBorder, outsidePaper, overlaps } from "../../core/sheets/overlaps.ts";
+import { outsideBorder, outsidePaper, overlaps, struckTexts } from "../../core/sheets/overlaps.ts";
 import { paperOf } from "../../core/sheets/paper.ts";
 import { terminalFacts } from "../../core/sheets/terminalFacts.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
 import { makeDemoRoute } from "../../electron/host/makeDemoRoute.ts";
 import type { Session } from "../../electron/host/session.ts";
+import { closedOut } from "../fixtures/route/closedOut.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "strand-demo-"));
 let session: Session;
@@ -36,11 +42,12 @@ afterAll(() => {
 });
 
 test.each(paperNames)(
-  "no mark of the demo set on %s lies on another's text, leaves the border or is lettered under 2 mm",
+  "no mark of the demo set on %s lies on another's text or runs through it, leaves the border or is lettered under 2 mm",
   (paper) => {
     const { sheets } = composeSet(session.plant, session.findings(), { paper });
     const { border } = paperOf(paper);
     expect(sheets.flatMap((sheet) => overlaps(sheet).map((pair) => [sheet.number, pair]))).toEqual([]);
+    expect(sheets.flatMap(struckTexts)).toEqual([]);
     expect(sheets.flatMap((sheet) => outsideBorder(sheet, border).map((mark) => [sheet.number, mark]))).toEqual([]);
     expect(sheets.flatMap(({ marks }) => marks.filter((one) => one.kind === "text" && one.heightMm < 2))).toEqual([]);
   },
@@ -51,6 +58,29 @@ test("no text of the demo set lies on other text or leaves the paper", () => {
   expect(set.sheets.flatMap((sheet) => overlaps(sheet).map((pair) => [sheet.number, pair]))).toEqual([]);
   expect(set.sheets.flatMap((sheet) => outsidePaper(sheet).map((mark) => [sheet.number, mark]))).toEqual([]);
 });
+
+test.each(["ANSI B", "A3"] as const)(
+  "as built, with hangers, coils and heights off their drawing, the demo set on %s is as legible; only redlines run through words",
+  (paper) => {
+    const done = closedOut(session.route());
+    const off = [...done.reading.values()].filter(({ what }, at) => what in builtOffM && at % 4 === 0);
+    const reading = new Map([
+      ...done.reading,
+      ...off.map((one) => [one.id, { ...one, value: (one.value ?? 0) + (builtOffM[one.what] ?? 0) }] as const),
+    ]);
+    const read = { ...done, reading };
+    const rows = asBuiltRows(read);
+    expect(rows.length).toBeGreaterThan(20);
+    const built = openPlant(routeWith(read, rows));
+    const revised = { revisionId: null, since: { letter: "", before: openPlant(read), rows }, isAsBuilt: true };
+    const { sheets } = composeSet(built, openChecker(built).findings(), { paper, revised });
+    expect(sheets.flatMap(overlaps)).toEqual([]);
+    expect(sheets.flatMap(struckTexts)).toEqual([]);
+    expect(sheets.flatMap((sheet) => outsideBorder(sheet, paperOf(paper).border))).toEqual([]);
+  },
+);
+
+const builtOffM: Partial<Readonly<Record<ReadingKind, number>>> = { offset: 0.1524, slack: -0.9, height: -0.2 };
 
 test("the demo set has every kind of sheet, bound in their order, but worksheets and what nobody wrote: changes, notes of the company, and what was built", () => {
   const unwritten = ["worksheet", "revision", "notes", "report"];

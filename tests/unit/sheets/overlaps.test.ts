@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Mark, Sheet } from "../../../core/sheets/displayList.ts";
-import { words } from "../../../core/sheets/marks.ts";
-import { outsidePaper, overlaps } from "../../../core/sheets/overlaps.ts";
+import { strike } from "../../../core/sheets/labels.ts";
+import { area, stroke, words } from "../../../core/sheets/marks.ts";
+import { textBox } from "../../../core/sheets/measureText.ts";
+import { cornersOf } from "../../../core/sheets/orientedBox.ts";
+import { outsidePaper, overlaps, struckTexts } from "../../../core/sheets/overlaps.ts";
 
 const sheetOf = (marks: readonly Mark[]): Sheet => ({
   number: "1",
@@ -28,6 +31,24 @@ describe("finding text over text", () => {
 
   it("lets lines of a table stand one under the other", () => {
     expect(overlaps(sheetOf([words("gjpqy", [10, 20]), words("HÉdl", [10, 16.15])]))).toEqual([]);
+  });
+
+  it("finds a line painted through words, and one under them with no white between", () => {
+    const line = stroke("cable", "thin", [
+      [45, 51],
+      [60, 51],
+    ]);
+    const label = words("148 ft", [50, 50]);
+    const white = area("text", null, cornersOf({ ...textBox(label), width: 12, height: 4 }), { fill: 1 });
+    const textsOf = (...marks: readonly Mark[]) => struckTexts(sheetOf(marks)).map((one) => one.text);
+    expect(textsOf(line, label)).toEqual(["148 ft"]);
+    expect(textsOf(line, white, label)).toEqual([]);
+  });
+
+  it("takes a redline for a redline: it stands on the layer of the words it strikes", () => {
+    const label = words("36 in", [50, 50], { align: "middle" });
+    const line = strike({ text: "36 in", face: label.face, heightMm: label.heightMm }, label.atMm, 0);
+    expect(struckTexts(sheetOf([label, line]))).toEqual([]);
   });
 
   it("finds a text that runs off the paper", () => {
