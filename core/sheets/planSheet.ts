@@ -4,7 +4,7 @@ import type { Book, Draft, Drawn, NumberedFinding } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
 import { shortenText } from "./fitText.ts";
 import { northArrow, scaleBar, scaleBarMm } from "./furniture.ts";
-import { asFigure, rectangle, smallMm, stroke, words } from "./marks.ts";
+import { asFigure, rectangle, smallMm, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import type { Paper, PaperBox } from "./paper.ts";
 import { drawGroundNotes, drawGuys, drawStructures } from "./planBeside.ts";
@@ -20,9 +20,10 @@ import { drawMatchLines } from "./planMatchLines.ts";
 import type { PlanRow } from "./planRows.ts";
 import { drawUnits } from "./planUnits.ts";
 import { stripWords } from "./planWords.ts";
-import { stationText } from "./quantityText.ts";
 import type { PlacedChange } from "./revised/changePlaces.ts";
 import { drawClouds } from "./revised/planClouds.ts";
+import { shelfLines } from "./shelfLines.ts";
+import { type Stretch, stretchTitle } from "./stretchTitle.ts";
 import { betweenMm } from "./stripScale.ts";
 import type { Strip } from "./strips.ts";
 
@@ -55,32 +56,18 @@ export function planDraft(plant: Plant, paper: Paper, rows: readonly PlanRow[], 
     key,
     otherKeys,
     kind: "plan",
-    ...planTitle(plant, rows),
+    ...stretchTitle(
+      "Strand plan",
+      rows.map((row) => stretchOf(plant, row.strip)),
+      plant.settings().unitSystem,
+    ),
     scale: rows[0]?.strip.view.scale.text ?? "",
     draw: (book) => drawPlan(plant, paper, rows, context, book),
   };
 }
 
-/** Up to so many stretches are named in a title with their stations. */
-const mostInTitle = 2;
-
-function planTitle(plant: Plant, rows: readonly PlanRow[]): Pick<Draft, "title" | "names"> {
-  const parts: { name: string; startM: number; endM: number }[] = [];
-  for (const { strip } of rows) {
-    const name = strip.cableId === null ? "poles without cable" : plant.rowOf("cable", strip.cableId).name;
-    const last = parts.at(-1);
-    if (last?.name === name && Math.abs(last.endM - strip.startM) < 0.01) last.endM = strip.endM;
-    else parts.push({ name, startM: strip.startM, endM: strip.endM });
-  }
-  const system = plant.settings().unitSystem;
-  const text = parts.map(
-    (one) => `${one.name}, ${stationText(one.startM, system)} to ${stationText(one.endM, system)}`,
-  );
-  if (parts.length <= mostInTitle) return { title: `Strand plan, ${text.join("; ")}` };
-  return {
-    title: `Strand plan, ${parts[0]?.name} to ${parts.at(-1)?.name}`,
-    names: text.map((one) => `Strand plan, ${one}`),
-  };
+function stretchOf(plant: Plant, { cableId, startM, endM }: Strip): Stretch {
+  return { name: cableId === null ? "poles without cable" : plant.rowOf("cable", cableId).name, startM, endM };
 }
 
 function drawPlan(plant: Plant, paper: Paper, rows: readonly PlanRow[], context: StripContext, book: Book): Drawn {
@@ -90,34 +77,15 @@ function drawPlan(plant: Plant, paper: Paper, rows: readonly PlanRow[], context:
   return {
     marks: [
       ...desks.flatMap((desk) => asFigure(stripWords(desk), desk.marks())),
-      ...between(rows, stripBoxOf(paper)),
+      ...shelfLines(
+        rows.map((row) => row.box),
+        stripBoxOf(paper),
+        betweenMm,
+      ),
       ...foot(plant, paper.drawing, rows, omittedCount),
     ],
     links,
   };
-}
-
-/** Lines under and beside the parts of a sheet. */
-function between(rows: readonly PlanRow[], whole: PaperBox): readonly Mark[] {
-  const half = betweenMm / 2;
-  return rows.flatMap(({ box: { left, bottom, right, top } }) => [
-    ...(bottom - half > whole.bottom
-      ? [
-          stroke("frame", "fine", [
-            [left === whole.left ? left : left - half, bottom - half],
-            [right + half < whole.right ? right + half : right, bottom - half],
-          ]),
-        ]
-      : []),
-    ...(right + half < whole.right
-      ? [
-          stroke("frame", "fine", [
-            [right + half, bottom - (bottom - half > whole.bottom ? half : 0)],
-            [right + half, top + (top + half < whole.top ? half : 0)],
-          ]),
-        ]
-      : []),
-  ]);
 }
 
 function drawStrip(
@@ -157,10 +125,12 @@ type SeenFrom = { readonly key: string; readonly number: string };
 /** The profiles in the set that show a strip's spans. */
 function profilesOf(strip: Strip, { profileOfSpan }: StripContext, book: Book): readonly SeenFrom[] {
   const keys = [...new Set(strip.steps.flatMap((step) => profileOfSpan.get(step.spanId) ?? []))];
-  return keys.flatMap((key) => {
+  const seen = new Map<string, SeenFrom>();
+  for (const key of keys) {
     const number = book.numberOf(key);
-    return number === undefined ? [] : [{ key, number }];
-  });
+    if (number !== undefined && !seen.has(number)) seen.set(number, { key, number });
+  }
+  return [...seen.values()];
 }
 
 /** What is lashed and on what, at the strip's upper left, and its north at the upper right; answers with the paper they take. */

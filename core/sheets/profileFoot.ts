@@ -1,4 +1,5 @@
 import { furtherCases } from "../model/loadRows.ts";
+import type { Plant } from "../plant/plant.ts";
 import { spanClearance } from "../plant/spanClearance.ts";
 import { catalogueBasis } from "../rules/rule.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
@@ -6,6 +7,7 @@ import { wrapText } from "./fitText.ts";
 import { scaleBar, scaleBarMm } from "./furniture.ts";
 import { area, asParagraph, smallMm, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
+import type { PaperBox } from "./paper.ts";
 import { caseDashMm } from "./profileLines.ts";
 import type { ProfileDesk } from "./profilePaper.ts";
 import { isNarrow } from "./profileTable.ts";
@@ -17,16 +19,23 @@ const leadMm = 3.6;
 /** A scale bar with its figures, mm. */
 const barUpMm = 5.6;
 
-/** The key of the lines, both scales, and what is not on the sheet. */
-export function profileFoot(desk: ProfileDesk): readonly Mark[] {
-  const { plant, across, up } = desk;
-  const { left, right, bottom } = desk.drawing;
+/** The key of the lines of a sheet, both scales, and what is not on it. */
+export function profileFoot(plant: Plant, desks: readonly ProfileDesk[], drawing: PaperBox): readonly Mark[] {
+  const [first] = desks;
+  if (!first) return [];
+  const { across, up } = first;
+  const { left, right, bottom } = drawing;
   const times = Math.round((across.denominator / up.denominator) * 10) / 10;
   const barLeft = right - scaleBarMm(across, plant.settings().unitSystem);
   const scales = `across ${across.text}, up ${up.text}: heights ${times} times larger`;
   const scalesLeft = barLeft - 5 - textWidthMm(scales, "plain", smallMm);
-  const narrow = isNarrow(desk.drawing);
-  const notes = wrapText(notesOf(desk).join(" "), "plain", smallMm, (narrow ? right : scalesLeft - 4) - left);
+  const narrow = isNarrow(drawing);
+  const notes = wrapText(
+    notesOf(plant, desks, drawing).join(" "),
+    "plain",
+    smallMm,
+    (narrow ? right : scalesLeft - 4) - left,
+  );
   const notesBottom = bottom - 1 + (narrow ? barUpMm : 0);
   return [
     ...scaleBar([barLeft, bottom - 1], across, plant.settings().unitSystem),
@@ -36,14 +45,15 @@ export function profileFoot(desk: ProfileDesk): readonly Mark[] {
         words(text, [left, notesBottom + (notes.length - 1 - index) * leadMm], { heightMm: smallMm, grey: 0.3 }),
       ),
     ),
-    ...samples(desk, notesBottom + notes.length * leadMm + 0.6),
+    ...samples(plant, desks, drawing, notesBottom + notes.length * leadMm + 0.6),
   ];
 }
 
-/** A piece of our line in every case the row shows, with its words; in two rows where one is too short. */
-function samples({ plant, row, drawing }: ProfileDesk, bottom: number): readonly Mark[] {
+/** A piece of our line in every case the sheet shows, with its words; in two rows where one is too short. */
+function samples(plant: Plant, desks: readonly ProfileDesk[], drawing: PaperBox, bottom: number): readonly Mark[] {
   const notes = caseNotes(plant);
-  const further = furtherCases.filter((one) => row.steps.some(({ span }) => span.line?.[one] !== undefined));
+  const steps = desks.flatMap((desk) => desk.row.steps);
+  const further = furtherCases.filter((one) => steps.some(({ span }) => span.line?.[one] !== undefined));
   const cases = ["stringing", "hot", "iced", "cold", ...further] as const;
   const widths = cases.map((one) => sampleMm + 1.5 + textWidthMm(notes[one], "plain", smallMm) + 6);
   const total = widths.reduce((sum, one) => sum + one, 0);
@@ -67,11 +77,11 @@ function samples({ plant, row, drawing }: ProfileDesk, bottom: number): readonly
   });
 }
 
-function notesOf(desk: ProfileDesk): readonly string[] {
-  const { plant, row, drawing } = desk;
-  const isBeside = row.steps.some((step) => step.span.structures.some((one) => one.beside));
-  const omitted = desk.omittedCount();
-  const limits = row.steps.flatMap(({ span }) => spanClearance(plant, span.spanId)?.limit ?? []);
+function notesOf(plant: Plant, desks: readonly ProfileDesk[], drawing: PaperBox): readonly string[] {
+  const steps = desks.flatMap((desk) => desk.row.steps);
+  const isBeside = steps.some((step) => step.span.structures.some((one) => one.beside));
+  const omitted = desks.reduce((sum, desk) => sum + desk.omittedCount(), 0);
+  const limits = steps.flatMap(({ span }) => spanClearance(plant, span.spanId)?.limit ?? []);
   const sources = [...new Set(limits.map((one) => limitSource(catalogueBasis(one))))];
   return [
     caseNotes(plant).source,

@@ -5,6 +5,7 @@ import type { Paper, PaperBox } from "./paper.ts";
 import { heightRange, type ProfileRow, type RowPaper } from "./profileRows.ts";
 import { isNarrow } from "./profileTable.ts";
 import { heightScales, paperMm, planScales, type Scale } from "./scale.ts";
+import type { Need } from "./shelves.ts";
 import { tableMm } from "./table.ts";
 
 /** Paper over the chart for its heading, under it for its bands, and at the sheet's foot for the key, mm. */
@@ -19,18 +20,17 @@ const insideMm = { end: 8, top: 4, bottom: 10 } as const;
 /** Heights are drawn this many times larger than lengths. */
 const exaggeration = { least: 3, most: 10 } as const;
 
-/** Where a profile's chart lies on its sheet. */
-function chartBox(drawing: PaperBox, spanCount: number): PaperBox {
-  const table = tableBox(drawing, spanCount);
-  return {
-    left: drawing.left + sideMm,
-    right: drawing.right - sideMm,
-    top: drawing.top - headMm,
-    bottom: table.top + tableGapMm + bandCount * bandMm,
-  };
+/** Where a profile's chart lies in its part of a sheet. */
+function chartBox({ left, bottom, right, top }: PaperBox): PaperBox {
+  return { left: left + sideMm, right: right - sideMm, top: top - headMm, bottom: bottom + bandCount * bandMm };
 }
 
-/** Where the table of a profile's spans stands: as low on the sheet as it is long. */
+/** What the profiles of a sheet share over the table of all their spans. */
+export function profileBox(drawing: PaperBox, spanCount: number): PaperBox {
+  return { ...drawing, bottom: tableBox(drawing, spanCount).top + tableGapMm };
+}
+
+/** Where the table of a sheet's spans stands: as low on the sheet as it is long. */
 export function tableBox(drawing: PaperBox, spanCount: number): PaperBox {
   const bottom = drawing.bottom + (isNarrow(drawing) ? footMm.narrow : footMm.wide);
   return { ...drawing, bottom, top: bottom + tableMm(spanCount) };
@@ -45,7 +45,7 @@ export function tableBox(drawing: PaperBox, spanCount: number): PaperBox {
  */
 export function rowPapers(plant: Plant, { drawing }: Paper, plan: Scale): readonly RowPaper[] {
   const system = plant.settings().unitSystem;
-  const { left, right } = chartBox(drawing, 1);
+  const { left, right } = chartBox(drawing);
   const widthMm = right - left - 2 * insideMm.end;
   const longestM = plant.all("span").reduce((most, id) => Math.max(most, plant.rowOf("span", id).lengthM), 0);
   const across =
@@ -55,19 +55,38 @@ export function rowPapers(plant: Plant, { drawing }: Paper, plan: Scale): readon
       const times = across.denominator / denominator;
       return times >= exaggeration.least && times <= exaggeration.most;
     })
-    .map((up) => ({ drawing, across, up, widthMm, heightMm: (spanCount) => roomMm(drawing, spanCount) }));
+    .map((up) => ({ drawing, across, up, widthMm, heightMm: (spanCount) => roomMm(profileBox(drawing, spanCount)) }));
 }
 
-function roomMm(drawing: PaperBox, spanCount: number): number {
-  const { top, bottom } = chartBox(drawing, spanCount);
+/** Paper for heights in the chart of a part of a sheet, mm. */
+function roomMm(box: PaperBox): number {
+  const { top, bottom } = chartBox(box);
   return top - bottom - insideMm.top - insideMm.bottom;
+}
+
+/** Narrowest part of a sheet with room for its heading, mm. */
+const leastWidthMm = 125;
+
+/** The part of a sheet that a row needs, mm; one that goes on at an end takes the whole width, so that the next lies under it. */
+export function profileNeed(row: ProfileRow, { drawing, across, up }: RowPaper): Need<ProfileRow> {
+  const wholeMm = drawing.right - drawing.left;
+  const whole = profileBox(drawing, row.steps.length);
+  const [low, high] = heightRange(row);
+  const width = paperMm(row.endM - row.startM, across) + 2 * (insideMm.end + sideMm);
+  const height = paperMm(high - low, up) + insideMm.top + insideMm.bottom + headMm + bandCount * bandMm;
+  return {
+    thing: row,
+    width: row.before === null && row.after === null ? Math.min(wholeMm, Math.max(leastWidthMm, width)) : wholeMm,
+    height: Math.min(whole.top - whole.bottom, height),
+  };
 }
 
 /** A profile being drawn. */
 export type ProfileDesk = LabelDesk & {
   readonly plant: Plant;
   readonly row: ProfileRow;
-  readonly drawing: PaperBox;
+  /** Its part of the sheet. */
+  readonly part: PaperBox;
   readonly chart: PaperBox;
   readonly across: Scale;
   readonly up: Scale;
@@ -75,10 +94,15 @@ export type ProfileDesk = LabelDesk & {
 };
 
 /** An empty chart for a row, its heights in the middle of it; a row too steep for the set's scale takes a coarser one. */
-export function openProfileDesk(plant: Plant, row: ProfileRow, { drawing, across, up: usual }: RowPaper): ProfileDesk {
-  const chart = chartBox(drawing, row.steps.length);
+export function openProfileDesk(
+  plant: Plant,
+  row: ProfileRow,
+  { across, up: usual }: RowPaper,
+  part: PaperBox,
+): ProfileDesk {
+  const chart = chartBox(part);
   const [low, high] = heightRange(row);
-  const room = roomMm(drawing, row.steps.length);
+  const room = roomMm(part);
   const up =
     heightScales(plant.settings().unitSystem).find(
       (one) => one.denominator >= usual.denominator && paperMm(high - low, one) <= room,
@@ -86,10 +110,10 @@ export function openProfileDesk(plant: Plant, row: ProfileRow, { drawing, across
   const baseMm = chart.bottom + insideMm.bottom + Math.max(0, room - paperMm(high - low, up)) / 2;
   const bands = chart.bottom - bandCount * bandMm;
   return {
-    ...openLabelDesk({ ...chart, left: drawing.left, right: drawing.right, bottom: bands }),
+    ...openLabelDesk({ ...chart, left: part.left, right: part.right, bottom: bands }),
     plant,
     row,
-    drawing,
+    part,
     chart,
     across,
     up,

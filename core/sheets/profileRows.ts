@@ -12,7 +12,7 @@ import type { SpanRun } from "../plant/spanRuns.ts";
 import type { PaperBox } from "./paper.ts";
 import { paperMm, type Scale } from "./scale.ts";
 
-/** Spans of one cable, or of bare strand, that are shown from the side on one sheet. */
+/** Spans of one cable, or of bare strand, that are shown from the side in one piece. */
 export type ProfileRow = {
   readonly key: string;
   readonly way: ProfileWay;

@@ -1,41 +1,81 @@
 import type { Plant } from "../plant/plant.ts";
-import type { ProfileWay } from "../plant/profile.ts";
+import type { ProfileStep, ProfileWay } from "../plant/profile.ts";
 import type { Book, Draft, Drawn } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
+import { shortenText } from "./fitText.ts";
 import { asFigure, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { drawBelow } from "./profileBelow.ts";
 import { profileFoot } from "./profileFoot.ts";
 import { drawGrid, drawGround } from "./profileGround.ts";
 import { drawOurLine } from "./profileLines.ts";
-import { openProfileDesk, type ProfileDesk, tableBox } from "./profilePaper.ts";
+import { openProfileDesk, type ProfileDesk, profileBox, profileNeed, tableBox } from "./profilePaper.ts";
 import { drawBands, drawProfilePoles } from "./profilePoles.ts";
 import type { ProfileRow, RowPaper } from "./profileRows.ts";
 import { profileTable } from "./profileTable.ts";
 import { drawOtherWires } from "./profileWires.ts";
-import { stationText } from "./quantityText.ts";
 import { type Changed, drawProfileClouds } from "./revised/profileClouds.ts";
+import { shelfLines } from "./shelfLines.ts";
+import { type Shelved, shelved } from "./shelves.ts";
+import { stretchTitle } from "./stretchTitle.ts";
 
-/** One sheet with a piece of the line seen from the side, and its spans in figures. */
-export function profileDraft(plant: Plant, row: ProfileRow, paper: RowPaper, changed: Changed): Draft {
+type Part = Shelved<ProfileRow>;
+
+/** White between two profiles of a sheet, mm. */
+const betweenMm = 6;
+
+/** The line seen from the side, piece after piece; short pieces share a sheet, and the table of their spans. */
+export function profileDrafts(
+  plant: Plant,
+  rows: readonly ProfileRow[],
+  paper: RowPaper,
+  changed: Changed,
+): readonly Draft[] {
+  const needs = rows.map((row) => profileNeed(row, paper));
+  return shelved(needs, (some) => profileBox(paper.drawing, spansOf(some).length), betweenMm).map((parts) =>
+    profileDraft(plant, parts, paper, changed),
+  );
+}
+
+function spansOf(rows: readonly ProfileRow[]): readonly ProfileStep[] {
+  return rows.flatMap((row) => row.steps);
+}
+
+function profileDraft(plant: Plant, parts: readonly Part[], paper: RowPaper, changed: Changed): Draft {
+  const [key = "", ...otherKeys] = parts.map((one) => one.thing.key);
+  const stretches = parts.map(({ thing }) => ({ ...thing, name: wayName(plant, thing) }));
   return {
-    key: row.key,
+    key,
+    otherKeys,
     kind: "profile",
-    title: `Profile, ${rowName(plant, row)}`,
+    ...stretchTitle("Profile", stretches, plant.settings().unitSystem),
     scale: "as noted",
-    draw: (book) => drawProfile(plant, row, paper, changed, book),
+    draw: (book) => drawSheet(plant, parts, paper, changed, book),
   };
 }
 
-function rowName(plant: Plant, { way, startM, endM }: ProfileRow): string {
-  const system = plant.settings().unitSystem;
-  const what = way.table === "cable" ? "" : "bare strand ";
-  return `${what}${plant.rowOf(way.table, way.id).name}, ${stationText(startM, system)} to ${stationText(endM, system)}`;
+function wayName(plant: Plant, { way }: ProfileRow): string {
+  return `${way.table === "cable" ? "" : "bare strand "}${plant.rowOf(way.table, way.id).name}`;
 }
 
-function drawProfile(plant: Plant, row: ProfileRow, paper: RowPaper, changed: Changed, book: Book): Drawn {
-  const desk = openProfileDesk(plant, row, paper);
+function drawSheet(plant: Plant, parts: readonly Part[], paper: RowPaper, changed: Changed, book: Book): Drawn {
   const links: SheetLink[] = [];
+  const desks = parts.map(({ thing, box }) => openProfileDesk(plant, thing, paper, box));
+  const profiles = desks.map((desk) => drawProfile(desk, changed, book, links));
+  const spans = spansOf(parts.map((one) => one.thing));
+  const boxes = parts.map((one) => one.box);
+  return {
+    marks: [
+      ...profiles.flat(),
+      ...shelfLines(boxes, profileBox(paper.drawing, spans.length), betweenMm),
+      ...profileTable(plant, spans, tableBox(paper.drawing, spans.length)),
+      ...profileFoot(plant, desks, paper.drawing),
+    ],
+    links,
+  };
+}
+
+function drawProfile(desk: ProfileDesk, changed: Changed, book: Book, links: SheetLink[]): readonly Mark[] {
   drawGrid(desk);
   drawGround(desk);
   drawBands(desk);
@@ -45,31 +85,31 @@ function drawProfile(plant: Plant, row: ProfileRow, paper: RowPaper, changed: Ch
   drawBelow(desk);
   drawProfileClouds(desk, changed);
   desk.drawWaitingLabels();
-  return {
-    marks: [
-      ...asFigure(seenWords(plant, row), [...desk.marks(), ...head(desk, book, links)]),
-      ...profileTable(plant, row.steps, tableBox(desk.drawing, row.steps.length)),
-      ...profileFoot(desk),
-    ],
-    links,
-  };
+  return asFigure(seenWords(desk.plant, desk.row), [...desk.marks(), ...head(desk, book, links)]);
 }
 
 const headingMm = 2.6;
 
 /** What is seen, and at both ends the sheets that go on. */
-function head({ plant, row, chart, drawing }: ProfileDesk, book: Book, links: SheetLink[]): readonly Mark[] {
+function head({ plant, row, chart, part }: ProfileDesk, book: Book, links: SheetLink[]): readonly Mark[] {
   const text = wayText(plant, row.way);
   const ends = [
     { key: row.before, align: "left", x: chart.left },
     { key: row.after, align: "right", x: chart.right },
   ] as const;
   return [
-    words(text, [drawing.left, drawing.top - headingMm - 0.6], { face: "plainBold", heightMm: headingMm }),
+    words(shortenText(text, "plainBold", headingMm, part.right - part.left), [part.left, part.top - headingMm - 0.6], {
+      face: "plainBold",
+      heightMm: headingMm,
+    }),
     ...ends.flatMap(({ key, align, x }) => {
       const number = key === null ? undefined : book.numberOf(key);
       if (key === null || number === undefined) return [];
-      const told = align === "left" ? `◂ from sheet ${number}` : `on sheet ${number} ▸`;
+      const isHere = number === book.numberOf(row.key);
+      const told =
+        align === "left"
+          ? `◂ from ${isHere ? "above" : `sheet ${number}`}`
+          : `on ${isHere ? "below" : `sheet ${number}`} ▸`;
       const width = textWidthMm(told, "narrow", 2.2);
       const y = chart.top + 1.6;
       links.push({ boxMm: [align === "left" ? x : x - width, y - 1, width, 4], to: key });

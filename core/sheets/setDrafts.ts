@@ -23,7 +23,7 @@ import { planRows } from "./planRows.ts";
 import { planDraft, type StripContext, stripBoxOf } from "./planSheet.ts";
 import { rowPapers } from "./profilePaper.ts";
 import { type ProfileRow, profileRows } from "./profileRows.ts";
-import { profileDraft } from "./profileSheet.ts";
+import { profileDrafts } from "./profileSheet.ts";
 import { reelDrafts } from "./reelSheet.ts";
 import { changeGroups } from "./revised/changeLines.ts";
 import { placedChanges } from "./revised/changePlaces.ts";
@@ -72,7 +72,7 @@ export function setDrafts(
       "profile",
       () => {
         const seen = { before: revised.since?.before ?? null, lines: changed.lines, cloudLetter };
-        return profiles?.rows.map((row) => profileDraft(plant, row, profiles.paper, seen)) ?? [];
+        return profiles ? profileDrafts(plant, profiles.rows, profiles.paper, seen) : [];
       },
     ],
     ["stringing", () => stringingDrafts(plant, paper, steps)],

@@ -5,7 +5,7 @@ import { spanRuns } from "../../../core/plant/spanRuns.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { paperOf } from "../../../core/sheets/paper.ts";
 import { profileFoot } from "../../../core/sheets/profileFoot.ts";
-import { openProfileDesk, rowPapers } from "../../../core/sheets/profilePaper.ts";
+import { openProfileDesk, profileBox, rowPapers } from "../../../core/sheets/profilePaper.ts";
 import { profileRows } from "../../../core/sheets/profileRows.ts";
 import { planScales } from "../../../core/sheets/scale.ts";
 import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
@@ -39,9 +39,13 @@ describe("the foot of a profile", () => {
     expect(fine.length).toBeGreaterThan(2);
     for (const scale of fine) {
       const cut = profileRows(plant, spanRuns(plant), rowPapers(plant, paperOf("ANSI D"), scale));
-      const desks = cut?.rows.map((row) => openProfileDesk(plant, row, cut.paper)) ?? [];
-      const xs = desks
-        .flatMap(profileFoot)
+      const { drawing } = paperOf("ANSI D");
+      const feet = cut?.rows.map((row) => {
+        const desk = openProfileDesk(plant, row, cut.paper, profileBox(drawing, row.steps.length));
+        return profileFoot(plant, [desk], drawing);
+      });
+      const xs = (feet ?? [])
+        .flat()
         .flatMap((mark) => (mark.kind === "line" && mark.layer === "frame" ? mark.pointsMm.map(([x]) => x) : []));
       expect(xs.length).toBeGreaterThan(0);
       expect(Math.max(...xs)).toBeLessThanOrEqual(paperOf("ANSI D").drawing.right);
@@ -135,5 +139,24 @@ describe("the profiles of a set", () => {
     const texts = textsOf(changed(smallRoute(), "pole", pole.id, { groundM: null }));
     expect(texts).toContain(`Nobody measured the ground at pole ${pole.tag}.`);
     expect(texts).toContain("not measured");
+  });
+});
+
+describe("profiles of short lines", () => {
+  it("share a sheet and the table of their spans, and each span is still shown once", () => {
+    const route = windingRoute();
+    const { sheets } = composeSet(openPlant(route), [], { kinds: ["profile"], paper: "ANSI D" });
+    const { rows } = rowsOf(route);
+    expect(sheets.length).toBeLessThan(rows.length / 2);
+    const first = sheets.flatMap(({ marks }) =>
+      marks.flatMap((mark) =>
+        mark.kind === "text" && / to /.test(mark.text) && mark.part?.as === "cell" ? [mark.text] : [],
+      ),
+    );
+    const names = [...route.span.values()].map((span) =>
+      [span.fromPoleId, span.toPoleId].map((id) => route.pole.get(id)?.tag),
+    );
+    for (const [from, to] of names)
+      expect(first.filter((text) => text === `${from} to ${to}` || text === `${to} to ${from}`)).toHaveLength(1);
   });
 });
