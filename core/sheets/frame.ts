@@ -1,12 +1,13 @@
 import type { Revision, Settings } from "../model/tables.ts";
 import { sheetCaution } from "./cautions.ts";
-import type { Align, Face, Mark, PaperPoint } from "./displayList.ts";
+import type { Mark, PaperPoint } from "./displayList.ts";
 import { shortenText, wrapText } from "./fitText.ts";
-import { logoMark } from "./logo.ts";
-import { type Lettering, rectangle, smallMm, stroke, words } from "./marks.ts";
+import { jobCell } from "./jobCell.ts";
+import { rectangle, smallMm, stroke } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
 import { type Paper, type PaperBox, titleBandMm } from "./paper.ts";
 import type { Picture } from "./picture.ts";
+import { fitted, labelled, note, smallFaces } from "./titleText.ts";
 
 /** What a title block says. */
 type TitleBlock = {
@@ -73,7 +74,7 @@ export function frame(block: TitleBlock): readonly Mark[] {
     ),
     ...cautions(block, band),
     ...revisions(block, band),
-    ...job(block, band),
+    ...jobCell(block, { left: cells.job + padMm, right: cells.sheet - padMm, top, bottom }),
     ...sheet(block, band),
     ...number(block, band),
   ];
@@ -162,34 +163,6 @@ function revisions(block: TitleBlock, { cells, bottom, top }: Band): readonly Ma
   return marks;
 }
 
-/** Room a logo has over the company's name, mm. */
-const logoMm = { top: 1, height: 7.4, name: 2.8 } as const;
-
-function job({ settings, logo }: TitleBlock, { cells, top }: Band): readonly Mark[] {
-  const x = cells.job + padMm;
-  const width = cells.sheet - cells.job - 2 * padMm;
-  const place = [settings.place, settings.county].filter((one) => one !== "").join(", ");
-  if (logo !== null) {
-    const under = top - logoMm.top - logoMm.height - logoMm.name;
-    return [
-      logoMark(logo, settings.company, {
-        left: x,
-        right: x + width,
-        top: top - logoMm.top,
-        bottom: under + logoMm.name,
-      }),
-      fitted(settings.company, x, under, width, [{ face: "plainBold", heightMm: smallMm }, ...smallFaces]),
-      ...labelled("Project", settings.project, x, under - 3.7, width, 3.3),
-      ...labelled("Place", place, x, under - 10.4, width, 3.3),
-    ];
-  }
-  return [
-    ...labelled("Company", settings.company, x, top - 3.6, width),
-    ...labelled("Project", settings.project, x, top - 12, width),
-    ...labelled("Place", place, x, top - 20.4, width),
-  ];
-}
-
 function sheet(block: TitleBlock, { cells, top }: Band): readonly Mark[] {
   const x = cells.sheet + padMm;
   const width = cells.number - cells.sheet - 2 * padMm;
@@ -242,37 +215,4 @@ function number(block: TitleBlock, { cells, top, right }: Band): readonly Mark[]
       "middle",
     ),
   ];
-}
-
-function labelled(label: string, value: string, x: number, y: number, widthMm: number, downMm = 4): readonly Mark[] {
-  return [
-    note(label, x, y, { heightMm: smallMm, grey: 0.35 }),
-    fitted(value, x, y - downMm, widthMm, [{ face: "plainBold", heightMm: 2.3 }, ...smallFaces]),
-  ];
-}
-
-type Lettered = { readonly face: Face; readonly heightMm: number };
-
-/** What a text that is too long for its cell is lettered in. */
-const smallFaces: readonly Lettered[] = [
-  { face: "narrowBold", heightMm: 2.3 },
-  { face: "narrow", heightMm: smallMm },
-];
-
-/** A text in the first lettering it fits in, cut where it fits in none. */
-function fitted(
-  text: string,
-  x: number,
-  y: number,
-  widthMm: number,
-  letterings: readonly Lettered[],
-  align: Align = "left",
-): Mark {
-  const fits = letterings.find((one) => textWidthMm(text, one.face, one.heightMm) <= widthMm);
-  const { face, heightMm } = fits ?? { face: "narrow", heightMm: smallMm };
-  return note(shortenText(text, face, heightMm, widthMm), x, y, { face, heightMm, align });
-}
-
-function note(text: string, x: number, y: number, lettering: Lettering): Mark {
-  return words(text, [x, y], { layer: "frame", ...lettering });
 }

@@ -4,13 +4,14 @@ import { writeSheetDxf } from "../../../core/dxf/writeSheetDxf.ts";
 import { planTemplate, writeTemplate } from "../../../core/exchange/template.ts";
 import { layerNamesTrouble, withLayerName } from "../../../core/model/layerNames.ts";
 import { type LineMeaning, lineWeightsMm } from "../../../core/model/lineWeights.ts";
+import { paperNames } from "../../../core/model/paperNames.ts";
 import { settingsOf } from "../../../core/model/route.ts";
 import { type Settings, tables } from "../../../core/model/tables.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { type Layer, type Mark, pensMm, type Sheet } from "../../../core/sheets/displayList.ts";
 import { outsideBorder, overlaps } from "../../../core/sheets/overlaps.ts";
-import { paperOf } from "../../../core/sheets/paper.ts";
+import { type PaperName, paperOf } from "../../../core/sheets/paper.ts";
 import type { Picture } from "../../../core/sheets/picture.ts";
 import { changedColumns } from "../../../core/sheets/revised/columnWords.ts";
 import { writeSvg } from "../../../core/sheets/writeSvg.ts";
@@ -155,6 +156,18 @@ describe("the company's logo", () => {
         expect(sheets.flatMap(overlaps)).toEqual([]);
         expect(sheets[0]?.marks.some((one) => one.kind === "text" && one.text.startsWith("Marrow Bend"))).toBe(true);
       }
+    }
+  });
+
+  it("is as large as its shape lets it be: a square one 15 mm or more, a wide one most of the cell, on every paper", () => {
+    const shownMm = (paper: PaperName, logo: Picture) => {
+      const [image] = setOf({ paper }, logo).sheets.slice(0, 1).flatMap(imagesOf);
+      return image?.boxMm[2] ?? 0;
+    };
+    for (const paper of paperNames) {
+      expect(shownMm(paper, { ...wide, heightPx: 400 })).toBeGreaterThanOrEqual(15);
+      // the cell is 37 mm wide inside on the narrowest paper
+      expect(shownMm(paper, wide)).toBeGreaterThanOrEqual(36);
     }
   });
 
