@@ -1,7 +1,8 @@
+import { whyNotDrawn } from "../closeout/whyNotDrawn.ts";
 import { terminalHang } from "../plant/terminalView.ts";
 import { drawAsBuilt, figureRead } from "./builtReading.ts";
+import { drawAsBuiltFix } from "./drawAsBuiltFix.ts";
 import { companySetting, type Rule } from "./rule.ts";
-import { moveTerminalFix } from "./terminalFix.ts";
 import { isOver } from "./withinLimit.ts";
 
 export const builtOffset: Rule = {
@@ -14,14 +15,13 @@ export const builtOffset: Rule = {
   each: "reading",
   *check(plant, id) {
     const reading = figureRead(plant, id, { kind: "terminal", what: "offset" });
-    if (!reading) return;
+    if (!reading || whyNotDrawn(plant, id)) return;
     const { subjectId: terminalId, value } = reading;
-    const { fromPoleM, poleId, atFirstPole } = terminalHang(plant, terminalId);
+    const { fromPoleM, poleId } = terminalHang(plant, terminalId);
     const measured = Math.abs(value - fromPoleM);
     const limit = plant.settings().offsetToleranceM;
     if (!isOver(measured, limit)) return;
-    const { name, spanId } = plant.rowOf("terminal", terminalId);
-    const { lengthM } = plant.rowOf("span", spanId);
+    const { name } = plant.rowOf("terminal", terminalId);
     const side = value > fromPoleM ? "farther from" : "nearer to";
     yield {
       subjects: [
@@ -32,10 +32,7 @@ export const builtOffset: Rule = {
       measured,
       limit,
       unit: "m",
-      fixes:
-        value > lengthM / 2
-          ? []
-          : moveTerminalFix(plant, terminalId, drawAsBuilt, spanId, atFirstPole ? value : lengthM - value),
+      fixes: drawAsBuiltFix(plant, id, drawAsBuilt),
     };
   },
 };

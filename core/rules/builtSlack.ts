@@ -1,5 +1,6 @@
 import { coilOfTerminal } from "../plant/sheathOpening.ts";
 import { drawAsBuilt, figureRead } from "./builtReading.ts";
+import { drawAsBuiltFix } from "./drawAsBuiltFix.ts";
 import { companySetting, type Rule } from "./rule.ts";
 import { isUnder } from "./withinLimit.ts";
 
@@ -28,10 +29,7 @@ export const builtSlack: Rule = {
       measured,
       limit,
       unit: "m",
-      fixes:
-        coil && measured > 0
-          ? [{ label: drawAsBuilt, command: "slack.set", input: { slackId: coil.id, storedM: measured } }]
-          : [],
+      fixes: drawAsBuiltFix(plant, id, drawAsBuilt),
     };
   },
 };

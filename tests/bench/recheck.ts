@@ -1,3 +1,4 @@
+import { readingId, subjectOf } from "../../core/closeout/subject.ts";
 import { applyChange } from "../../core/edits/change.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { RowChange } from "../../core/model/rowChange.ts";
@@ -9,10 +10,18 @@ const editCount = 40;
 
 type Recheck = { readonly medianMs: number; readonly askedCount: number };
 
-/** Full check of a route, and the recheck after one terminal, and after one attachment of ours, has been moved by an inch. */
-export async function measureRecheck(
-  route: Route,
-): Promise<{ readonly fullMs: number; readonly terminal: Recheck; readonly attachment: Recheck }> {
+type Measured = {
+  readonly fullMs: number;
+  readonly terminal: Recheck;
+  readonly attachment: Recheck;
+  readonly reading: Recheck;
+};
+
+/**
+ * Full check of a route, and the recheck after one terminal, and after one attachment of ours, has been moved by an inch, and after one
+ * strand was read an inch lower than drawn.
+ */
+export async function measureRecheck(route: Route): Promise<Measured> {
   const fullMs = await medianMs(
     3,
     () => openPlant(route),
@@ -34,6 +43,14 @@ export async function measureRecheck(
       before,
       after: { ...before, heightM: before.heightM + 0.0254 },
     })),
+    reading: await recheck([...route.pole.values()], ({ id: poleId }) => {
+      const subject = subjectOf("pole", poleId);
+      const id = readingId(subject, "height");
+      const ours = route.attachment.get(`att-${poleId.slice("pole-".length)}-ourStrand`);
+      const read = { what: "height", wavelengthNm: 0, value: (ours?.heightM ?? 0) - 0.0254, text: "" } as const;
+      const after = { id, ...subject, ...read, by: "Crew", atIso: "2030-01-01" };
+      return { table: "reading", id, before: null, after };
+    }),
   };
 }
 
@@ -76,5 +93,9 @@ export async function benchRecheck(short: Route, long: Route): Promise<Figures> 
     recheckAfterAttachmentOverFullCheck: many.attachment.medianMs / many.fullMs,
     recheckAfterAttachmentGrowthTenTimesTheRoute: many.attachment.medianMs / few.attachment.medianMs,
     rowsAskedAfterAttachment: many.attachment.askedCount,
+    recheckAfterReadingMs: many.reading.medianMs,
+    recheckAfterReadingOverFullCheck: many.reading.medianMs / many.fullMs,
+    recheckAfterReadingGrowthTenTimesTheRoute: many.reading.medianMs / few.reading.medianMs,
+    rowsAskedAfterReading: many.reading.askedCount,
   };
 }

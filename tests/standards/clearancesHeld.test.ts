@@ -6,7 +6,7 @@ import { openPlant } from "../../core/plant/plant.ts";
 import { metresPerFoot, metresPerInch } from "../../core/units/constants.ts";
 import { changed, smallRoute, withRows } from "../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../fixtures/route/checkRoute.ts";
-import { withStructure } from "../fixtures/route/faultyRoutes.ts";
+import { withStructure } from "../fixtures/route/oneMore.ts";
 import { underSet } from "./catalogueFigure.ts";
 import { expectPrinted, type Source, sourceTitle } from "./source.ts";
 

@@ -8,7 +8,7 @@ import { spanSag } from "../../core/plant/spanSag.ts";
 import { metresPerFoot, metresPerInch } from "../../core/units/constants.ts";
 import { smallRoute } from "../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../fixtures/route/checkRoute.ts";
-import { withOnPole } from "../fixtures/route/faultyRoutes.ts";
+import { withOnPole } from "../fixtures/route/oneMore.ts";
 import { underSet } from "./catalogueFigure.ts";
 import { expectPrinted, type Source, sourceTitle } from "./source.ts";
 

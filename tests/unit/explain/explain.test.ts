@@ -10,7 +10,8 @@ import { spanSag } from "../../../core/plant/spanSag.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { changed, withRows } from "../../fixtures/route/buildRoute.ts";
 import { extremeRoute } from "../../fixtures/route/extremeRoute.ts";
-import { faultyRoute, withStructure } from "../../fixtures/route/faultyRoutes.ts";
+import { faultyRoute } from "../../fixtures/route/faultyRoutes.ts";
+import { withStructure } from "../../fixtures/route/oneMore.ts";
 import { worked } from "./worked.ts";
 
 const route = merged(changed(extremeRoute(), "crossing", "crossing-1", { surfaceM: 99.2 }));

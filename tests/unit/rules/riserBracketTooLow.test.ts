@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { without, withRows } from "../../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../../fixtures/route/checkRoute.ts";
-import { faultyRoute, withOnPole } from "../../fixtures/route/faultyRoutes.ts";
+import { faultyRoute } from "../../fixtures/route/faultyRoutes.ts";
+import { withOnPole } from "../../fixtures/route/oneMore.ts";
 
 const second = (heightM: number) => {
   const route = faultyRoute("riser-bracket-too-low");

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { changed } from "../../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../../fixtures/route/checkRoute.ts";
-import { faultyRoute, withOnPole } from "../../fixtures/route/faultyRoutes.ts";
+import { faultyRoute } from "../../fixtures/route/faultyRoutes.ts";
+import { withOnPole } from "../../fixtures/route/oneMore.ts";
 
 const found = (columns: Parameters<typeof withOnPole>[0]) => findingsOf(withOnPole(columns), "street-light-separation");
 

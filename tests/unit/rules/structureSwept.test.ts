@@ -4,7 +4,8 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../../fixtures/route/checkRoute.ts";
 import { extremeRoute } from "../../fixtures/route/extremeRoute.ts";
-import { faultyRoute, withStructure } from "../../fixtures/route/faultyRoutes.ts";
+import { faultyRoute } from "../../fixtures/route/faultyRoutes.ts";
+import { withStructure } from "../../fixtures/route/oneMore.ts";
 
 const rule = "structure-swept";
 

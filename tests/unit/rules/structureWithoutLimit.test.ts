@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { findingsOf } from "../../fixtures/route/checkRoute.ts";
-import { faultyRoute, withStructure } from "../../fixtures/route/faultyRoutes.ts";
+import { faultyRoute } from "../../fixtures/route/faultyRoutes.ts";
+import { withStructure } from "../../fixtures/route/oneMore.ts";
 
 describe("structure-without-limit", () => {
   it("a barn the clearance set has no limit over is found", () => {
