@@ -44,7 +44,9 @@ export function guessColumns(table: Table, kind: ImportKind): Readonly<Record<st
   const columns = table.headings.flatMap((heading, index) =>
     heading === layerHeading ? [] : { heading, bare: bareHeading(heading), cells: sample(table, index) },
   );
-  const candidates = importFields[kind].flatMap((field) => columns.flatMap((column) => candidate(field, column) ?? []));
+  const candidates = importFields[kind]
+    .map(withKeys)
+    .flatMap((field) => columns.flatMap((column) => candidate(field, column) ?? []));
   candidates.sort((a, b) => b.confidenceFrac - a.confidenceFrac || a.rank - b.rank);
   const guesses = new Map<string, ColumnGuess>();
   const taken = new Set<string>();
@@ -61,9 +63,16 @@ function sample(table: Table, column: number): string[] {
   return filled.slice(0, sampleCount);
 }
 
+type SoughtField = ImportField & { readonly keys: readonly string[] };
+
+/** A field with its titles as headings are compared, found once for all columns. */
+function withKeys(field: ImportField): SoughtField {
+  return { ...field, keys: field.titles.map((title) => bareHeading(title).wholeKey) };
+}
+
 type Column = { readonly heading: string; readonly bare: BareHeading; readonly cells: readonly string[] };
 
-function candidate(field: ImportField, { heading, bare, cells }: Column): Candidate | null {
+function candidate(field: SoughtField, { heading, bare, cells }: Column): Candidate | null {
   const named = nameMatch(field, bare);
   if (named === null) return null;
   const readFrac = cells.filter((cell) => canRead(field.kind, cell)).length / Math.max(1, cells.length);
@@ -80,11 +89,10 @@ function candidate(field: ImportField, { heading, bare, cells }: Column): Candid
 }
 
 function nameMatch(
-  field: ImportField,
+  field: SoughtField,
   bare: BareHeading,
 ): { confidenceFrac: number; why: string; rank: number } | null {
-  const keys = field.titles.map((title) => bareHeading(title).wholeKey);
-  const exact = keys.findIndex(
+  const exact = field.keys.findIndex(
     (key) => key === bare.wholeKey || key === bare.key || (takesUnit(field.kind) && isWithUnit(bare.key, key)),
   );
   if (exact >= 0) {
