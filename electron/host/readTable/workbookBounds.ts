@@ -2,6 +2,8 @@ import { Unzip, UnzipInflate } from "fflate";
 
 /** Most cells of one sheet, those between its first and its farthest, empty ones too: a reader holds a place for each. */
 const mostCells = 4_000_000;
+/** The last row a sheet has. An empty row costs a reader as much as ten cells, so that more of them, however narrow, fill the memory. */
+const lastRow = 1_048_576;
 
 /** What a workbook has too much of to be read; null where it keeps within bounds. */
 export type WorkbookExcess = "bytes" | "cells" | null;
@@ -56,7 +58,7 @@ function farthestCell(): (piece: Uint8Array) => number {
     if (rest.length > longestTag) return Number.POSITIVE_INFINITY;
     for (const [, , place = ""] of text.slice(0, end).matchAll(places)) {
       const [, letters = "", row] = /^([A-Z]{0,3})(\d{1,7})$/.exec(place) ?? [];
-      if (row === undefined) return Number.POSITIVE_INFINITY;
+      if (row === undefined || Number(row) > lastRow) return Number.POSITIVE_INFINITY;
       rows = Math.max(rows, Number(row));
       columns = Math.max(columns, columnNumber(letters));
     }

@@ -50,6 +50,7 @@ describe("workbooks", () => {
   test.each([
     ["one cell out at the far corner", '<row r="1048576"><c r="XFD1048576"><v>3</v></c></row></sheetData>'],
     ["a cell whose place is written in codes", '<row r="2"><c r="&#88;FD1"><v>3</v></c></row></sheetData>'],
+    ["a row past the last a sheet has", '<row r="1048577"><c r="A1048577"><v>3</v></c></row></sheetData>'],
     ["a far last row", '<row r="9999999"><c r="C9999999"><v>3</v></c></row></sheetData>'],
   ])("a workbook with %s is refused before its empty cells fill the memory", async (_, rows) => {
     const files = unzipSync(workbook({ A: [["x"], ["1"]] }));
