@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { importChoices } from "../exchange/importOptions.ts";
+import { lineWords } from "../exchange/table.ts";
 import { tableNames } from "../model/tables.ts";
 import { sheetKinds } from "../sheets/book.ts";
 
@@ -86,6 +87,8 @@ export const importRequestSchema = z.strictObject({
 
 /** What an import would do, or did. */
 export const importReplySchema = z.strictObject({
+  /** What the lines of bad rows count. */
+  lineWord: z.enum(lineWords),
   headings: z.array(z.string()).readonly(),
   /** Field to heading as the file is read. */
   columns: z.record(z.string(), z.string()),

@@ -4,12 +4,15 @@ import type { BadRow } from "./badRow.ts";
 /** One row of a file; `line` is where a person finds it. */
 export type TableRow = { readonly line: number; readonly cells: readonly string[] };
 
+/** What the rows of a file are called, and counted as. */
+export const lineWords = ["line", "row", "feature", "placemark", "waypoint"] as const;
+
 /** What every kind of file becomes before its columns are matched: text under headings. */
 export type Table = {
   /** Name of the file as a person knows it. */
   readonly name: string;
   /** What a row's `line` counts. */
-  readonly lineWord: "line" | "row" | "feature" | "placemark" | "waypoint";
+  readonly lineWord: (typeof lineWords)[number];
   /** Never empty, never twice the same. */
   readonly headings: readonly string[];
   readonly rows: readonly TableRow[];

@@ -69,6 +69,7 @@ export function importLabel(kind: ImportChoices["kind"], fileName: string): stri
 /** An import as the window shows it before it is taken. */
 export function importReply(kind: ImportChoices["kind"], { plan, table, problem }: PlannedImport): ImportReply {
   return {
+    lineWord: table.lineWord,
     headings: table.headings,
     columns: { ...plan?.columns },
     fields: importFields[kind].map(({ field, title, required }) => ({ field, title, required })),

@@ -113,7 +113,7 @@ async function bringIn(
   await expect.poll(() => take.getAttribute("aria-disabled"), { timeout: 60_000 }).toBe("false");
   await look(`import-${kind.toLowerCase().replace(" ", "-")}`);
   await take.click();
-  await panel.getByText("Choose a file. It is shown here").waitFor();
+  await panel.getByText("It is shown here as it will be read").waitFor();
 }
 
 /** Hangs one more terminal on a cable span without one, by key and pointer. */

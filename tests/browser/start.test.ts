@@ -47,7 +47,7 @@ test("a new route is made in the folder that was chosen, a dropped list opens th
   const tag = panel.locator(".columns select").first();
   await tag.selectOption("wooden thing");
   await panel.getByRole("button", { name: /^Take \d+ rows in$/ }).click();
-  await panel.getByText("Choose a file. It is shown here").waitFor();
+  await panel.getByText("It is shown here as it will be read").waitFor();
   await page.keyboard.press("Control+z");
   await page.getByText("Undone: Import poles from poles.csv").waitFor();
   await dropFile(page, "poles.csv", list);

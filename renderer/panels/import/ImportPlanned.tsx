@@ -34,7 +34,7 @@ export function ImportPlanned({ plan, onColumn }: Props) {
   );
 }
 
-function BadRows({ plan: { bad } }: { readonly plan: ImportReply }) {
+function BadRows({ plan: { bad, lineWord } }: { readonly plan: ImportReply }) {
   if (bad.length === 0) return null;
   return (
     <>
@@ -44,7 +44,7 @@ function BadRows({ plan: { bad } }: { readonly plan: ImportReply }) {
           <thead>
             <tr>
               <th scope="col" className="figure">
-                {words.line}
+                {words.lines[lineWord]}
               </th>
               <th scope="col">{words.column}</th>
               <th scope="col">{words.value}</th>
