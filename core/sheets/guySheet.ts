@@ -18,18 +18,34 @@ import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 import { caseWords } from "./tradeWords.ts";
 
+/** So many poles that want a guy stand under the guys; more have sheets of their own, in columns. */
+const mostUnder = 20;
+const wantedColumns: readonly Column[] = [
+  { heading: "Pole", share: 24 },
+  { heading: "Strand", share: 30 },
+  { heading: "Guy wanted towards", unit: "° from north", share: 36, align: "right" },
+];
+const wantedMm = 90;
+
 /** Every guy with its pull and the part of its strength, then the poles that want one and have none. */
 export function guyDrafts(plant: Plant, paper: Paper, poleIds: readonly string[]): readonly Draft[] {
   const { columns, rows, notes } = guySchedule(plant, poleIds);
   const foot = noteFoot(notes, paper.drawing);
-  return tableDrafts({
-    kind: "guy",
-    title: "Guy schedule",
-    columns,
-    rows,
-    box: foot.rest,
-    beside: foot.marks,
-  });
+  const sheets = { kind: "guy", box: foot.rest, beside: foot.marks } as const;
+  const wanted = poleIds.flatMap((id) => wantedRow(plant, id));
+  const isApart = wanted.length > mostUnder;
+  const own = isApart ? rows.slice(0, rows.length - wanted.length - 1) : rows;
+  return [
+    ...tableDrafts({ ...sheets, title: "Guy schedule", columns, rows: own }),
+    ...tableDrafts({
+      ...sheets,
+      key: "guys wanted",
+      title: `Guys wanted at ${wanted.length} poles`,
+      columns: wantedColumns,
+      rows: isApart ? wanted : [],
+      leastMm: wantedMm,
+    }),
+  ];
 }
 
 export function guySchedule(plant: Plant, poleIds: readonly string[]): Schedule {
@@ -123,9 +139,22 @@ function azimuthCell(directionRad: number): Figure {
   return figure(clockwise, 0, { paper: String(clockwise).padStart(3, "0") });
 }
 
-function wantingRow(plant: Plant, poleId: string): readonly TableRow[] {
+/** How the strand turns at a pole where a guy is wanted and none stands; null elsewhere. */
+function unguyedTurn(plant: Plant, poleId: string) {
   const turn = turnAtPole(plant, poleId);
-  if (!turn || turn.isHeld || !isOver(turn.turnRad, plant.settings().unguyedAngleRad)) return [];
+  return turn && !turn.isHeld && isOver(turn.turnRad, plant.settings().unguyedAngleRad) ? turn : null;
+}
+
+function wantedRow(plant: Plant, poleId: string): readonly TableRow[] {
+  const turn = unguyedTurn(plant, poleId);
+  if (!turn) return [];
+  const strand = turn.isDeadEnd ? "dead-ends" : `turns by ${degreeText(turn.turnRad)}`;
+  return [{ cells: [plant.rowOf("pole", poleId).tag, strand, azimuthCell(turn.guyRad)] }];
+}
+
+function wantingRow(plant: Plant, poleId: string): readonly TableRow[] {
+  const turn = unguyedTurn(plant, poleId);
+  if (!turn) return [];
   const { tag } = plant.rowOf("pole", poleId);
   const what = turn.isDeadEnd ? "the strand dead-ends" : `the strand turns by ${degreeText(turn.turnRad)}`;
   return [{ note: `${tag}: ${what}; a guy is wanted towards ${azimuthText(turn.guyRad)}° from north.` }];

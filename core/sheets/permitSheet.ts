@@ -77,10 +77,11 @@ function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
 /** What our line adds to the load of a pole, with the load factors of the strength set. */
 function lineWords(plant: Plant, poleId: string): readonly string[] {
   const line = lineOnPole(plant, poleId, "loaded");
-  const { unitSystem } = plant.settings();
-  return line
-    ? [`our line loaded: ${formatForce(line.downN, unitSystem)} down, ${formatForce(line.acrossN, unitSystem)} of wind`]
-    : [];
+  if (!line) return [];
+  const force = (valueN: number) => formatForce(valueN, plant.settings().unitSystem);
+  // a pole lower than its neighbours is pulled up
+  const weight = `${force(Math.abs(line.downN))} ${line.downN < 0 ? "up" : "down"}`;
+  return [`our line loaded: ${weight}, ${force(line.acrossN)} of wind`];
 }
 
 function otherCells(plant: Plant, { id, owner, kind, heightM }: Attachment, ready: MakeReady): readonly Cell[] {

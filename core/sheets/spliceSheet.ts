@@ -97,6 +97,7 @@ function sharedPlace(places: readonly SplicePlace[]): SplicePlace {
     columns: bareColumns,
     rows: places.flatMap(({ rows }): readonly TableRow[] => [...rows, { note: "□ Sealed and bonded." }]),
     diagram: { left: [], right: [], joins: [] },
+    leastMm: 150,
   };
 }
 
@@ -121,12 +122,14 @@ type SplicePlace = {
   readonly columns: readonly Column[];
   readonly rows: readonly TableRow[];
   readonly diagram: SpliceDiagram;
+  /** Narrowest width at which its rows stand in columns side by side, mm; all across where not given. */
+  readonly leastMm?: number;
 };
 
 const drawingGapMm = 7;
 
 /** The table of a place, and its drawing: under the table where there is room, else on sheets of its own. */
-function drafts(paper: Paper, { key, name, columns, rows, diagram }: SplicePlace): readonly Draft[] {
+function drafts(paper: Paper, { key, name, columns, rows, diagram, leastMm }: SplicePlace): readonly Draft[] {
   const { rest, marks } = noteFoot([lossNote], paper.drawing);
   const fields = fieldRow(["Sealed and bonded", "Splicer", "Machine, last checked", "Date"], rest);
   const box = { ...rest, bottom: rest.bottom + fieldRowMm };
@@ -140,6 +143,7 @@ function drafts(paper: Paper, { key, name, columns, rows, diagram }: SplicePlace
     columns,
     rows,
     box,
+    ...(leastMm === undefined ? {} : { leastMm }),
     beside: [...marks, ...fields, ...(isUnder ? drawn(name, diagram, under) : [])],
   });
   if (!isDrawn || isUnder || tables.length === 0) return tables;

@@ -67,6 +67,16 @@ describe("guys on the drawings", () => {
     expect(wanted(guyed)).toHaveLength(0);
   });
 
+  it("have sheets of their own where many are wanted, every pole once", () => {
+    const turning = changed(bare, "settings", "settings", { unguyedAngleRad: 1e-9 });
+    const { sheets } = composeSet(openPlant(turning), [], { kinds: ["guy"] });
+    const texts = textsOf(turning, "guy");
+    const wanted = texts.filter((text) => text === "dead-ends" || text.startsWith("turns by "));
+    expect(wanted.length).toBeGreaterThan(20);
+    expect(sheets[0]?.title).toContain(`Guys wanted at ${wanted.length} poles`);
+    expect(texts.some((text) => text.includes("a guy is wanted towards"))).toBe(false);
+  });
+
   it("are drawn on the plan with their lead, beside buildings and levelled ground", () => {
     const texts = textsOf(built, "plan");
     expect(texts).toContain(`lead ${formatLength(6.2, "us", "height")}`);
@@ -90,6 +100,13 @@ describe("the pole permit list", () => {
     const poles = [...bare.pole.values()].filter((pole) => texts.some((text) => text.startsWith(`${pole.tag}   `)));
     expect(poles).toHaveLength(bare.pole.size);
     expect(texts.filter((text) => text === "strand, new")).toHaveLength(bare.pole.size);
+  });
+
+  it("says up where a pole lower than its neighbours is pulled up, and no force is below nothing", () => {
+    const sunk = changed(bare, "pole", "pole-M002", { groundM: (bare.pole.get("pole-M002")?.groundM ?? 0) - 12 });
+    const loads = textsOf(sunk, "permit").filter((text) => text.includes("our line loaded"));
+    expect(loads.find((text) => text.startsWith("M2   "))).toMatch(/loaded: [\d,]+ lbf up, /);
+    expect(loads.filter((text) => /-\d/.test(text.split("loaded: ")[1] ?? ""))).toEqual([]);
   });
 
   it("gives the moves of others that make room, existing and proposed", () => {
