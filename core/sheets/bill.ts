@@ -35,6 +35,16 @@ export function billOf(plant: Plant): readonly BillLine[] {
   ];
 }
 
+/** What is bought by length and drawn as a line: strand, cables with their coils, drops, guys; quantities in m, nothing allowed for. */
+export function lengthLines(plant: Plant) {
+  return {
+    strand: strandLines(plant, 0),
+    cables: cableLines(plant, 0),
+    drops: dropLines(plant, 0),
+    guys: guyLines(plant, 0),
+  };
+}
+
 function strandLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
   const lengths = new Map<string, number>();
   for (const span of plant.route().span.values()) {

@@ -1,5 +1,7 @@
+import { sheathLength } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
-import { billOf } from "./bill.ts";
+import { byName } from "../plant/sorting.ts";
+import { type BillLine, lengthLines } from "./bill.ts";
 import type { Book, Draft, Drawn } from "./book.ts";
 import { crewCautions } from "./cautions.ts";
 import type { Mark } from "./displayList.ts";
@@ -157,10 +159,32 @@ function quantityList(plant: Plant, book: Book, box: PaperBox): readonly Mark[] 
   ];
 }
 
+/** As many lengths are listed one by one; of more, cables are added up by their type. */
+const mostLengths = 8;
+
+/** Strand, cables, drops and guys with their lengths, m. */
+function lengthFacts(plant: Plant): readonly (readonly [string, number])[] {
+  const { strand, cables, drops, guys } = lengthLines(plant);
+  const told = (lines: readonly BillLine[]) => lines.map((one) => [one.item, one.quantity] as const);
+  const isMany = strand.length + cables.length + drops.length + guys.length > mostLengths;
+  return [...told(strand), ...(isMany ? byCableType(plant) : told(cables)), ...told(drops), ...told(guys)];
+}
+
+function byCableType(plant: Plant): readonly (readonly [string, number])[] {
+  const sums = new Map<string, { count: number; lengthM: number }>();
+  for (const id of plant.all("cable")) {
+    const { name } = plant.rowOf("cableType", plant.rowOf("cable", id).cableTypeId);
+    const { count, lengthM } = sums.get(name) ?? { count: 0, lengthM: 0 };
+    sums.set(name, { count: count + 1, lengthM: lengthM + sheathLength(plant, id).totalM });
+  }
+  return [...sums]
+    .sort(([a], [b]) => byName(a, b))
+    .map(([name, { count, lengthM }]) => [`${count} ${count === 1 ? "cable" : "cables"}: ${name}`, lengthM] as const);
+}
+
 function quantityFacts(plant: Plant, book: Book): readonly (readonly [string, string, string])[] {
   const route = plant.route();
   const system = plant.settings().unitSystem;
-  const lengths = billOf(plant).filter((one) => one.unit === "length" && one.group !== "Hardware");
   const portCount = [...route.terminal.values()].reduce(
     (sum, one) => sum + plant.rowOf("terminalModel", one.terminalModelId).portCount,
     0,
@@ -172,7 +196,7 @@ function quantityFacts(plant: Plant, book: Book): readonly (readonly [string, st
   return [
     ["Poles", grouped(route.pole.size), ""],
     ["Spans", grouped(route.span.size), ""],
-    ...lengths.slice(0, 7).map((one) => [one.item, lengthToBuy(one.quantity, system), lengthUnit(system)] as const),
+    ...lengthFacts(plant).map(([item, lengthM]) => [item, lengthToBuy(lengthM, system), lengthUnit(system)] as const),
     ["Terminals", grouped(route.terminal.size), ""],
     [
       "Ports used, reserved, spare",

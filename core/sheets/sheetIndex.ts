@@ -2,20 +2,24 @@ import { type Book, type Drawn, sheetKinds } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
 import { shortenText } from "./fitText.ts";
 import { smallMm, words } from "./marks.ts";
+import { textWidthMm } from "./measureText.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
 import { cellPart } from "./part.ts";
+import { sheetKindWords } from "./sheetKindWords.ts";
 
 type Entry = { readonly number: string; readonly title: string; readonly key: string };
 
 const rowMm = 3.75;
-const numberMm = 8;
+const leastNumberMm = 8;
 
 /** The list of sheets in a column; kinds with many sheets take one line each where the list would not fit. */
 export function sheetIndex(book: Book, box: PaperBox): Required<Drawn> {
   const body = underHead(box);
   const roomCount = Math.floor((body.top - body.bottom) / rowMm);
   const entries = fitting(book, roomCount);
+  const widths = entries.map((one) => textWidthMm(one.number, "plainBold", smallMm) + 2);
+  const numberMm = Math.max(leastNumberMm, ...widths);
   const marks: Mark[] = [...panelHead("Sheets", box)];
   const links: SheetLink[] = [];
   const table = { columnCount: 2 };
@@ -55,12 +59,11 @@ function merged(book: Book, kinds: readonly string[]): readonly Entry[] {
     seen.add(sheet.kind);
     const same = book.sheets.filter((one) => one.kind === sheet.kind);
     const last = same.at(-1) ?? sheet;
-    const what = sheet.kind === "terminal" ? sheet.title : (sheet.title.split(/[,:]/)[0] ?? "");
-    const title =
+    entries.push(
       same.length === 1
-        ? sheet.title
-        : `${what} to sheet ${last.number}${sheet.kind === "terminal" ? `: ${last.title}` : ""}`;
-    entries.push({ key: sheet.key, number: sheet.number, title });
+        ? sheet
+        : { key: sheet.key, number: `${sheet.number} to ${last.number}`, title: sheetKindWords[sheet.kind] },
+    );
   }
   return entries;
 }

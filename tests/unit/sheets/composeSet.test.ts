@@ -44,6 +44,17 @@ const emptySheet: Sheet = {
 const sheetTexts = (set: DrawingSet, title: string) =>
   textsOf(set.sheets.find((one) => one.title.startsWith(title)) ?? emptySheet);
 
+function coverTexts(route: Route): readonly string[] {
+  const { sheets } = composeSet(openPlant(route), [], { kinds: ["cover"] });
+  return sheets.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])));
+}
+
+function cableOf(route: Route) {
+  const [cable] = route.cable.values();
+  if (!cable) throw new Error("no cable");
+  return cable;
+}
+
 describe("a drawing set", () => {
   it.each(sets)("lays no text over text on $name", ({ set }) => {
     expect(set.sheets.flatMap(overlaps).map((one) => [one.sheet, one.first.text, one.second.text])).toEqual([]);
@@ -143,6 +154,18 @@ describe("a drawing set", () => {
       ["1", "Strand plan"],
       ["2", "Bill of materials"],
     ]);
+  });
+
+  it("adds the cables of a route with many up by their type on the cover", () => {
+    const route = windingRoute();
+    const cables = Array.from(
+      { length: 9 },
+      (_, index) => [`more-${index}`, { ...cableOf(route), id: `more-${index}`, name: `More ${index}` }] as const,
+    );
+    const texts = coverTexts({ ...route, cable: new Map([...route.cable, ...cables]) });
+    expect(texts.some((text) => /^\d+ cables?: /.test(text))).toBe(true);
+    expect(texts.some((text) => /^Cable .+: /.test(text))).toBe(false);
+    expect(coverTexts(route).some((text) => /^Cable .+: /.test(text))).toBe(true);
   });
 
   it("prints the standoff that was drawn, not the one that is usual", () => {
