@@ -15,6 +15,7 @@ import {
   historyState,
   importReplySchema,
   importRequestSchema,
+  listedSheet,
   sheetPicture,
 } from "./shapes.ts";
 import { wayMethods } from "./wayMethods.ts";
@@ -76,10 +77,17 @@ export const contract = {
   "draw.sheets": {
     request: drawRequest,
     reply: z.strictObject({
+      /** What the sheets are asked for by. */
+      drawnId: z.string(),
       /** What the title blocks say of the revision. */
       revision: z.string(),
-      sheets: z.array(sheetPicture).readonly(),
+      sheets: z.array(listedSheet).readonly(),
     }),
+  },
+  /** One of the sheets drawn. */
+  "draw.sheet": {
+    request: z.strictObject({ routeId, drawnId: z.string(), number: z.string() }),
+    reply: sheetPicture,
   },
   "draw.pdf": {
     request: drawRequest,

@@ -57,8 +57,8 @@ export const editReply = z.strictObject({
   found: z.array(findingSchema).readonly(),
 });
 
-/** A sheet as the preview shows it. */
-export const sheetPicture = z.strictObject({
+/** A sheet as the preview lists it. */
+export const listedSheet = z.strictObject({
   number: z.string(),
   title: z.string(),
   kind: z.enum(sheetKinds),
@@ -66,8 +66,12 @@ export const sheetPicture = z.strictObject({
   keys: z.array(z.string()).readonly(),
   /** What its title block says of the scale. */
   scale: z.string(),
-  svg: z.string(),
   sizeMm: z.strictObject({ width: z.number(), height: z.number() }),
+});
+
+/** What stands on a sheet. */
+export const sheetPicture = z.strictObject({
+  svg: z.string(),
   /** Areas that lead to other sheets: left, bottom, width, height from the sheet's lower left corner, mm. */
   links: z
     .array(

@@ -14,7 +14,7 @@ import type { Revised } from "./revised/revised.ts";
 import { standingOf } from "./revised/standing.ts";
 import { watermark } from "./revised/watermark.ts";
 import { revisionsInOrder } from "./revisions.ts";
-import { setDrafts } from "./setDrafts.ts";
+import { type OnKind, setDrafts } from "./setDrafts.ts";
 import { weigher } from "./weigher.ts";
 
 type SetOptions = {
@@ -30,6 +30,8 @@ type SetOptions = {
   readonly logo?: Picture | null;
   /** Where photos come from; where not given, none is kept. */
   readonly pictureOf?: PictureOf;
+  /** Told before the drafts of each kind are made which it is, from 1, of how many. */
+  readonly onKind?: OnKind;
   /** Told after each sheet how many of how many are drawn. */
   readonly onSheet?: (doneCount: number, totalCount: number) => void;
 };
@@ -53,6 +55,7 @@ export function composeSet(plant: Plant, findings: readonly Finding[], options: 
     revised,
     cloudLetter,
     pictureOf: options.pictureOf ?? (() => "not kept"),
+    onKind: options.onKind ?? (() => {}),
   });
   const book = bookOf(drafts, openFindings);
   const weigh = weigher(settings);

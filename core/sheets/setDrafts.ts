@@ -36,6 +36,9 @@ import { stringingDrafts } from "./stringingSheet.ts";
 import { type Strip, strips } from "./strips.ts";
 import { terminalDrafts } from "./terminalSheet.ts";
 
+/** Told before the drafts of a kind are made which of how many it is, from 1. */
+export type OnKind = (kind: SheetKind, number: number, count: number) => void;
+
 /** The sheets of a set in the order they are bound, each waiting for its number; only of the kinds asked for. */
 export function setDrafts(
   plant: Plant,
@@ -47,7 +50,13 @@ export function setDrafts(
     revised,
     cloudLetter,
     pictureOf,
-  }: { readonly revised: Revised; readonly cloudLetter: string; readonly pictureOf: PictureOf },
+    onKind,
+  }: {
+    readonly revised: Revised;
+    readonly cloudLetter: string;
+    readonly pictureOf: PictureOf;
+    readonly onKind: OnKind;
+  },
 ): readonly Draft[] {
   const designed = revised.isAsBuilt ? (revised.since?.before ?? null) : null;
   const runs = spanRuns(plant);
@@ -90,7 +99,12 @@ export function setDrafts(
     ["closeout", () => closeoutDrafts(plant, paper, { steps, terminalIds: terminalOrder(plant) })],
     ["report", () => reportDrafts(plant, paper, findings, pictureOf)],
   ];
-  return composers.filter(([kind]) => kinds.includes(kind)).flatMap(([, compose]) => compose());
+  return composers
+    .filter(([kind]) => kinds.includes(kind))
+    .flatMap(([kind, compose], index, wanted) => {
+      onKind(kind, index + 1, wanted.length);
+      return compose();
+    });
 }
 
 function planDrafts(

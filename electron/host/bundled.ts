@@ -1,15 +1,17 @@
-import { zipSync } from "fflate";
 import type { SheetFile } from "./sheetFiles.ts";
+import { zipped } from "./zipped.ts";
 
-/** The first moment an archive can tell, by the clock of the machine that reads it: the same files are to give the same bytes. */
-const still = new Date(1980, 0, 1);
+/** What a window hands over at once. */
+export type Bundle = { readonly fileName: string; readonly content: Uint8Array };
 
-/** A single file under a name of its own, several as an archive: what a window can hand over at once. */
-export function bundled(name: string, files: readonly SheetFile[]): { fileName: string; content: Uint8Array } {
+/** A single picture under a name of its own, several as an archive. */
+export function bundled(name: string, files: readonly SheetFile[]): Bundle {
   const [only] = files;
   if (only && files.length === 1) return { fileName: `${name} ${only.name}`, content: bytesOf(only) };
-  // pictures are packed as small as they get already
-  const content = zipSync(Object.fromEntries(files.map((one) => [one.name, bytesOf(one)])), { level: 0, mtime: still });
+  const content = zipped(
+    files.map((one) => ({ name: one.name, content: bytesOf(one) })),
+    { isPacked: true },
+  );
   return { fileName: `${name} sheets.zip`, content };
 }
 

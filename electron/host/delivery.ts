@@ -2,7 +2,6 @@ import { createHash } from "node:crypto";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
-import { zipSync } from "fflate";
 import { pictureKind } from "../../core/closeout/packet/pictureKind.ts";
 import { writeRouteDxf } from "../../core/dxf/writeRouteDxf.ts";
 import { writeGeojson } from "../../core/exchange/writeGeojson.ts";
@@ -10,20 +9,16 @@ import { ok, type Result } from "../../core/model/result.ts";
 import { saveCopyAs } from "../../db/backup.ts";
 import { keptFile } from "../../db/keptFiles.ts";
 import { saveCopyLookedInto } from "../../db/lookInto.ts";
+import { type Progress, partOf } from "./drawingProgress.ts";
 import { asBuiltState, drawnState } from "./drawnState.ts";
-import type { Progress, RunJob } from "./jobs.ts";
+import type { RunJob } from "./jobs.ts";
 import { mostPhotoBytes, withPhotos } from "./keptPhotos.ts";
 import { proofOf } from "./proof.ts";
 import { routeWorkbook } from "./routeSchedules.ts";
 import type { Session } from "./session.ts";
-
-/** A file of a delivery: its name, with / before what stands in a folder. */
-type DeliveredFile = { readonly name: string; readonly content: Uint8Array };
+import type { NamedBytes } from "./zipped.ts";
 
 type Watch = { readonly onProgress: (progress: Progress) => void; readonly signal: AbortSignal };
-
-/** The first moment an archive can tell, by the clock of the machine that reads it: the same files are to give the same bytes. */
-const still = new Date(1980, 0, 1);
 
 /**
  * All that is handed over of a closed-out route: the set as built with redlines, the closeout report, its tables as a workbook, the route as
@@ -35,7 +30,7 @@ export async function deliveryOf(
   session: Session,
   runJob: RunJob,
   watch: Watch,
-): Promise<Result<readonly DeliveredFile[]>> {
+): Promise<Result<readonly NamedBytes[]>> {
   const name = basename(session.fileName, ".strand");
   const asDesigned = drawnState(session, null);
   if (!asDesigned.ok) return asDesigned;
@@ -48,13 +43,14 @@ export async function deliveryOf(
   // a route on a grid of its own has no places on the globe; the manifest says so
   if (!geojson.ok && geojson.fault.code !== "no-origin") return geojson;
   const drawn = { only: null, paper: null };
-  const set = await runJob("pdf", { ...built, ...drawn }, watch.onProgress, watch.signal);
+  const partOfIt = (index: number, title: string) => partOf(watch.onProgress, index, 2, title);
+  const set = await runJob("pdf", { ...built, ...drawn }, partOfIt(0, "set as built"), watch.signal);
   const kinds = ["report", "findings"] as const;
   // the report holds what was built against the design, so it is of the design's rows; it is a record and nothing to build from
   const held = { ...asDesigned.value, since: null, isAsBuilt: true, ...drawn, kinds };
   const asked = withPhotos(session.file.db, held, mostPhotoBytes.file);
-  const report = await runJob("pdf", asked, watch.onProgress, watch.signal);
-  const files: readonly DeliveredFile[] = [
+  const report = await runJob("pdf", asked, partOfIt(1, "closeout report"), watch.signal);
+  const files: readonly NamedBytes[] = [
     { name: `${name} as built.pdf`, content: set.pdf },
     ...(report.sheetCount > 0 ? [{ name: `${name} closeout report.pdf`, content: report.pdf }] : []),
     { name: `${name} tables.xlsx`, content: await routeWorkbook(session) },
@@ -69,13 +65,8 @@ export async function deliveryOf(
   ]);
 }
 
-/** A delivery as one archive. */
-export function zipped(files: readonly DeliveredFile[]): Uint8Array {
-  return zipSync(Object.fromEntries(files.map(({ name, content }) => [name, content])), { level: 6, mtime: still });
-}
-
 /** What is in the delivery, and what the route file's journal and signatures prove of it. */
-function manifest(session: Session, files: readonly DeliveredFile[], leftOut: readonly string[]): Uint8Array {
+function manifest(session: Session, files: readonly NamedBytes[], leftOut: readonly string[]): Uint8Array {
   const { entryCount, newestHash, signatures } = proofOf(session);
   const told = {
     route: session.plant.settings().routeName,
@@ -95,7 +86,7 @@ function manifest(session: Session, files: readonly DeliveredFile[], leftOut: re
 }
 
 /** Traces under their own names, photos by what they show; two of one name are told apart by their hash. */
-function keptFiles(session: Session): readonly DeliveredFile[] {
+function keptFiles(session: Session): readonly NamedBytes[] {
   const { trace, photo } = session.route();
   const bytes = (hash: string) => keptFile(session.file.db, hash);
   const traces = [...trace.values()].flatMap(({ keptHash, fileName }) =>
@@ -109,7 +100,7 @@ function keptFiles(session: Session): readonly DeliveredFile[] {
   return [...traces, ...photos].sort((a, b) => (a.name < b.name ? -1 : 1));
 }
 
-function named(folder: string, fileName: string, hash: string, content: Uint8Array | null): readonly DeliveredFile[] {
+function named(folder: string, fileName: string, hash: string, content: Uint8Array | null): readonly NamedBytes[] {
   if (!content) return [];
   const plain = fileName.replace(/[^\w .()-]/g, "_").replace(/^\.+/, "_");
   return [{ name: `${folder}/${hash.slice(0, 8)} ${plain}`, content }];

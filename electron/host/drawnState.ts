@@ -6,8 +6,6 @@ import { fail, ok, type Result } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { RowChange } from "../../core/model/rowChange.ts";
 import type { Revision } from "../../core/model/tables.ts";
-import { openPlant } from "../../core/plant/plant.ts";
-import { openChecker } from "../../core/rules/checker.ts";
 import type { Finding } from "../../core/rules/finding.ts";
 import type { SheetKind } from "../../core/sheets/book.ts";
 import type { PaperName } from "../../core/sheets/paper.ts";
@@ -20,7 +18,8 @@ import type { Session } from "./session.ts";
 /** A state of the route to be drawn: its rows and findings, and how it stands to the revisions issued. */
 export type DrawnState = {
   readonly route: Route;
-  readonly findings: readonly Finding[];
+  /** Null where they are still to be worked out, which takes long on a long route: by whoever draws it, in a thread of its own. */
+  readonly findings: readonly Finding[] | null;
   /** The issued revision it is; null where it is none, or was edited since. */
   readonly revisionId: string | null;
   /** What was edited since the revision before it; null where there is none before. */
@@ -80,10 +79,9 @@ export function wantedState(session: Session, { letter, isAsBuilt = false, ...wa
 export function asBuiltState(session: Session): DrawnState {
   const rows = asBuiltRows(session.route());
   const route = routeWith(session.route(), rows);
-  const findings = openChecker(openPlant(route)).findings();
   return {
     route,
-    findings,
+    findings: null,
     revisionId: null,
     since: { letter: "", rows },
     isAsBuilt: true,
@@ -116,8 +114,7 @@ function frozenState(session: Session, revision: Revision): Result<State> {
   const known = issued(session).filter((one) => one.number <= revision.number);
   const route = { ...then.value, revision: new Map(known.map((one) => [one.id, one])) };
   const former = known.filter((one) => one.voidedBy === "" && one.number < revision.number).at(-1);
-  const findings = openChecker(openPlant(route)).findings();
-  return withFormer(session, { route, findings, revisionId: revision.id }, former, revision);
+  return withFormer(session, { route, findings: null, revisionId: revision.id }, former, revision);
 }
 
 function withFormer(

@@ -3,7 +3,7 @@ import type { EditReply, HostEvent, Request } from "../../core/contract/contract
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { tableNames } from "../../core/model/tables.ts";
 import { closeoutHandlers } from "./closeoutHandlers.ts";
-import { deliveryOf, zipped } from "./delivery.ts";
+import { deliveryOf } from "./delivery.ts";
 import { drawHandlers } from "./drawHandlers.ts";
 import { exportHandlers } from "./exportFile.ts";
 import { type FilePlaces, openFileService } from "./fileHandlers.ts";
@@ -170,7 +170,8 @@ export function openHost({ runJob, report, files }: HostOptions): Host {
           const files = await deliveryOf(session, runJob, { onProgress, signal });
           if (!files.ok) return files;
           const fileName = `${basename(session.fileName, ".strand")} delivery.zip`;
-          return ok({ fileName, contentBase64: Buffer.from(zipped(files.value)).toString("base64") });
+          const archive = await runJob("archive", { files: files.value }, onProgress, signal);
+          return ok({ fileName, contentBase64: Buffer.from(archive).toString("base64") });
         }),
       ),
     ...fileService.handlers,

@@ -1,5 +1,4 @@
 import type { PacketSheet } from "../../core/closeout/packet/packetFile.ts";
-import type { Reply } from "../../core/contract/contract.ts";
 import { layoutFigures } from "../../core/layout/layoutFigures.ts";
 import { routeWith } from "../../core/layout/rowSet.ts";
 import { type Layout, runLayout } from "../../core/layout/runLayout.ts";
@@ -9,20 +8,18 @@ import type { Row } from "../../core/model/tables.ts";
 import type { LimitedWatch } from "../../core/placement/limitedWatch.ts";
 import type { LayoutFigures } from "../../core/plant/layoutCompare.ts";
 import { openPlant } from "../../core/plant/plant.ts";
-import { composeSet } from "../../core/sheets/composeSet.ts";
-import type { DrawingSet } from "../../core/sheets/displayList.ts";
 import { packetSheet } from "../../core/sheets/packet/packetSheet.ts";
-import type { Revised } from "../../core/sheets/revised/revised.ts";
 import { standingOf } from "../../core/sheets/revised/standing.ts";
 import { writeSvg } from "../../core/sheets/writeSvg.ts";
-import { type DrawnState, routeBefore, type SetWanted } from "./drawnState.ts";
-import { pictureOpener } from "./keptPhotos.ts";
+import { type Bundle, bundled } from "./bundled.ts";
+import { composedSet, revisedOf } from "./composedSet.ts";
+import { drawingProgress, type Progress } from "./drawingProgress.ts";
+import type { DrawnSheets } from "./drawnSheets.ts";
+import type { DrawnState, SetWanted } from "./drawnState.ts";
 import { type LimitWishes, placementWatch } from "./placementWatch.ts";
 import { type SheetFile, type SheetFormat, sheetFiles } from "./sheetFiles.ts";
 import { writePdf } from "./writePdf.ts";
-
-/** How far a job is: steps done of steps known, and what it is doing. */
-export type Progress = { readonly doneCount: number; readonly totalCount: number; readonly words: string };
+import { type NamedBytes, zipped } from "./zipped.ts";
 
 /** A layout under other standards beside the present one. */
 export type Trial = { readonly present: LayoutFigures; readonly other: LayoutFigures; readonly layout: Layout };
@@ -43,7 +40,7 @@ type Jobs = {
     };
     readonly gives: Result<Trial>;
   };
-  readonly svg: { readonly takes: SetWanted; readonly gives: Reply<"draw.sheets"> };
+  readonly svg: { readonly takes: SetWanted; readonly gives: DrawnSheets };
   readonly pdf: {
     readonly takes: SetWanted;
     readonly gives: { readonly pdf: Uint8Array; readonly sheetCount: number };
@@ -58,6 +55,16 @@ type Jobs = {
       readonly wavelengthsNm: readonly number[];
     };
     readonly gives: PacketSheet;
+  };
+  /** Files packed into one. */
+  readonly archive: {
+    readonly takes: { readonly files: readonly NamedBytes[] };
+    readonly gives: Uint8Array;
+  };
+  /** Sheets as PNG: one as a picture, several as an archive of them. */
+  readonly pictures: {
+    readonly takes: SetWanted & { readonly name: string };
+    readonly gives: Bundle;
   };
   /** A file for each sheet. */
   readonly files: {
@@ -101,57 +108,48 @@ const jobs: { readonly [N in JobName]: Job<N> } = {
   },
   async svg(wanted, onProgress) {
     const revised = revisedOf(wanted);
-    const { sheets, layerNames } = await composedSet(wanted, revised, onProgress);
+    const told = drawingProgress(onProgress);
+    const { sheets, layerNames } = await composedSet(wanted, revised, told);
+    const text = new TextEncoder();
     return {
       revision: standingOf(openPlant(wanted.route), revised, false).text,
-      sheets: sheets.map(({ marks, names: _names, ...sheet }) => ({
-        ...sheet,
-        svg: writeSvg({ ...sheet, marks }, layerNames),
-      })),
+      sheets: sheets.map(({ marks, names: _names, ...sheet }, index) => {
+        const svg = text.encode(writeSvg({ ...sheet, marks }, layerNames));
+        told.onWritten(index + 1, sheets.length);
+        return { ...sheet, svg };
+      }),
     };
   },
   async pdf(wanted, onProgress, { signal }) {
-    const set = await composedSet(wanted, revisedOf(wanted), onProgress);
-    const pdf = await writePdf(set, {
-      signal,
-      onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
-    });
-    return { pdf, sheetCount: set.sheets.length };
+    const told = drawingProgress(onProgress);
+    const set = await composedSet(wanted, revisedOf(wanted), told);
+    const sheetCount = set.sheets.length;
+    const pdf = await writePdf(set, { signal, onSheet: (doneCount) => told.onWritten(doneCount, sheetCount) });
+    return { pdf, sheetCount };
   },
   async packet({ state, packet, ...written }) {
     const plant = openPlant(state.route);
     return packetSheet(plant, packet, { ...written, revision: standingOf(plant, revisedOf(state), false).text });
   },
-  async files({ format, ...wanted }, onProgress, { signal }) {
-    const set = await composedSet(wanted, revisedOf(wanted), onProgress);
-    return sheetFiles(set, format, {
-      signal,
-      onSheet: (doneCount) => onProgress({ doneCount, totalCount: set.sheets.length, words: "Writing sheets" }),
-    });
+  files: ({ format, ...wanted }, onProgress, { signal }) => filesOf(wanted, format, onProgress, signal),
+  async pictures({ name, ...wanted }, onProgress, { signal }) {
+    return bundled(name, await filesOf(wanted, "png", onProgress, signal));
+  },
+  async archive({ files }) {
+    return zipped(files, { isPacked: false });
   },
 };
 
-/** The drawing set of a state of the route, or some of its sheets, with what changed since the revision before it. */
-async function composedSet(
-  { route, findings, only, paper, logo, kinds, photos = new Map() }: SetWanted,
-  revised: Revised,
+/** A file for each sheet of a set. */
+async function filesOf(
+  wanted: SetWanted,
+  format: SheetFormat,
   onProgress: (progress: Progress) => void,
-): Promise<DrawingSet> {
-  const onSheet = (doneCount: number, totalCount: number): void =>
-    onProgress({ doneCount, totalCount, words: "Composing sheets" });
-  return composeSet(openPlant(route), findings, {
-    revised,
-    only,
-    logo,
-    pictureOf: await pictureOpener(photos),
-    onSheet,
-    ...(paper === null ? {} : { paper }),
-    ...(kinds ? { kinds } : {}),
-  });
-}
-
-function revisedOf({ route, revisionId, since, isAsBuilt = false }: DrawnState): Revised {
-  return { revisionId, isAsBuilt, since: since && { ...since, before: openPlant(routeBefore(route, since.rows)) } };
+  signal: AbortSignal,
+): Promise<readonly SheetFile[]> {
+  const told = drawingProgress(onProgress);
+  const set = await composedSet(wanted, revisedOf(wanted), told);
+  return sheetFiles(set, format, { signal, onSheet: (doneCount) => told.onWritten(doneCount, set.sheets.length) });
 }
 
 /** The cheapest layout found under a watch. */
@@ -166,6 +164,16 @@ function searchedLayout(
   // A line is strung with cables that carry what the quick layout asks: a cheaper one that asks more fibers is no gain.
   const lacksFibers = searched.ok && searched.value.unserved.some((one) => one.kind === "fibers");
   return lacksFibers ? runLayout(route, models) : searched;
+}
+
+/** What of a result goes over to another thread as it is: a preview of a thousand sheets takes a second to copy. */
+const handsOver: { readonly [N in JobName]?: (gives: Jobs[N]["gives"]) => readonly Uint8Array<ArrayBuffer>[] } = {
+  svg: ({ sheets }) => sheets.map((one) => one.svg),
+};
+
+/** The memory of a result that its thread gives away. */
+export function handedOver<N extends JobName>(name: N, gives: Jobs[N]["gives"]): ArrayBuffer[] {
+  return handsOver[name]?.(gives).map((bytes) => bytes.buffer) ?? [];
 }
 
 /** Does a job in this thread. */

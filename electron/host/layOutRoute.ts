@@ -5,7 +5,8 @@ import type { LayoutEnding } from "../../core/model/layoutRows.ts";
 import { fail, ok, type Result } from "../../core/model/result.ts";
 import type { RowChange } from "../../core/model/rowChange.ts";
 import type { UnservedUnit } from "../../core/model/tables.ts";
-import type { Progress, RunJob } from "./jobs.ts";
+import type { Progress } from "./drawingProgress.ts";
+import type { RunJob } from "./jobs.ts";
 import type { LimitWishes } from "./placementWatch.ts";
 import type { Session } from "./session.ts";
 

@@ -1,7 +1,7 @@
 import { type LimitedWatch, limitedWatch, type SearchLimits } from "../../core/placement/limitedWatch.ts";
 import { gapText } from "../../core/units/gapText.ts";
 import { moneyText } from "../../core/units/moneyText.ts";
-import type { Progress } from "./jobs.ts";
+import type { Progress } from "./drawingProgress.ts";
 
 /** Steps a search may take where nobody asks for others: half a minute of an ordinary machine; an ordinary route is proven in a second. */
 const usualStepLimit = 40_000;

@@ -1,5 +1,6 @@
 import { Worker } from "node:worker_threads";
-import { type JobName, keepsItsBest, type Progress, type RunJob } from "./jobs.ts";
+import type { Progress } from "./drawingProgress.ts";
+import { type JobName, keepsItsBest, type RunJob } from "./jobs.ts";
 
 /** What the worker answers with. */
 export type WorkerWord =

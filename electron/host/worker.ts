@@ -1,8 +1,8 @@
 import { parentPort } from "node:worker_threads";
-import { runJob } from "./jobs.ts";
+import { handedOver, runJob } from "./jobs.ts";
 import { isRaised, type WorkerOrder, type WorkerWord } from "./thread.ts";
 
-const say = (word: WorkerWord): void => parentPort?.postMessage(word);
+const say = (word: WorkerWord, away: ArrayBuffer[] = []): void => parentPort?.postMessage(word, away);
 
 parentPort?.on("message", async (order: WorkerOrder) => {
   try {
@@ -11,7 +11,7 @@ parentPort?.on("message", async (order: WorkerOrder) => {
       signal: new AbortController().signal,
       isStopped: () => isRaised(order.stopFlag),
     });
-    say({ kind: "done", gives });
+    say({ kind: "done", gives }, handedOver(order.name, gives));
   } catch (error) {
     say({ kind: "failed", words: error instanceof Error ? error.message : String(error) });
   }

@@ -1,5 +1,5 @@
 import type { ExportFormat } from "../../core/contract/exportMethods.ts";
-import { bytesOf, handOver } from "./handOver.ts";
+import { fileOf, handOver } from "./handOver.ts";
 import { openRouteOf, type Session, showFault, tell } from "./session.ts";
 import { words } from "./words.ts";
 
@@ -16,6 +16,6 @@ export async function exportRoute(session: Session, format: ExportFormat): Promi
   const reply = await session.host.call("export.file", { routeId, format });
   if (!reply.ok) return showFault(session, reply.fault);
   const { fileName, contentBase64 } = reply.value;
-  handOver(fileName, new Blob([bytesOf(contentBase64)], { type: mediaTypes[format] }));
+  handOver(fileName, await fileOf(contentBase64, mediaTypes[format]));
   tell(session, words.exported(fileName));
 }

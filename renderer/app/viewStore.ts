@@ -36,6 +36,8 @@ type Job = {
   readonly totalCount: number;
   readonly words: string;
   readonly isCancelling: boolean;
+  /** True where edits wait until it is over; what only draws has its own copy of the route. */
+  readonly holdsEdits: boolean;
   /** What stopping it does, as the button says it. */
   readonly stop: string;
 };
@@ -44,6 +46,8 @@ export type PreviewSheet = Reply<"draw.sheets">["sheets"][number];
 
 /** What sheets on preview were drawn from. */
 export type SheetsOf = {
+  /** What the host keeps them under. */
+  readonly drawnId: string;
   /** The route as it stood then. */
   readonly route: Route;
   /** What the title blocks say of the revision. */
@@ -183,6 +187,11 @@ export function openViewStore(): ViewStore {
     drawnAs: "ground",
     adding: null,
   }));
+}
+
+/** Whether an edit has to wait: for the one under way, or for work that would be wrong after it. */
+export function areEditsHeld({ isBusy, job }: ViewState): boolean {
+  return isBusy || (job?.holdsEdits ?? false);
 }
 
 /** Tells a person something once, on screen and to a screen reader. */

@@ -1,3 +1,5 @@
+import { grouped } from "../../core/sheets/quantityText.ts";
+
 /** Words of the window as a whole; one place, so that they can be translated. */
 export const words = {
   undone: "Undone: ",
@@ -30,6 +32,8 @@ export const words = {
   exported: (fileName: string): string => `Exported as ${fileName}.`,
   delivered: (fileName: string): string => `Delivered as ${fileName}.`,
   setSaved: (fileName: string): string => `Drawing set saved as ${fileName}.`,
+  printing: "Print sheets",
+  sheetOf: (number: number, count: number): string => `sheet ${grouped(number)} of ${grouped(count)}`,
   savingPictures: "Save sheets as PNG",
   picturesSaved: (fileName: string): string => `Sheets saved as ${fileName}.`,
   stopped: (work: string): string => `${work}: stopped, nothing was changed.`,

@@ -1,7 +1,7 @@
-import { previewSheets } from "../app/jobs.ts";
 import { chooseAndShow, drawnRef } from "../app/look.ts";
 import { type RefKey, refKey, splitRef } from "../app/ref.ts";
 import { openRouteOf, type Session } from "../app/session.ts";
+import { previewSheets } from "../app/sheetJobs.ts";
 import { fullScalePxPerM } from "../canvas/viewport.ts";
 
 /** Shows a row of the route on the diagram and chooses it; a cable or a strand is chosen as its spans. */

@@ -4,6 +4,7 @@ import { splitRef } from "../app/ref.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { areEditsHeld } from "../app/viewStore.ts";
 import type { Tried } from "./WhatIfPanel.tsx";
 import { whatIfWords as words } from "./whatIfWords.ts";
 
@@ -13,7 +14,7 @@ type Props = { readonly open: OpenRoute; readonly tried: Tried; readonly onTaken
 export function TakeTrial({ open, tried, onTaken }: Props) {
   const session = useSession();
   const lookOnly = useLookOnly();
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const selection = useView((state) => state.selection);
   const { plant, route } = open;
   const chosen = selection

@@ -8,6 +8,7 @@ import type { OpenRoute, WindowFinding } from "../app/routeStore.ts";
 import { unitsOf } from "../app/session.ts";
 import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { areEditsHeld } from "../app/viewStore.ts";
 import { PunchForm } from "../closeout/punch/PunchForm.tsx";
 import { builtThingOf } from "../closeout/punch/punchSubject.ts";
 import { punchWords } from "../closeout/words.ts";
@@ -91,7 +92,7 @@ type DeedsProps = {
 
 function Deeds({ finding, isTabStop, isExplained, onExplain, onWaive, onRework }: DeedsProps) {
   const session = useSession();
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const lookOnly = useLookOnly();
   const { waiverId } = finding;
   const edit = (name: string, told: string, run: () => unknown) => (

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import { cancelJob } from "../app/jobs.ts";
+import { cancelJob } from "../app/followJob.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { panelWords } from "./words.ts";
 

@@ -1,5 +1,6 @@
 import type { Browser, BrowserContextOptions } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
+import type { Route } from "../../core/model/route.ts";
 import { launchChromium } from "./chromium.ts";
 import { type Demo, makeDemo, type OpenWindow } from "./openWindow.ts";
 
@@ -11,6 +12,7 @@ type OnDemo = {
   /** The window of the test that runs now, on a copy of the route of its own. */
   readonly opened: () => OpenWindow;
   readonly openEmpty: () => Promise<OpenWindow>;
+  readonly openRows: (route: Route) => Promise<OpenWindow>;
 };
 
 /** Opens a window on the demo route before each test of a file and closes it after; no page may complain. */
@@ -36,5 +38,9 @@ export function eachOnDemo(
     expect(opened.complaints).toEqual([]);
     await opened.close();
   });
-  return { opened: () => opened, openEmpty: () => demo.openEmpty(browser) };
+  return {
+    opened: () => opened,
+    openEmpty: () => demo.openEmpty(browser),
+    openRows: (route) => demo.openRows(browser, route),
+  };
 }

@@ -284,6 +284,10 @@ export const faultTable: Readonly<Record<string, Tries>> = {
     const { host, routeId } = hostOf(session);
     yield host.call("revision.changes", { routeId, revisionId: "gone" });
   },
+  *"no-drawing"(session) {
+    const { host, routeId } = hostOf(session);
+    yield host.call("draw.sheet", { routeId, drawnId: "gone", number: "1" });
+  },
   *"not-a-picture"(session) {
     yield logo(session, "logo.png", Buffer.from("no picture"));
   },

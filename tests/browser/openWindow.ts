@@ -3,6 +3,8 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { expect } from "vitest";
+import type { Route } from "../../core/model/route.ts";
+import { createRouteFile } from "../../db/createRouteFile.ts";
 import { openHost } from "../../electron/host/host.ts";
 import { runJobHere } from "../../electron/host/jobs.ts";
 import { makeDemoRoute } from "../../electron/host/makeDemoRoute.ts";
@@ -32,6 +34,8 @@ export type Demo = {
   readonly open: (browser: Browser, options?: BrowserContextOptions) => Promise<OpenWindow>;
   /** A window on a route without a pole. */
   readonly openEmpty: (browser: Browser) => Promise<OpenWindow>;
+  /** A window on a file of these rows. */
+  readonly openRows: (browser: Browser, route: Route) => Promise<OpenWindow>;
   readonly remove: () => void;
 };
 
@@ -57,6 +61,15 @@ export async function makeDemo(): Promise<Demo> {
     },
     async openEmpty(browser) {
       const session = createRoute(nextPath(), join(root, "assets"), { routeName: "Empty route" }, stamp);
+      if (!session.ok) throw new Error(session.fault.what);
+      return openWindow(browser, session.value, {});
+    },
+    async openRows(browser, route) {
+      const path = nextPath();
+      const made = createRouteFile(path, route, { author: stamp.author, atIso: stamp.nowIso() });
+      if (!made.ok) throw new Error(made.fault.what);
+      made.value.close();
+      const session = openRoute(path, stamp);
       if (!session.ok) throw new Error(session.fault.what);
       return openWindow(browser, session.value, {});
     },

@@ -160,9 +160,37 @@ test("the drawing set comes back as a PDF and as pictures of its sheets", async 
   const { pdfBase64, fileName } = await ask("draw.pdf", { routeId, jobId: "job-1" });
   expect(fileName).toBe("route.pdf");
   expect(Buffer.from(pdfBase64, "base64").subarray(0, 5).toString()).toBe("%PDF-");
-  const { sheets } = await ask("draw.sheets", { routeId, jobId: "job-2" });
+  const { sheets, drawnId } = await ask("draw.sheets", { routeId, jobId: "job-2" });
   expect(sheets.length).toBeGreaterThan(30);
-  expect(sheets.every((sheet) => sheet.svg.startsWith("<svg"))).toBe(true);
+  for (const { number } of sheets) {
+    expect((await ask("draw.sheet", { routeId, drawnId, number })).svg).toMatch(/^<svg/);
+  }
+});
+
+test("a set that is drawn tells which kind of its sheets is prepared, which sheet is drawn and which is written", async () => {
+  const routeId = await openDemo();
+  const told: { readonly partFrac: number; readonly words: string }[] = [];
+  host.on((event) => {
+    if (event.kind === "progress") told.push({ partFrac: event.doneCount / event.totalCount, words: event.words });
+  });
+  const { sheets } = await ask("draw.sheets", { routeId, jobId: "job" });
+  const words = told.map((one) => one.words);
+  expect(words[0]).toMatch(/^Cover, kind 1 of \d+$/);
+  expect(words).toContain(`sheet 1 of ${sheets.length}`);
+  expect(words.at(-1)).toBe(`writing sheet ${sheets.length} of ${sheets.length}`);
+  const parts = told.map((one) => one.partFrac);
+  expect(parts).toEqual([...parts].sort((a, b) => a - b));
+  expect(parts.at(-1)).toBe(1);
+});
+
+test("sheets of a preview are kept for two windows, and the third takes the place of the first", async () => {
+  const routeId = await openDemo();
+  const cover = (drawnId: string) => host.call("draw.sheet", { routeId, drawnId, number: "1" });
+  for (const jobId of ["first", "second"]) await ask("draw.sheets", { routeId, jobId, sheets: ["cover"] });
+  expect(await cover("first")).toMatchObject({ ok: true });
+  await ask("draw.sheets", { routeId, jobId: "third", sheets: ["cover"] });
+  expect(await cover("first")).toMatchObject({ ok: false, fault: { code: "no-drawing" } });
+  expect(await cover("second")).toMatchObject({ ok: true });
 });
 
 test("laying out a second time changes nothing", async () => {

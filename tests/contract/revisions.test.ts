@@ -67,8 +67,16 @@ function moveTerminal(offsetM: number): void {
   });
 }
 
-const draw = (revisionId?: string) =>
-  ask("draw.sheets", { routeId, jobId: "job", ...(revisionId === undefined ? {} : { revisionId }) });
+/** The sheets of a state of the route, with what stands on each. */
+async function draw(revisionId?: string) {
+  const wanted = { routeId, jobId: "job", ...(revisionId === undefined ? {} : { revisionId }) };
+  const { drawnId, revision, sheets } = await ask("draw.sheets", wanted);
+  const read = sheets.map(async (one) => ({
+    ...one,
+    ...(await ask("draw.sheet", { routeId, drawnId, number: one.number })),
+  }));
+  return { revision, sheets: await Promise.all(read) };
+}
 
 test("a revision is drawn as it was issued, to the letter, whatever was edited and issued since", async () => {
   issue("A");

@@ -1,8 +1,9 @@
 import { fail, ok, type Result } from "../../../core/model/result.ts";
-import { deliveryOf, zipped } from "../../host/delivery.ts";
+import { deliveryOf } from "../../host/delivery.ts";
 import { withRouteFile } from "../../host/openRoute.ts";
 import { writeFolder } from "../../host/writeFolder.ts";
 import { writeOut } from "../../host/writeOut.ts";
+import { zipped } from "../../host/zipped.ts";
 import { type Outcome, readArguments, type Verb } from "../verb.ts";
 
 const shape = { name: "deliver", usage: "FILE.strand --out FOLDER | FILE.zip" };
@@ -27,7 +28,9 @@ export const deliverVerb: Verb = {
       const watch = { onProgress: () => {}, signal: new AbortController().signal };
       const files = await deliveryOf(session, desk.runJob, watch);
       if (!files.ok) return files;
-      const written = /\.zip$/i.test(out) ? writeOut(out, zipped(files.value)) : writeFolder(out, files.value);
+      const written = /\.zip$/i.test(out)
+        ? writeOut(out, zipped(files.value, { isPacked: false }))
+        : writeFolder(out, files.value);
       if (!written.ok) return written;
       const { path, byteCount } = written.value;
       const lines = [

@@ -35,13 +35,19 @@ export type Repeatable = Pick<Action, "blocked" | "run"> & { readonly name: stri
 const closed = (session: Session): string | null => (session.store.get() ? null : actionWords.noRoute);
 
 /** Why an edit has to wait, or cannot be made at all. */
-export const working = (session: Session): string | null => lookOnlyReason(session) ?? waiting(session);
+export const working = (session: Session): string | null => {
+  const { job } = session.view.getState();
+  return lookOnlyReason(session) ?? closed(session) ?? (job?.holdsEdits ? actionWords.waitFor(job.name) : null);
+};
 
-/** Why work that changes nothing has to wait. */
+/** Why long work has to wait. */
 export const waiting = (session: Session): string | null => {
   const { job } = session.view.getState();
   return closed(session) ?? (job ? actionWords.waitFor(job.name) : null);
 };
+
+/** Why long work that ends in an edit has to wait, or cannot be done at all. */
+export const layingOut = (session: Session): string | null => working(session) ?? waiting(session);
 
 /** Why the diagram cannot be changed now. */
 export const beyondDiagram = (session: Session): string | null =>

@@ -1,8 +1,9 @@
 import { FileDown, FileInput, Files, FileText, Waypoints } from "lucide-react";
 import { terminalKey } from "../../../core/sheets/book.ts";
 import { oneTerminal } from "../../tools/oneTerminal.ts";
-import { drawSet, layOut, previewSheets } from "../jobs.ts";
-import { type Action, action, beyondDiagram, waiting, working } from "./action.ts";
+import { layOut } from "../jobs.ts";
+import { drawSet, previewSheets } from "../sheetJobs.ts";
+import { type Action, action, beyondDiagram, layingOut, waiting, working } from "./action.ts";
 import { actionWords } from "./words.ts";
 
 /** The work on a route, in the order it is done. */
@@ -19,7 +20,7 @@ export const workActions: readonly Action[] = [
   action("layout", {
     name: () => actionWords.layOut,
     icon: Waypoints,
-    blocked: working,
+    blocked: layingOut,
     run: layOut,
     place: "work",
     isWritten: true,

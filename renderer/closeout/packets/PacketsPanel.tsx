@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import { areEditsHeld } from "../../app/viewStore.ts";
 import { FileButton } from "../../panels/FileButton.tsx";
 import { GiveForm } from "./GiveForm.tsx";
 import { writePacket } from "./givePacket.ts";
@@ -13,7 +14,7 @@ import { packetWords } from "./words.ts";
 export function PacketsPanel({ open }: { readonly open: OpenRoute }) {
   const session = useSession();
   const [isGiving, setIsGiving] = useState(false);
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const allBrought = useView((state) => state.packetsBrought);
   const brought = allBrought.filter((one) => one.routeId === open.routeId);
   const lookOnly = useLookOnly();

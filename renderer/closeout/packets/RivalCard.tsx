@@ -8,6 +8,7 @@ import type { OpenRoute } from "../../app/routeStore.ts";
 import { unitsOf } from "../../app/session.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import { areEditsHeld } from "../../app/viewStore.ts";
 import { RefButton } from "../../panels/RefButton.tsx";
 import { againstDrawn, drawnOf } from "./againstDrawn.ts";
 import { packetWords } from "./words.ts";
@@ -15,7 +16,7 @@ import { packetWords } from "./words.ts";
 /** A reading that stands beside one a crew brought: who, when, what, how far from the drawing, and the choice between them. */
 export function RivalCard({ open, rival }: { readonly open: OpenRoute; readonly rival: Row<"rivalReading"> }) {
   const session = useSession();
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const lookOnly = useLookOnly();
   const { route, plant } = open;
   const standing = route.reading.get(rival.readingId) ?? null;

@@ -6,6 +6,7 @@ import { actionOf } from "../../app/actions.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useView } from "../../app/useSession.ts";
+import { areEditsHeld } from "../../app/viewStore.ts";
 import { ActionButton } from "../../panels/Bar.tsx";
 import { GateList } from "./GateList.tsx";
 import { ReopenForm, SignForm } from "./SignForms.tsx";
@@ -15,7 +16,7 @@ import { signOffWords } from "./words.ts";
 export function SignOffPanel({ open }: { readonly open: OpenRoute }) {
   const [asked, setAsked] = useState<Stage | "reopen" | null>(null);
   const gates = useMemo(() => gatesBefore(open.plant, "accepted", [...open.findings.values()]), [open]);
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const isFileShut = useView((state) => state.isHostAway || (state.fileState?.lookOnly ?? null) !== null);
   const lookOnly = useLookOnly();
   const signatures = signaturesOf(open.route);

@@ -3,6 +3,7 @@ import { runCommand } from "../../app/edits.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import { areEditsHeld } from "../../app/viewStore.ts";
 import { type FixPlan, planFixes } from "./fixAll.ts";
 import type { FindingGroup } from "./grouping.ts";
 import { findingsWords } from "./words.ts";
@@ -24,7 +25,7 @@ export function GroupHead({ group, open, isOneRule }: Props) {
 
 function FixAll({ group, open }: Omit<Props, "isOneRule">) {
   const session = useSession();
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const lookOnly = useLookOnly();
   // the plan holds for the route it was made on; an edit in between asks for a new look
   const [tried, setTried] = useState<(FixPlan & { readonly route: OpenRoute["route"] }) | null>(null);

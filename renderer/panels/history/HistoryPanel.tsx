@@ -6,6 +6,7 @@ import type { OpenRoute } from "../../app/routeStore.ts";
 import { showFault } from "../../app/session.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import { areEditsHeld } from "../../app/viewStore.ts";
 import { EmptyState } from "../EmptyState.tsx";
 import { EntryLine } from "./EntryLine.tsx";
 import { historyWords } from "./words.ts";
@@ -17,7 +18,7 @@ const noSteps: Reply<"history.list"> = { done: [], undone: [] };
 export function HistoryPanel({ open }: { readonly open: OpenRoute }) {
   const session = useSession();
   const [list, setList] = useState<Reply<"history.list"> | null>(null);
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const lookOnly = useLookOnly();
   const { routeId, history } = open;
   useEffect(() => {

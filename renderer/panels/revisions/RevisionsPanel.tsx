@@ -2,11 +2,12 @@ import { useEffect, useState } from "react";
 import type { Reply } from "../../../core/contract/contract.ts";
 import type { Revision } from "../../../core/model/tables.ts";
 import { nextLetter } from "../../../core/sheets/revised/nextLetter.ts";
-import { previewSheets } from "../../app/jobs.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { showFault } from "../../app/session.ts";
+import { previewSheets } from "../../app/sheetJobs.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import { areEditsHeld } from "../../app/viewStore.ts";
 import { ChangeList } from "./ChangeList.tsx";
 import { ApproveForm, IssueForm, VoidForm } from "./RevisionForms.tsx";
 import { revisionWords } from "./words.ts";
@@ -18,7 +19,7 @@ type Asked = { readonly kind: "issue" } | { readonly kind: "approve" | "void"; r
 export function RevisionsPanel({ open }: { readonly open: OpenRoute }) {
   const [asked, setAsked] = useState<Asked>(null);
   const changes = useChanges(open);
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const lookOnly = useLookOnly();
   const revisions = [...open.route.revision.values()].sort((a, b) => b.number - a.number);
   const [last] = revisions;
@@ -67,7 +68,7 @@ function Doings(props: {
 }) {
   const { revision, isOff, lookOnly, onAsk } = props;
   const session = useSession();
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const { id: revisionId, letter, voidedBy, approvedBy } = revision;
   const button = (kind: "approve" | "void", name: string, label: string) => (
     <button

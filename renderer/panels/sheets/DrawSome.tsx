@@ -1,7 +1,7 @@
 import { useId, useState } from "react";
 import { sheetKinds } from "../../../core/sheets/book.ts";
 import { sheetKindWords } from "../../../core/sheets/sheetKindWords.ts";
-import { drawSet, saveSheetPictures } from "../../app/jobs.ts";
+import { drawSet, saveSheetPictures } from "../../app/sheetJobs.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import type { PreviewSheet } from "../../app/viewStore.ts";
 import { printSheets } from "./printSheets.ts";
@@ -68,7 +68,12 @@ export function DrawSome(props: { readonly sheets: readonly PreviewSheet[]; read
         type="button"
         className="fix"
         disabled={chosen === null}
-        onClick={() => void printSheets(sheets.filter((one) => chosen?.includes(one.number)))}
+        onClick={() =>
+          void printSheets(
+            session,
+            sheets.filter((one) => chosen?.includes(one.number)),
+          )
+        }
       >
         {words.print}
       </button>

@@ -1,6 +1,6 @@
 import { useId } from "react";
-import { previewSheets } from "../../app/jobs.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
+import { previewSheets } from "../../app/sheetJobs.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import type { PreviewSheet } from "../../app/viewStore.ts";
 import { DrawnOn } from "./DrawnOn.tsx";

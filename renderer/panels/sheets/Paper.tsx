@@ -1,4 +1,8 @@
-import { useEffect, useRef } from "react";
+import { useEffect, useRef, useState } from "react";
+import type { Reply } from "../../../core/contract/contract.ts";
+import { showFault } from "../../app/session.ts";
+import { readSheet } from "../../app/sheetJobs.ts";
+import { useSession } from "../../app/useSession.ts";
 import type { PreviewSheet } from "../../app/viewStore.ts";
 import { words } from "./words.ts";
 
@@ -9,22 +13,25 @@ export function Paper(props: {
   readonly zoom: number;
   readonly onGo: (number: string) => void;
 }) {
-  const { sheet, zoom, onGo } = props;
+  const { zoom, onGo } = props;
+  const shown = useRead(props.sheet);
   const drawn = useRef<HTMLDivElement>(null);
   useEffect(() => {
+    if (!shown) return;
     // parsed as a picture, so that nothing in it can run
-    const { documentElement } = new DOMParser().parseFromString(sheet.svg, "image/svg+xml");
+    const { documentElement } = new DOMParser().parseFromString(shown.svg, "image/svg+xml");
     const picture = document.importNode(documentElement, true);
     picture.removeAttribute("width");
     picture.removeAttribute("height");
     drawn.current?.replaceChildren(picture);
-  }, [sheet]);
+  }, [shown]);
+  const { sheet, links } = shown ?? { sheet: props.sheet, links: [] };
   const { width, height } = sheet.sizeMm;
   return (
     <div className="paper">
       <div className="paper-sheet" style={{ width: `calc(min(100cqw, 100cqh * ${width / height}) * ${zoom})` }}>
         <div ref={drawn} role="img" aria-label={words.sheet(sheet.number, sheet.title)} />
-        {sheet.links.map(({ boxMm: [left, bottom, wide, high], to }) => (
+        {links.map(({ boxMm: [left, bottom, wide, high], to }) => (
           <button
             key={`${to} ${left} ${bottom}`}
             type="button"
@@ -43,4 +50,22 @@ export function Paper(props: {
       </div>
     </div>
   );
+}
+
+/** A sheet with what stands on it, the one before it until it is there. */
+function useRead(sheet: PreviewSheet) {
+  const session = useSession();
+  const [read, setRead] = useState<(Reply<"draw.sheet"> & { readonly sheet: PreviewSheet }) | null>(null);
+  useEffect(() => {
+    let isWanted = true;
+    void readSheet(session, sheet.number).then((reply) => {
+      if (!isWanted) return;
+      if (reply.ok) setRead({ ...reply.value, sheet });
+      else showFault(session, reply.fault);
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [session, sheet]);
+  return read;
 }

@@ -1,3 +1,5 @@
+import type { Session } from "../../app/session.ts";
+import { readSheets } from "../../app/sheetJobs.ts";
 import type { PreviewSheet } from "../../app/viewStore.ts";
 
 /**
@@ -5,16 +7,21 @@ import type { PreviewSheet } from "../../app/viewStore.ts";
  *
  * What is printed is what the preview shows: the same pictures, in the same fonts.
  */
-export async function printSheets(sheets: readonly PreviewSheet[]): Promise<void> {
+export async function printSheets(session: Session, sheets: readonly PreviewSheet[]): Promise<void> {
   const [first] = sheets;
   if (!first) return;
   const room = document.createElement("div");
   room.className = "print-room";
-  for (const { svg } of sheets) {
-    // parsed as a picture, so that nothing in it can run
-    const { documentElement } = new DOMParser().parseFromString(svg, "image/svg+xml");
-    room.append(document.importNode(documentElement, true));
-  }
+  const isRead = await readSheets(
+    session,
+    sheets.map((one) => one.number),
+    (svg) => {
+      // parsed as a picture, so that nothing in it can run
+      const { documentElement } = new DOMParser().parseFromString(svg, "image/svg+xml");
+      room.append(document.importNode(documentElement, true));
+    },
+  );
+  if (!isRead) return;
   const { width, height } = first.sizeMm;
   const page = new CSSStyleSheet();
   page.replaceSync(`@page { size: ${width}mm ${height}mm; margin: 0 }`);

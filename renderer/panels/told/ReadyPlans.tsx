@@ -2,6 +2,7 @@ import type { ReadyWords } from "../../../core/explain/makeReadyWords.ts";
 import { applyFix } from "../../app/edits.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
+import { areEditsHeld } from "../../app/viewStore.ts";
 import { Figure } from "../../explain/Figure.tsx";
 import { rangeWords } from "./words.ts";
 
@@ -10,7 +11,7 @@ type Props = { readonly poleId: string; readonly ready: ReadyWords };
 /** What would have to be done on a pole, the cheapest plan first; each can be recorded as one edit. */
 export function ReadyPlans({ poleId, ready: { plans, why } }: Props) {
   const session = useSession();
-  const isBusy = useView((state) => state.isBusy || state.job !== null);
+  const isBusy = useView(areEditsHeld);
   const lookOnly = useLookOnly();
   return (
     <>

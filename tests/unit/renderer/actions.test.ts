@@ -26,8 +26,8 @@ test("undo names the step it takes back", () => {
   expect(actions.find((one) => one.id === "redo")?.blocked(session)).toBe("Nothing to redo.");
 });
 
-test("while long work is under way the route is left alone", () => {
-  const { session } = windowOn(smallRoute());
+test("while long work is under way no other begins, and edits wait where they would spoil it", () => {
+  const { session } = windowOn(smallRoute(), { undo: "Move terminal T1", redo: null });
   const job = {
     jobId: "j",
     name: "Draw the set",
@@ -35,9 +35,13 @@ test("while long work is under way the route is left alone", () => {
     totalCount: 0,
     words: "",
     isCancelling: false,
+    holdsEdits: false,
     stop: "Cancel",
   };
   session.view.setState({ job });
-  const layout = actions.find((one) => one.id === "layout");
-  expect(layout?.blocked(session)).toBe('Wait for "Draw the set" to end, or stop it.');
+  const blocked = (id: string) => actions.find((one) => one.id === id)?.blocked(session);
+  const wait = 'Wait for "Draw the set" to end, or stop it.';
+  expect([blocked("layout"), blocked("undo"), blocked("units")]).toEqual([wait, null, null]);
+  session.view.setState({ job: { ...job, holdsEdits: true } });
+  expect([blocked("layout"), blocked("undo"), blocked("units")]).toEqual([wait, wait, wait]);
 });
