@@ -3,8 +3,10 @@ import type { SignOff, TableName } from "../model/tables.ts";
 import type { Plant } from "../plant/plant.ts";
 import type { AskedReading } from "./askedReadings.ts";
 import { type BuiltThing, builtThings } from "./board.ts";
+import { disputes, saidBy } from "./disputes.ts";
 import { standingStates } from "./standing.ts";
 import type { Subject } from "./subject.ts";
+import { readingWords } from "./words.ts";
 
 /** What a person can sign for, in order; each takes in those before it. */
 export const stages = ["built", "tested", "accepted"] as const;
@@ -58,7 +60,7 @@ export function gatesBefore(plant: Plant, stage: Stage, findings: readonly Gated
     gate("light", "tested", "Light at every port, tag and port of every drop are read", readingsOf(lacking, true)),
     gate("traces", "tested", "Every trace taken is of a fiber of the route", strayTraces(plant)),
     gate("punch", "accepted", "Nothing is left on the punch list", openPunches(plant)),
-    gate("rivals", "accepted", "No two readings of one thing wait for a decision", rivals(plant)),
+    gate("rivals", "accepted", "No two readings of one thing wait for a decision", disputed(plant)),
   ];
   return gates.filter((one) => stages.indexOf(one.stage) <= stages.indexOf(stage));
 }
@@ -104,9 +106,11 @@ function openPunches(plant: Plant): readonly Missing[] {
     .map(({ id, number, what }) => ({ kind: "row", table: "punch", id, name: `${number} ${what}` }));
 }
 
-function rivals(plant: Plant): readonly Missing[] {
-  return plant
-    .all("rivalReading")
-    .map((id) => plant.rowOf("rivalReading", id))
-    .map(({ id, what, by }) => ({ kind: "row", table: "rivalReading", id, name: `${what} by ${by}` }));
+function disputed(plant: Plant): readonly Missing[] {
+  return disputes(plant).map(({ sides }) => {
+    const [first] = sides.flatMap((one) => one.rivals);
+    const who = sides.map((one) => saidBy(one).by).join(" and ");
+    const name = `${first ? readingWords[first.what] : ""}: ${who} disagree`;
+    return { kind: "row", table: "rivalReading", id: first?.id ?? "", name };
+  });
 }

@@ -1,6 +1,7 @@
 import { type BuiltState, builtStates } from "../model/closeoutRows.ts";
 import { defineQuery, type Plant } from "../plant/plant.ts";
 import { type AskedReading, askedReadings } from "./askedReadings.ts";
+import { disputeOf } from "./disputes.ts";
 import { type Subject, subjectKey } from "./subject.ts";
 
 /** How far a thing has come; designed where nobody has said anything of it. */
@@ -14,6 +15,8 @@ type Reached = { readonly state: StandingState; readonly by: string; readonly at
 export type Standing = Reached & {
   readonly askedCount: number;
   readonly missing: readonly AskedReading[];
+  /** Those read otherwise by another. */
+  readonly disputed: readonly AskedReading[];
 };
 
 /** By the key of a thing. */
@@ -29,5 +32,6 @@ const reachedBy = defineQuery("reached", (plant, key): Reached => {
 export function standingOf(plant: Plant, subject: Subject): Standing {
   const asked = askedReadings(plant, subject);
   const missing = asked.filter((one) => !plant.row("reading", one.id));
-  return { ...reachedBy(plant, subjectKey(subject)), askedCount: asked.length, missing };
+  const disputed = asked.filter((one) => disputeOf(plant, one.id) !== null);
+  return { ...reachedBy(plant, subjectKey(subject)), askedCount: asked.length, missing, disputed };
 }

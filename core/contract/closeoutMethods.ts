@@ -4,9 +4,6 @@ import { packetFileMostChars } from "../closeout/packet/packetFormat.ts";
 const routeId = z.string().min(1);
 const hash = z.string().length(64);
 
-/** Light is read at these beside that of the route's class, nm. */
-const wavelengths = z.array(z.number().int().min(600).max(1700)).max(6).readonly();
-
 /** What the host is asked about what was built. */
 export const closeoutMethods = {
   /** Keeps the bytes of a photo or a trace in the route file, before the edit that names them by their hash. */
@@ -20,7 +17,7 @@ export const closeoutMethods = {
   },
   /** The page of a packet that was given, as one file. */
   "packet.write": {
-    request: z.strictObject({ routeId, packetId: z.string(), wavelengthsNm: wavelengths }),
+    request: z.strictObject({ routeId, packetId: z.string() }),
     reply: z.strictObject({ fileName: z.string(), html: z.string() }),
   },
   /** Takes in the file a crew brings back, as one edit. */

@@ -62,10 +62,22 @@ const readingFields = {
   ...signedFields,
 };
 
-/** What stands as read. A later reading of the same thing takes its place; the journal keeps the former. */
-const reading = z.strictObject({ id: madeId, ...readingFields });
+/** Marks of the readings a crew knew of when it read (core/closeout/packet/readingMark.ts), with spaces between. */
+const madeOn = z.string().max(20_000);
 
-/** A reading a crew brought that differs from the one that stands, both made on the same former one; it waits for a person. */
+/** What stands as read. A later reading of the same thing takes its place; the journal keeps the former. */
+const reading = z.strictObject({
+  id: madeId,
+  ...readingFields,
+  /** The packet that brought it, while it is the crew's word alone; null where a person took it down or decided for it. */
+  packetId: reference.nullable(),
+  madeOn,
+});
+
+/**
+ * A reading a crew brought beside others of the same thing. Where they differ none of the crews' stands, and each waits here for a person;
+ * where they say the same as what stands it is kept for the day another differs.
+ */
 const rivalReading = z.strictObject({
   id: madeId,
   /** The reading it would take the place of. */
@@ -73,6 +85,7 @@ const rivalReading = z.strictObject({
   ...readingFields,
   /** Whose packet brought it. */
   packetId: reference,
+  madeOn,
 });
 
 /** A packet given to a crew. */
@@ -83,6 +96,8 @@ const packet = z.strictObject({
   /** Ids of its terminals, with spaces between. */
   terminalIds: z.string().max(20_000),
   ...signedFields,
+  /** Light is asked for at these beside that of the route's class, nm, with spaces between. */
+  wavelengthsNm: z.string().max(100),
 });
 
 /** A picture from the field, scaled down; its bytes are kept beside the rows, by their hash. */

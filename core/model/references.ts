@@ -61,7 +61,7 @@ export const references = {
   layoutRecord: {},
   unservedUnit: { livingUnitId: "livingUnit" },
   milestone: {},
-  reading: {},
+  reading: { packetId: "packet" },
   rivalReading: { packetId: "packet" },
   packet: {},
   photo: {},

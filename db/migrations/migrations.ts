@@ -21,6 +21,7 @@ import * as chainedJournal from "./0019-chainedJournal.ts";
 import * as drawingStyle from "./0020-drawingStyle.ts";
 import * as pieceAllowance from "./0021-pieceAllowance.ts";
 import * as guyHardware from "./0022-guyHardware.ts";
+import * as packetReadings from "./0023-packetReadings.ts";
 
 /** One step of the route file from the version before it. */
 export type Migration = { readonly version: number; readonly up: (db: WriteDb) => void };
@@ -49,4 +50,5 @@ export const migrations: readonly Migration[] = [
   drawingStyle,
   pieceAllowance,
   guyHardware,
+  packetReadings,
 ];

@@ -34,8 +34,7 @@ export function closeoutHandlers({ withRoute, told, runJob }: Parts): Pick<Handl
         if (bytes) return ok({ bytesBase64: Buffer.from(bytes).toString("base64") });
         return fail("not-kept", "The route file does not hold these bytes.", hash, "Bring the file in again.");
       }),
-    "packet.write": ({ routeId, packetId, wavelengthsNm }) =>
-      withRoute(routeId, (session) => writePacket(session, runJob, packetId, wavelengthsNm)),
+    "packet.write": ({ routeId, packetId }) => withRoute(routeId, (session) => writePacket(session, runJob, packetId)),
     "packet.take": ({ routeId, fileName, text }) =>
       withRoute(routeId, (session) => {
         const taken = takePacket(session, fileName, text);

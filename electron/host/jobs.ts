@@ -52,7 +52,6 @@ type Jobs = {
       readonly packet: Row<"packet">;
       readonly by: string;
       readonly atIso: string;
-      readonly wavelengthsNm: readonly number[];
     };
     readonly gives: PacketSheet;
   };

@@ -2,10 +2,13 @@ import { readFileSync } from "node:fs";
 import { basename } from "node:path";
 import type { BroughtPhoto, BroughtReading } from "../../core/closeout/packet/packetFile.ts";
 import { pictureKind } from "../../core/closeout/packet/pictureKind.ts";
+import { readingMark } from "../../core/closeout/packet/readingMark.ts";
 import { saysSame } from "../../core/closeout/packet/readingText.ts";
 import { readPacketFile } from "../../core/closeout/packet/readPacketFile.ts";
 import type { EditReply, Reply } from "../../core/contract/contract.ts";
-import { type KeptPhoto, packetMerge, type Refused, rivalId } from "../../core/edits/packet/packetMerge.ts";
+import { packetMerge } from "../../core/edits/packet/packetMerge.ts";
+import type { KeptPhoto, Refused } from "../../core/edits/packet/photoMerge.ts";
+import { rivalId } from "../../core/edits/packet/readOfThing.ts";
 import { subjectTag } from "../../core/edits/subjects.ts";
 import { fail, ok, type Result, refused } from "../../core/model/result.ts";
 import { keepFile } from "../../db/keptFiles.ts";
@@ -88,6 +91,6 @@ function wasBrought({ file: { db } }: Session, { after }: BroughtReading, id: st
     saysSame({ value: row.value, text: row.text }, after);
   return (
     stoodBefore(db, { table: "reading", id }, isIt) ||
-    stoodBefore(db, { table: "rivalReading", id: rivalId(id, packetId) }, isIt)
+    stoodBefore(db, { table: "rivalReading", id: rivalId(id, packetId, readingMark(after)) }, isIt)
   );
 }

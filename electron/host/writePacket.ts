@@ -9,7 +9,6 @@ export async function writePacket(
   session: Session,
   runJob: RunJob,
   packetId: string,
-  wavelengthsNm: readonly number[],
 ): Promise<Result<{ readonly fileName: string; readonly html: string }>> {
   const packet = session.route().packet.get(packetId);
   if (!packet)
@@ -22,7 +21,7 @@ export async function writePacket(
   const state = drawnState(session, null);
   if (!state.ok) return state;
   const { author: by, nowIso } = session.stamp;
-  const takes = { state: state.value, packet, by, atIso: nowIso(), wavelengthsNm };
+  const takes = { state: state.value, packet, by, atIso: nowIso() };
   const sheet = await runJob("packet", takes, () => {}, new AbortController().signal);
   const fileName = `${nameOf(sheet.routeName)}-packet-${packet.number}-${nameOf(packet.crew)}.html`;
   return ok({ fileName, html: packetPage(sheet) });

@@ -1,4 +1,4 @@
-import type { AskedReading, PacketSheet, ReadContent } from "../../core/closeout/packet/packetFile.ts";
+import type { AskedReading, PacketSheet, SignedContent } from "../../core/closeout/packet/packetFile.ts";
 import { readingId } from "../../core/closeout/subject.ts";
 import type { Keeping, Typed } from "./keeping.ts";
 
@@ -12,8 +12,8 @@ export type PacketState = {
   /** Signs and keeps what is typed; empty forgets it. */
   readonly type: (asked: AskedReading, text: string) => boolean;
   /** What files written before said of a field. */
-  readonly sent: (asked: AskedReading) => readonly ReadContent[];
-  readonly noteSent: (asked: AskedReading, content: ReadContent) => void;
+  readonly sent: (asked: AskedReading) => readonly SignedContent[];
+  readonly noteSent: (asked: AskedReading, said: SignedContent) => void;
   /** Every field, card by card. */
   readonly asked: readonly AskedReading[];
 };
@@ -26,8 +26,8 @@ export function fieldName(asked: AskedReading): string {
 /** The state of a packet's page. */
 export function packetState(sheet: PacketSheet, keeping: Keeping, nowIso: () => string): PacketState {
   const who = (): string => keeping.read("who") ?? "";
-  const sent = (asked: AskedReading): ReadContent[] =>
-    parsed<ReadContent[]>(keeping.read(`sent ${fieldName(asked)}`)) ?? [];
+  const sent = (asked: AskedReading): SignedContent[] =>
+    parsed<SignedContent[]>(keeping.read(`sent ${fieldName(asked)}`)) ?? [];
   const own = sheet.cards.flatMap((card) => card.groups.flatMap((group) => group.asked));
   return {
     sheet,
@@ -41,10 +41,11 @@ export function packetState(sheet: PacketSheet, keeping: Keeping, nowIso: () => 
     type: (asked, text) =>
       keeping.write(`read ${fieldName(asked)}`, JSON.stringify({ text, by: who(), atIso: nowIso() } satisfies Typed)),
     sent,
-    noteSent(asked, content) {
+    noteSent(asked, { value, text, by, atIso }) {
       const before = sent(asked);
-      const isSaid = before.some((one) => one.value === content.value && one.text === content.text);
-      if (!isSaid) keeping.write(`sent ${fieldName(asked)}`, JSON.stringify([...before, content].slice(-50)));
+      const said = { value, text, by, atIso };
+      const isSaid = before.some((one) => JSON.stringify(one) === JSON.stringify(said));
+      if (!isSaid) keeping.write(`sent ${fieldName(asked)}`, JSON.stringify([...before, said].slice(-50)));
     },
     // cards of one pole ask for the same height and bonds; each is read once
     asked: [...new Map(own.map((one) => [fieldName(one), one])).values()],

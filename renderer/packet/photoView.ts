@@ -34,7 +34,10 @@ export function photoView({ terminalId, name }: PacketCard, { photos, who, nowIs
     const caption = element("input", { type: "text", value: photo.caption, "aria-label": words.caption });
     caption.placeholder = words.caption;
     caption.maxLength = 500;
-    caption.addEventListener("input", () => void keep({ ...photo, caption: caption.value }));
+    caption.addEventListener(
+      "input",
+      () => void keep({ ...photo, caption: caption.value, by: who(), atIso: nowIso() }),
+    );
     const remove = element("button", { type: "button" }, words.remove);
     remove.addEventListener("click", () => {
       if (remove.textContent !== words.removeSurely) {

@@ -25,7 +25,7 @@ export async function packetFileOf(state: PacketState, photos: readonly PagePhot
       alongId,
       what,
       wavelengthNm,
-      before: before && { value: before.value, text: before.text },
+      before,
       sent: [...state.sent(asked)],
       after: { ...judged.content, ...signed },
     });
@@ -54,7 +54,7 @@ export function noteSent(state: PacketState, { readings }: PacketFile): void {
         one.what === read.what &&
         one.wavelengthNm === read.wavelengthNm,
     );
-    if (asked) state.noteSent(asked, { value: after.value, text: after.text });
+    if (asked) state.noteSent(asked, after);
   }
 }
 

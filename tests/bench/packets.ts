@@ -20,7 +20,15 @@ export function benchPackets(route: Route): Figures {
   const texts = packetTexts(route);
   const packets = Array.from({ length: packetCount }, (_, index) => {
     const number = index + 1;
-    return { id: `packet-${number}`, number, crew: `Crew ${number}`, terminalIds: "", by: "Office", atIso: "2030" };
+    return {
+      id: `packet-${number}`,
+      number,
+      crew: `Crew ${number}`,
+      terminalIds: "",
+      wavelengthsNm: "",
+      by: "Office",
+      atIso: "2030",
+    };
   });
   const given: Route = { ...route, packet: new Map(packets.map((one) => [one.id, one])) };
   const runs = Array.from({ length: 5 }, () => bringBack(given, texts));
@@ -59,7 +67,7 @@ function bringBack(route: Route, texts: readonly string[]): { readonly readMs: n
     readMs += read - start;
     mergeMs += performance.now() - read;
   }
-  if (present.rivalReading.size !== (packetCount - 1) * overlapCount)
+  if (present.rivalReading.size !== 2 * (packetCount - 1) * overlapCount)
     throw new Error(`${present.rivalReading.size} readings disagree`);
   return { readMs, mergeMs };
 }

@@ -316,7 +316,7 @@ export const faultTable: Readonly<Record<string, Tries>> = {
   },
   *"no-such-packet"(session) {
     const { host, routeId } = hostOf(session);
-    yield host.call("packet.write", { routeId, packetId: "gone", wavelengthsNm: [] });
+    yield host.call("packet.write", { routeId, packetId: "gone" });
   },
   *"bad-packet"(session) {
     const { host, routeId } = hostOf(session);

@@ -4,6 +4,9 @@ import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { packetFile } from "../../core/closeout/packet/packetFile.ts";
+import { packetFormat, packetVersion } from "../../core/closeout/packet/packetFormat.ts";
+import { subjectOf } from "../../core/closeout/subject.ts";
+import { takePacket } from "../../electron/host/takePacket.ts";
 import { eachOnDemo } from "./eachOnDemo.ts";
 import { givePacket, offsetOf, openPacket, packetsOf, writeBack } from "./packetSteps.ts";
 import { violations } from "./violations.ts";
@@ -116,7 +119,8 @@ test("what two crews read otherwise is shown side by side, decided by the keyboa
   await packetsOf(page).getByText("0 taken, 1 beside others").waitFor();
   const rival = packetsOf(page).getByRole("listitem", { name: /^From the pole's centre line, / });
   expect(await rival.locator("strong").allTextContents()).toEqual(["36 in", "40 in"]);
-  expect(await rival.textContent()).toMatch(/as drawn.*North hand.*4 in more.*South hand/);
+  expect(await rival.textContent()).toMatch(/None stands.*as drawn.*North hand.*4 in more.*South hand/);
+  expect(session.route().reading.size).toBe(0);
   await rival.getByRole("button", { name: /^Take what South brought/ }).press("Enter");
   await rival.waitFor({ state: "detached" });
   expect([...session.route().reading.values()].map((one) => [one.value, one.by])).toEqual([[1.016, "South hand"]]);
@@ -124,8 +128,61 @@ test("what two crews read otherwise is shown side by side, decided by the keyboa
   await rival.waitFor();
   await packetsOf(page).getByLabel("Bring packets back").setInputFiles(files);
   await packetsOf(page).getByText("0 taken, 1 there already").first().waitFor();
-  expect(session.route().rivalReading.size).toBe(1);
+  expect([session.route().reading.size, session.route().rivalReading.size]).toEqual([0, 2]);
   expect(said).toEqual([]);
+});
+
+test("a reading in dispute is told where it is written down and on the board, and one press leads to the decision", async () => {
+  const { page, session } = opened();
+  const [terminal] = [...session.route().terminal.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
+  if (!terminal) throw new Error("the demo route has no terminal");
+  for (const [crew, value] of [
+    ["North", 0.9144],
+    ["South", 1.016],
+  ] as const) {
+    const signed = { by: `${crew} hand`, atIso: "2030-05-02T10:00:00Z" };
+    const packetId = `packet-${crew}`;
+    session.run("packet.give", { packetId, crew, terminalIds: [terminal.id], wavelengthsNm: [], ...signed });
+    const about = { ...subjectOf("terminal", terminal.id), what: "offset", wavelengthNm: 0 } as const;
+    const readings = [{ ...about, before: null, sent: [], after: { value, text: "", ...signed } }];
+    const head = { format: packetFormat, version: packetVersion, packetId, routeName: "", crew };
+    const taken = takePacket(session, "crew.json", JSON.stringify({ ...head, readings, unread: [], photos: [] }));
+    if (!taken.ok) throw new Error(taken.fault.what);
+  }
+  await page.reload();
+  await page.locator("[data-diagram]").focus();
+  await page.keyboard.press("d");
+  const row = page.locator(`[data-row="${terminal.id}"]`);
+  await row.getByText("from the pole disputed").waitFor();
+  await row.getByRole("rowheader").click();
+  const form = page.getByRole("region", { name: `Readings: ${terminal.name}` });
+  await form.getByText("Readings disagree: 36 in (North hand), 40 in (South hand).").waitFor();
+  await form.getByRole("button", { name: "Decide" }).click();
+  await packetsOf(page)
+    .getByRole("button", { name: /^Take what North brought/ })
+    .click();
+  await form.getByText("Readings disagree").waitFor({ state: "detached" });
+  expect([...session.route().reading.values()].map((one) => [one.value, one.by])).toEqual([[0.9144, "North hand"]]);
+});
+
+test("a packet written again asks for light at the same wavelengths as the first time", async () => {
+  const { page } = opened();
+  await page.keyboard.press("Control+Shift+k");
+  await packetsOf(page).getByRole("button", { name: "Give a crew a packet" }).press("Enter");
+  await page.keyboard.type("North");
+  const form = packetsOf(page).getByRole("form", { name: "Give a crew a packet" });
+  await form.getByLabel("By", { exact: true }).fill("M. Okafor");
+  await form.getByLabel("Light also at, nm").fill("1310, 1550");
+  const asked = async (press: Promise<void>): Promise<readonly string[]> => {
+    const [download] = await Promise.all([page.waitForEvent("download"), press]);
+    const path = join(folder, "again.html");
+    await download.saveAs(path);
+    return [...new Set(readFileSync(path, "utf8").match(/Port 1, \d+ nm/g))];
+  };
+  const first = await asked(page.keyboard.press("Enter"));
+  expect(first).toEqual(expect.arrayContaining(["Port 1, 1310 nm", "Port 1, 1550 nm"]));
+  await packetsOf(page).getByText("light also at 1310, 1550 nm").waitFor();
+  expect(await asked(packetsOf(page).getByRole("button", { name: "Write it again, packet 1" }).click())).toEqual(first);
 });
 
 test("a packet that falls onto the window is taken in, one that is damaged is refused and nothing changes", async () => {

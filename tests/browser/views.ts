@@ -130,10 +130,23 @@ export const views: readonly View[] = [
       const signed = { by: "Ann", atIso: "2026-03-02T08:00:00.000Z" };
       const thing = { kind: "terminal", subjectId: terminal ?? "", port: 0, alongId: "" } as const;
       const offset = { ...thing, what: "offset", wavelengthNm: 0, text: "", ...signed } as const;
-      session.run("packet.give", { packetId: "packet-1", crew: "North", terminalIds: [terminal], ...signed });
+      session.run("packet.give", {
+        packetId: "packet-1",
+        crew: "North",
+        terminalIds: [terminal],
+        wavelengthsNm: [],
+        ...signed,
+      });
       session.run("reading.take", { ...offset, value: 0.9 });
       const [standing] = session.route().reading.keys();
-      const rival = { id: "rival-1", readingId: standing ?? "", packetId: "packet-1", ...offset, value: 0.8 };
+      const rival = {
+        id: "rival-1",
+        readingId: standing ?? "",
+        packetId: "packet-1",
+        ...offset,
+        value: 0.8,
+        madeOn: "",
+      };
       session.take("Bring in", [{ table: "rivalReading", id: rival.id, before: null, after: rival }]);
       await page.reload();
       await page.locator("canvas").first().waitFor();

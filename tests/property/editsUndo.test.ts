@@ -21,6 +21,7 @@ const packetRow = {
   number: 1,
   crew: "North",
   terminalIds: "terminal-1",
+  wavelengthsNm: "1310",
   by: "Ann",
   atIso: "2030-01-01",
 };
@@ -30,6 +31,7 @@ const rivalRow = {
   by: "North",
   atIso: "2030-01-02",
   packetId: "packet-0",
+  madeOn: "",
 };
 
 const waiver = { ruleId: "spare-ports", subjects: "terminal-1", reason: "agreed", by: "Ann", atIso: "2030-01-01" };
@@ -368,6 +370,7 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     packetId: fc.constantFrom("packet-0", "packet-9"),
     crew: tag,
     terminalIds: fc.array(known("terminal"), { minLength: 1, maxLength: 3 }),
+    wavelengthsNm: fc.subarray([1310, 1550]),
     by: tag,
     atIso: tag,
   }),

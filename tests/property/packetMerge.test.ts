@@ -1,13 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { BroughtReading, PacketFile, ReadContent } from "../../core/closeout/packet/packetFile.ts";
+import { disputes } from "../../core/closeout/disputes.ts";
+import type { BroughtReading, PacketFile, ReadContent, SignedContent } from "../../core/closeout/packet/packetFile.ts";
 import { packetFormat, packetVersion } from "../../core/closeout/packet/packetFormat.ts";
 import { readPacketFile } from "../../core/closeout/packet/readPacketFile.ts";
 import { readingId, subjectOf } from "../../core/closeout/subject.ts";
 import { applyChange, invert } from "../../core/edits/change.ts";
 import { packetMerge } from "../../core/edits/packet/packetMerge.ts";
+import type { KeptPhoto } from "../../core/edits/packet/photoMerge.ts";
 import { findCommand } from "../../core/edits/register.ts";
 import type { Route } from "../../core/model/route.ts";
+import { openPlant } from "../../core/plant/plant.ts";
 import { smallRoute } from "../fixtures/route/buildRoute.ts";
 
 const crews = ["North", "South", "East"];
@@ -20,6 +23,7 @@ const given = crews.reduce(
       packetId: `packet-${index + 1}`,
       crew,
       terminalIds: ["terminal-1"],
+      wavelengthsNm: [],
       by: "Office",
       atIso: "2030-05-01T08:00:00Z",
     }),
@@ -50,27 +54,54 @@ const things: readonly Asked[] = [
 const idOf = ({ kind, subjectId, port, alongId, what, wavelengthNm }: Asked) =>
   readingId(subjectOf(kind, subjectId, port, alongId), what, wavelengthNm);
 
-/** What a crew brings: each thing read once, on what stood when the packets were given. */
-const packet = fc
-  .record({
-    crew: fc.integer({ min: 0, max: 2 }),
-    values: fc.array(fc.option(fc.integer({ min: 1, max: 3 })), { minLength: things.length, maxLength: things.length }),
-  })
-  .map(({ crew, values }) =>
-    fileOf(
-      crew,
-      values.flatMap((value, index) => {
-        const thing = things[index];
-        if (value === null || !thing) return [];
-        const before = given.reading.get(idOf(thing)) ?? null;
-        const after = { value, text: "", by: crews[crew] ?? "", atIso: `2030-05-02T1${index}:00:00Z` };
-        return [{ ...thing, before: before && { value: before.value, text: before.text }, sent: [], after }];
-      }),
-    ),
-  );
-const oneOfEachCrew = fc.uniqueArray(packet, { maxLength: 3, selector: (one) => one.packetId });
+const stoodIn = (route: Route, thing: Asked): SignedContent | null => {
+  const row = route.reading.get(idOf(thing));
+  return row ? signedOf(row) : null;
+};
+const signedOf = ({ value, text, by, atIso }: SignedContent): SignedContent => ({ value, text, by, atIso });
 
-function fileOf(crew: number, readings: readonly BroughtReading[]): PacketFile {
+/** The last crew's page was written before the office had read anything. */
+const isEarly = (crew: number) => crew === crews.length - 1;
+
+/** What pages of three crews write, in order: what was typed into each field since the file before; the office's own 7 among it. */
+const typed = fc.array(fc.option(fc.constantFrom(1, 2, 7)), { minLength: things.length, maxLength: things.length });
+const pages = fc.array(fc.record({ crew: fc.nat(crews.length - 1), typed, copy: fc.nat(1), isLate: fc.boolean() }), {
+  maxLength: 5,
+});
+const written = pages.map((files) => {
+  const kept = new Map<string, { last: SignedContent | null; sent: SignedContent[] }>();
+  const newest = new Map<string, SignedContent>();
+  return files.map(({ crew, typed: values, copy, isLate }, hour) => {
+    const readings = things.flatMap((thing, index): BroughtReading[] => {
+      // the same file may have been given to two phones
+      const name = `${crew} ${copy} ${idOf(thing)}`;
+      const field = kept.get(name) ?? { last: null, sent: [] };
+      const value = values[index] ?? null;
+      if (value !== null)
+        field.last = { value, text: "", by: `${crews[crew]} ${copy}`, atIso: `2030-05-02T1${hour}:00` };
+      if (!field.last) return [];
+      // a page written late was made on what another crew had brought by then
+      const before = (isLate && newest.get(idOf(thing))) || (isEarly(crew) ? null : stoodIn(given, thing));
+      const reading = { ...thing, before, sent: [...field.sent], after: { ...field.last } };
+      field.sent.push(field.last);
+      newest.set(idOf(thing), field.last);
+      kept.set(name, field);
+      return [reading];
+    });
+    return { ...fileOf(crew, readings), photos: photoOf(hour, copy) };
+  });
+});
+
+/** A picture two crews may have sent to each other, under words of their own. */
+function photoOf(hour: number, copy: number): KeptPhoto[] {
+  const about = { kind: "terminal", subjectId: "terminal-1", port: 0, alongId: "", moment: "built" } as const;
+  const said = { caption: `words ${copy}`, by: "Ann", atIso: `2030-05-02T1${hour % 2}:00` };
+  return [{ ...about, ...said, widthPx: 4, heightPx: 3, keptHash: "a".repeat(64) }];
+}
+
+type File = Omit<PacketFile, "photos"> & { readonly photos: readonly KeptPhoto[] };
+
+function fileOf(crew: number, readings: readonly BroughtReading[]): PacketFile & { photos: [] } {
   return {
     format: packetFormat,
     version: packetVersion,
@@ -84,65 +115,96 @@ function fileOf(crew: number, readings: readonly BroughtReading[]): PacketFile {
 }
 
 describe("packets brought back", () => {
-  test("any order of crews gives the same readings, and beside each other the same that disagree", () => {
+  test("any order of files, some of them twice, gives the same rows", () => {
     fc.assert(
-      fc.property(oneOfEachCrew, fc.infiniteStream(fc.nat()), (files, dice) => {
-        const other = files
-          .map((file) => ({ file, at: dice.next().value ?? 0 }))
-          .sort((a, b) => a.at - b.at)
-          .map((one) => one.file);
-        expect(outcome(bring(given, other))).toEqual(outcome(bring(given, files)));
-      }),
+      fc.property(
+        written.chain((files) => fc.tuple(fc.constant(files), shuffled(files), fc.subarray(files))),
+        ([files, order, again]) => {
+          expect(rowsOf(bring(given, [...order, ...again]))).toEqual(rowsOf(bring(given, files)));
+        },
+      ),
+      { numRuns: 400 },
     );
   });
 
-  test("a packet brought twice is the same as once, whatever came between", () => {
+  test("nothing is lost: every reading brought stands, waits beside others, gave way to one made on it, or was told as refused", () => {
     fc.assert(
-      fc.property(oneOfEachCrew, (files) => {
-        const once = bring(given, files);
-        expect(bring(once, files)).toEqual(once);
-      }),
-    );
-  });
-
-  test("nothing is lost: every reading brought stands, waits beside what stands, or was told as refused", () => {
-    fc.assert(
-      fc.property(oneOfEachCrew, (files) => {
+      fc.property(written, (files) => {
         let route = given;
         for (const file of files) {
-          const merge = packetMerge(route, file, [], never);
+          const merge = packetMerge(route, file, file.photos, never);
           route = applied(route, merge.rows);
-          const { takenCount, alreadyCount, rivalCount, refused } = merge;
-          expect(takenCount + alreadyCount + rivalCount + refused.length).toBe(file.readings.length);
-          for (const entry of file.readings)
-            expect(
-              contents(route, idOf(entry)).includes(said(entry.after)) || entry.subjectId === "terminal-gone",
-            ).toBe(true);
+          const { takenCount, photoCount, alreadyCount, rivalCount, refused } = merge;
+          expect(takenCount + photoCount + alreadyCount + rivalCount + refused.length).toBeGreaterThanOrEqual(
+            file.readings.length + file.photos.length,
+          );
         }
-        expect(given.reading.size).toBeLessThanOrEqual(route.reading.size);
+        for (const { after, ...asked } of files.flatMap((one) => one.readings)) {
+          const isKnown = files.some((one) =>
+            one.readings.some(({ before, sent }) =>
+              [...(before ? [before] : []), ...sent].some((each) => isOne(each, after)),
+            ),
+          );
+          const isHere = contents(route, idOf(asked)).includes(said(after));
+          expect(isHere || isKnown || asked.subjectId === "terminal-gone").toBe(true);
+        }
+      }),
+    );
+  });
+
+  test("of crews that differ none stands", () => {
+    fc.assert(
+      fc.property(written, (files) => {
+        const route = bring(given, files);
+        const waiting = [...route.rivalReading.values()];
+        for (const id of new Set(waiting.map((one) => one.readingId))) {
+          const standing = route.reading.get(id);
+          const says = new Set(waiting.filter((one) => one.readingId === id).map(said));
+          if (standing?.packetId !== null) expect(standing === undefined).toBe(says.size > 1);
+        }
       }),
     );
   });
 
   test("one undo takes a whole packet back", () => {
     fc.assert(
-      fc.property(oneOfEachCrew, packet, (files, last) => {
+      fc.property(written, written, (files, [last]) => {
         const before = bring(given, files);
-        const { rows } = packetMerge(before, last, [], never);
+        const { rows } = packetMerge(before, last ?? fileOf(0, []), last?.photos ?? [], never);
         const change = { label: "", author: "", atIso: "", rows };
         expect(applied(applied(before, rows), invert(change).rows)).toEqual(before);
       }),
     );
   });
 
-  test("what the same page sent before and then corrected is no disagreement", () => {
+  test("what the same page sent before and then corrected is no disagreement, whichever file comes first", () => {
     const [thing] = things;
     if (!thing) throw new Error("there is nothing to read");
-    const signed = { by: "North", atIso: "2030-05-02T10:00:00Z" };
-    const noon = { ...thing, before: null, sent: [], after: { value: 1, text: "", ...signed } };
-    const evening = { ...noon, sent: [{ value: 1, text: "" }], after: { ...noon.after, value: 2 } };
-    const route = bring(given, [fileOf(0, [noon]), fileOf(0, [evening])]);
-    expect(contents(route, idOf(thing))).toEqual(["2 "]);
+    const read = { value: 1, text: "", by: "North", atIso: "2030-05-02T10:00:00Z" };
+    const noon = fileOf(0, [{ ...thing, before: null, sent: [], after: read }]);
+    const later = { ...read, value: 2, atIso: "2030-05-02T18:00:00Z" };
+    const evening = fileOf(0, [{ ...thing, before: null, sent: [read], after: later }]);
+    for (const files of [
+      [noon, evening],
+      [evening, noon],
+    ])
+      expect(contents(bring(given, files), idOf(thing))).toEqual(["2 "]);
+  });
+
+  test("two crews that say the same are one reading, and wait together when a third says otherwise", () => {
+    const [thing] = things;
+    if (!thing) throw new Error("there is nothing to read");
+    const file = (crew: number, value: number) =>
+      fileOf(crew, [
+        { ...thing, before: null, sent: [], after: { value, text: "", by: crews[crew] ?? "", atIso: "2030" } },
+      ]);
+    const agreed = bring(given, [file(0, 1), file(1, 1)]);
+    expect(agreed.reading.get(idOf(thing))).toMatchObject({ value: 1, by: "North" });
+    expect(disputes(openPlant(agreed))).toEqual([]);
+    const disputed = bring(agreed, [file(2, 2)]);
+    expect(disputed.reading.has(idOf(thing))).toBe(false);
+    const sides = disputes(openPlant(disputed)).flatMap((one) => one.sides);
+    expect(sides.map(({ rivals }) => rivals.map((one) => one.by))).toEqual([["North", "South"], ["East"]]);
   });
 });
 
@@ -221,14 +283,20 @@ function put(target: unknown, [key = "", ...rest]: Place, value: unknown): void 
   else put(Reflect.get(target, key), rest, value);
 }
 
-function bring(route: Route, files: readonly PacketFile[]): Route {
-  return files.reduce((now, file) => applied(now, packetMerge(now, file, [], never).rows), route);
+function bring(route: Route, files: readonly File[]): Route {
+  return files.reduce((now, file) => applied(now, packetMerge(now, file, file.photos, never).rows), route);
 }
 
-/** Undisputed readings with who read them; of the others what stands and waits, in no order. */
-function outcome(route: Route) {
-  const ids = new Set([...route.reading.keys(), ...[...route.rivalReading.values()].map((one) => one.readingId)]);
-  return [...ids].sort().map((id) => [id, contents(route, id).sort()]);
+function rowsOf({ reading, rivalReading, photo, milestone }: Route) {
+  return { reading, rivalReading, photo, milestone };
+}
+
+function shuffled<T>(list: readonly T[]) {
+  return fc.shuffledSubarray([...list], { minLength: list.length, maxLength: list.length });
+}
+
+function isOne(one: SignedContent, other: SignedContent): boolean {
+  return said(one) === said(other) && one.by === other.by && one.atIso === other.atIso;
 }
 
 function contents(route: Route, id: string): string[] {

@@ -55,14 +55,17 @@ const packetSheet = z.strictObject({
 
 const signed = { by: label, atIso: label };
 
+/** A reading that was there before. Pages of before did not tell who read it and when: it is then nobody's, and no reading is made on it. */
+const former = content.extend({ by: words.trim().default(""), atIso: words.trim().default("") });
+
 /** A reading a crew brings: what stood when the packet was written, and what the crew read. */
 const brought = z.strictObject({
   ...subjectFields,
   what: z.enum(readingKinds),
   wavelengthNm: count,
-  before: content.nullable(),
+  before: former.nullable(),
   /** What earlier files of the same page said. */
-  sent: z.array(content).max(50),
+  sent: z.array(former).max(50),
   after: content.extend(signed),
 });
 
@@ -96,3 +99,5 @@ export type PacketFile = z.infer<typeof packetFile>;
 export type BroughtReading = z.infer<typeof brought>;
 export type BroughtPhoto = z.infer<typeof broughtPhoto>;
 export type ReadContent = z.infer<typeof content>;
+/** What was read, by whom and when. */
+export type SignedContent = z.infer<typeof former>;

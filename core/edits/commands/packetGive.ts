@@ -14,6 +14,8 @@ const input = z.strictObject({
   packetId: id,
   crew: label,
   terminalIds: z.array(reference).min(1).max(mostTerminals).readonly(),
+  /** Light is asked for at these beside that of the route's class, nm. */
+  wavelengthsNm: z.array(z.number().int().min(600).max(1700)).max(6).readonly(),
   by: label,
   atIso: label,
 });
@@ -24,18 +26,14 @@ export const packetGive: Command<z.infer<typeof input>> = {
   input,
   label: ({ crew, terminalIds }) =>
     `Give ${crew} a packet of ${terminalIds.length} ${terminalIds.length === 1 ? "terminal" : "terminals"}`,
-  run(route, { packetId, crew, terminalIds, by, atIso }) {
+  run(route, { packetId, crew, terminalIds, wavelengthsNm, by, atIso }) {
     const wanted = [...new Set(terminalIds)];
     const spaced = wanted.find((one) => one.includes(" "));
     if (spaced !== undefined)
       return fail("bad-input", "A terminal's id has a space in it.", spaced, "Choose other terminals.");
     const number = Math.max(0, ...[...route.packet.values()].map((one) => one.number)) + 1;
-    const given = addRow(
-      route,
-      "packet",
-      { id: packetId, number, crew, terminalIds: wanted.join(" "), by, atIso },
-      "packet",
-    );
+    const asked = { terminalIds: wanted.join(" "), wavelengthsNm: wavelengthsNm.join(" ") };
+    const given = addRow(route, "packet", { id: packetId, number, crew, ...asked, by, atIso }, "packet");
     if (!given.ok) return given;
     const issued: RowChange[] = [];
     for (const terminalId of wanted) {

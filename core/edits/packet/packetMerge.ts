@@ -1,17 +1,17 @@
-import type { BroughtPhoto, BroughtReading, PacketFile, ReadContent } from "../../closeout/packet/packetFile.ts";
+import type { BroughtReading, PacketFile } from "../../closeout/packet/packetFile.ts";
+import { readingMark } from "../../closeout/packet/readingMark.ts";
 import { readingText, saysSame } from "../../closeout/packet/readingText.ts";
 import { unsoundWords } from "../../closeout/packet/unsoundWords.ts";
-import { readingId, subjectKey, subjectOf } from "../../closeout/subject.ts";
+import { readingId, subjectOf } from "../../closeout/subject.ts";
 import { type Route, settingsOf } from "../../model/route.ts";
 import type { RowChange } from "../../model/rowChange.ts";
+import type { Row } from "../../model/tables.ts";
+import { acceptedOf } from "../acceptedOf.ts";
+import { sameRow } from "../sameRow.ts";
 import { subjectAstray, subjectTag } from "../subjects.ts";
 import { rowEdit } from "../tableRow.ts";
-
-/** A picture that was looked at and kept: what it says of itself without its bytes. */
-export type KeptPhoto = Omit<BroughtPhoto, "base64"> & { readonly keptHash: string };
-
-/** What of a packet was not taken in: what it said, and why not. */
-export type Refused = { readonly what: string; readonly why: string };
+import { type KeptPhoto, mergedPhotos, type Refused } from "./photoMerge.ts";
+import { marksText, type ReadOfThing, rivalId, withBrought } from "./readOfThing.ts";
 
 /** What bringing a packet back does to a route. */
 export type PacketMerge = {
@@ -26,17 +26,11 @@ export type PacketMerge = {
   readonly refused: readonly Refused[];
 };
 
-/** The id under which a packet's reading waits beside the one that stands: the same however often it is brought. */
-export function rivalId(id: string, packetId: string): string {
-  return `${id} ${packetId}`;
-}
-
 /**
  * Merges what a crew brought into a route.
  *
- * A reading is taken where what stood when the packet was written, or what the same page brought before, stands still; nothing is to be
- * done where the same stands already; else it waits as a rival of what stands, for a person to decide. Packets of several crews give
- * the same readings and the same rivals in any order, but for which of two disagreeing crews stands until the decision: the first brought.
+ * A reading is taken where what stood when the packet was written, or what the same page brought before, stands still. Where another crew
+ * reads otherwise neither stands any longer: both wait for a person. Packets of several crews give the same rows in any order.
  *
  * @param photos  of the packet, their bytes kept
  * @param wasBrought  whether the route has had this very reading before: it was replaced or decided since
@@ -53,29 +47,34 @@ export function packetMerge(
     why: "The page could not read it.",
   }));
   const rows: RowChange[] = [];
-  const counts = { takenCount: 0, photoCount: 0, alreadyCount: 0, rivalCount: 0 };
+  const counts = { takenCount: 0, alreadyCount: 0, rivalCount: 0 };
+  const waiting = new Map<string, Row<"rivalReading">[]>();
+  for (const one of route.rivalReading.values())
+    waiting.set(one.readingId, [...(waiting.get(one.readingId) ?? []), one]);
   for (const entry of file.readings) {
     const id = idOf(entry);
     const why = whyNot(route, entry) ?? (seen.has(id) ? "The packet tells it twice." : null);
     seen.add(id);
     if (why !== null) refused.push({ what: told(route, entry), why });
     else {
-      const { row, fate } = merged(route, entry, id, file.packetId, wasBrought);
-      if (fate === "older") refused.push({ what: told(route, entry), why: "The same packet brought a later one." });
-      else counts[fate] += 1;
-      if (row) rows.push(row);
+      const now = { standing: route.reading.get(id) ?? null, rivals: waiting.get(id) ?? [] };
+      const brought = rivalOf(entry, id, file.packetId);
+      const isHere = isThere(now, brought);
+      const next = !isHere && wasBrought(entry, id) ? now : withBrought(now, brought);
+      rows.push(...editsBetween(route, now, next));
+      if (!isHere && next !== now && !isThere(next, brought))
+        refused.push({ what: told(route, entry), why: "A later reading was made on it." });
+      else counts[fateOf(now, next, brought)] += 1;
     }
   }
-  for (const photo of photos) {
-    const { row, why } = photoRow(route, photo);
-    if (why !== null) refused.push({ what: `Photo of ${subjectTag(route, photo)}: ${photo.caption}`, why });
-    else if (row && !seen.has(row.id)) {
-      seen.add(row.id);
-      counts.photoCount += 1;
-      rows.push(row);
-    } else counts.alreadyCount += 1;
-  }
-  return { rows, ...counts, refused };
+  const pictures = mergedPhotos(route, photos);
+  return {
+    rows: [...rows, ...pictures.rows],
+    ...counts,
+    photoCount: pictures.photoCount,
+    alreadyCount: counts.alreadyCount + pictures.alreadyCount,
+    refused: [...refused, ...pictures.refused],
+  };
 }
 
 function idOf({ kind, subjectId, port, alongId, what, wavelengthNm }: BroughtReading): string {
@@ -93,34 +92,38 @@ function told(route: Route, { after, ...entry }: BroughtReading): string {
   return `${entry.what} of ${subjectTag(route, entry)}: ${readingText(entry.what, after, unitSystem)} (${after.by})`;
 }
 
-type Fate = "takenCount" | "alreadyCount" | "rivalCount" | "older";
-
-function merged(
-  route: Route,
-  entry: BroughtReading,
-  id: string,
-  packetId: string,
-  wasBrought: (entry: BroughtReading, id: string) => boolean,
-): { readonly row: RowChange | null; readonly fate: Fate } {
+function rivalOf(entry: BroughtReading, readingId: string, packetId: string): Row<"rivalReading"> {
   const { before, sent, after, ...asked } = entry;
-  const present = route.reading.get(id) ?? null;
-  if (saysSame(present, after)) return { row: null, fate: "alreadyCount" };
-  const madeOn: readonly (ReadContent | null)[] = [before, ...sent];
-  if (madeOn.some((one) => saysSame(one, present)))
-    return { row: rowEdit("reading", present, { id, ...asked, ...after }), fate: "takenCount" };
-  const waitingId = rivalId(id, packetId);
-  const waiting = route.rivalReading.get(waitingId) ?? null;
-  if (saysSame(waiting, after) || wasBrought(entry, id)) return { row: null, fate: "alreadyCount" };
-  if (waiting !== null && waiting.atIso > after.atIso) return { row: null, fate: "older" };
-  const rival = { id: waitingId, readingId: id, ...asked, ...after, packetId };
-  return { row: rowEdit("rivalReading", waiting, rival), fate: "rivalCount" };
+  const mark = readingMark(after);
+  // a page written again carries what came in since; what was typed into it before was not made on that
+  const known = [...(before ? [before] : []), ...sent].filter((one) => one.atIso < after.atIso);
+  const madeOn = marksText(known.map(readingMark));
+  return { id: rivalId(readingId, packetId, mark), readingId, ...asked, ...after, packetId, madeOn };
 }
 
-function photoRow(route: Route, photo: KeptPhoto): { readonly row: RowChange | null; readonly why: string | null } {
-  const astray = subjectAstray(route, photo);
-  if (astray && !astray.ok)
-    return { row: null, why: `${astray.fault.what} It may have been removed since the packet was written.` };
-  const id = `${subjectKey(photo)} ${photo.keptHash}`;
-  if (route.photo.has(id)) return { row: null, why: null };
-  return { row: rowEdit("photo", null, { id, ...photo }), why: null };
+/** Whether the very reading stands or waits. */
+function isThere({ standing, rivals }: ReadOfThing, brought: Row<"rivalReading">): boolean {
+  const stands = standing?.packetId === brought.packetId && readingMark(standing) === readingMark(brought);
+  return stands || rivals.some((one) => one.id === brought.id);
+}
+
+function fateOf(
+  now: ReadOfThing,
+  next: ReadOfThing,
+  brought: Row<"rivalReading">,
+): "takenCount" | "alreadyCount" | "rivalCount" {
+  if (saysSame(now.standing, brought) || next === now || isThere(now, brought)) return "alreadyCount";
+  return saysSame(next.standing, brought) ? "takenCount" : "rivalCount";
+}
+
+function editsBetween(route: Route, now: ReadOfThing, next: ReadOfThing): readonly RowChange[] {
+  const rivalsNow = new Map(now.rivals.map((one) => [one.id, one]));
+  const rivalsNext = new Map(next.rivals.map((one) => [one.id, one]));
+  const ids = [...new Set([...rivalsNow.keys(), ...rivalsNext.keys()])];
+  const edits = [
+    rowEdit("reading", now.standing, next.standing),
+    ...ids.map((id) => rowEdit("rivalReading", rivalsNow.get(id) ?? null, rivalsNext.get(id) ?? null)),
+  ].filter((one) => !sameRow(one.before, one.after));
+  const isOther = now.standing !== null && !saysSame(now.standing, next.standing);
+  return isOther ? [...edits, ...acceptedOf(route, now.standing.id)] : edits;
 }

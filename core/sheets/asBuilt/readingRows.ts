@@ -1,5 +1,6 @@
 import { type AskedReading, askedReadings } from "../../closeout/askedReadings.ts";
 import { closeoutBoard } from "../../closeout/board.ts";
+import { disputeOf, saidBy } from "../../closeout/disputes.ts";
 import { readingText, writingOf } from "../../closeout/packet/readingText.ts";
 import { thingName } from "../../closeout/thingName.ts";
 import { readingWords } from "../../closeout/words.ts";
@@ -61,6 +62,13 @@ function cellsOf(
 ): readonly string[] {
   const system = plant.settings().unitSystem;
   const designed = designedText(asked, system);
+  const dispute = disputeOf(plant, asked.id);
+  if (dispute) {
+    const said = dispute.sides.map(saidBy);
+    const read = said.map((one) => readingText(one.what, one, system)).join(" / ");
+    const by = said.map((one) => one.by).join(" / ");
+    return [thingName(plant, asked.subject), whatText(asked), designed, read, "", "◆ in dispute", by];
+  }
   if (!row) return [thingName(plant, asked.subject), whatText(asked), designed, "", "", "◆ not read", ""];
   return readCells(plant, row, designed, differenceText(asked, row, system), outside);
 }

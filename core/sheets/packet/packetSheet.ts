@@ -16,17 +16,15 @@ type Written = {
   readonly revision: string;
   readonly by: string;
   readonly atIso: string;
-  /** Light is read at these beside that of the route's class, nm. */
-  readonly wavelengthsNm: readonly number[];
 };
 
 /** What the page of a packet shows: the job card of each terminal that is still on the route, with a field for everything to be read. */
-export function packetSheet(
-  plant: Plant,
-  packet: Row<"packet">,
-  { revision, by, atIso, wavelengthsNm }: Written,
-): PacketSheet {
+export function packetSheet(plant: Plant, packet: Row<"packet">, { revision, by, atIso }: Written): PacketSheet {
   const settings = plant.settings();
+  const wavelengthsNm = packet.wavelengthsNm
+    .split(" ")
+    .filter((one) => one !== "")
+    .map(Number);
   return {
     format: packetFormat,
     version: packetVersion,

@@ -57,9 +57,10 @@ async function give(
   if (!terminalIds.ok) return terminalIds;
   const packetId = `packet-${randomUUID()}`;
   const { author: by, nowIso } = desk.stamp;
-  const given = session.run("packet.give", { packetId, crew, terminalIds: terminalIds.value, by, atIso: nowIso() });
+  const asked = { terminalIds: terminalIds.value, wavelengthsNm };
+  const given = session.run("packet.give", { packetId, crew, ...asked, by, atIso: nowIso() });
   if (!given.ok) return given;
-  const page = await writePacket(session, desk.runJob, packetId, wavelengthsNm);
+  const page = await writePacket(session, desk.runJob, packetId);
   if (!page.ok) return page;
   const path = out === undefined ? join(dirname(session.path), page.value.fileName) : resolve(out);
   const written = writeOut(path, page.value.html);

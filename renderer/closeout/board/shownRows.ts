@@ -41,14 +41,18 @@ export function boardRows(open: OpenRoute): readonly ShownRow[] {
 /** Whether a row is shown under a filter. */
 export function isShownUnder(filter: BoardFilter, row: ShownRow): boolean {
   if (filter === "deviating") return row.findings.length > 0;
-  return filter === "all" || row.kinds.some((one) => one.missingCount > 0);
+  return filter === "all" || row.things.some(({ standing }) => standing.missing.length + standing.disputed.length > 0);
 }
 
-/** What is still to be read, counted by what it is: light 8, house tag 2. */
+/** What is still to be read, counted by what it is, and what crews disagree on: light 8, house tag 2, coil left disputed. */
 export function missingText(things: readonly BuiltThing[]): string {
   const counts = new Map<string, number>();
-  for (const { standing } of things)
-    for (const { what } of standing.missing) counts.set(readingWords[what], (counts.get(readingWords[what]) ?? 0) + 1);
+  const add = (word: string) => counts.set(word, (counts.get(word) ?? 0) + 1);
+  for (const { standing } of things) {
+    const { missing, disputed } = standing;
+    for (const one of missing) if (!disputed.includes(one)) add(readingWords[one.what]);
+    for (const { what } of disputed) add(words.disputed(readingWords[what]));
+  }
   return [...counts].map(([what, count]) => (count === 1 ? what : `${what} ${count}`)).join(", ");
 }
 

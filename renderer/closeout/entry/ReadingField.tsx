@@ -1,8 +1,11 @@
 import { type KeyboardEvent, useId, useState } from "react";
 import type { AskedReading } from "../../../core/closeout/askedReadings.ts";
+import { disputeOf, saidBy } from "../../../core/closeout/disputes.ts";
+import { readingText as printed } from "../../../core/closeout/packet/readingText.ts";
 import { readingWords } from "../../../core/closeout/words.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { unitsOf } from "../../app/session.ts";
+import { besideShown } from "../../app/sideRoom.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession } from "../../app/useSession.ts";
 import { keepReading, signedNow } from "../closeoutHand.ts";
@@ -93,12 +96,29 @@ export function ReadingField({ open, asked, of }: Props) {
         {drawnText(asked, units)}
         {reading && <span className="reading-by"> {words.readBy(reading.by, day)}</span>}
       </span>
+      <Disputed open={open} readingId={asked.id} />
       {problem !== null && (
         <p id={`${id}-what`} className="setting-wrong" role="alert">
           {problem}
         </p>
       )}
     </div>
+  );
+}
+
+/** What crews say otherwise than each other, and the way to decide between them; nothing where nobody does. */
+function Disputed({ open, readingId }: { readonly open: OpenRoute; readonly readingId: string }) {
+  const { view } = useSession();
+  const dispute = disputeOf(open.plant, readingId);
+  if (!dispute) return null;
+  const said = dispute.sides.map(saidBy).map((one) => words.saidBy(printed(one.what, one, unitsOf(open)), one.by));
+  return (
+    <p className="reading-disputed">
+      {words.disputed(said)}{" "}
+      <button type="button" className="fix" onClick={() => view.setState(besideShown("packets"))}>
+        {words.decide}
+      </button>
+    </p>
   );
 }
 

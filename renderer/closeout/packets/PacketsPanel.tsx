@@ -1,12 +1,13 @@
 import { useState } from "react";
+import { disputes } from "../../../core/closeout/disputes.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
 import { useLookOnly } from "../../app/useLookOnly.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import { areEditsHeld } from "../../app/viewStore.ts";
 import { FileButton } from "../../panels/FileButton.tsx";
+import { DisputeCard } from "./DisputeCard.tsx";
 import { GiveForm } from "./GiveForm.tsx";
 import { writePacket } from "./givePacket.ts";
-import { RivalCard } from "./RivalCard.tsx";
 import { type Brought, takePackets } from "./takePackets.ts";
 import { packetWords } from "./words.ts";
 
@@ -21,7 +22,7 @@ export function PacketsPanel({ open }: { readonly open: OpenRoute }) {
   const { route } = open;
   const isBare = route.terminal.size === 0;
   const packets = [...route.packet.values()].sort((a, b) => b.number - a.number);
-  const rivals = [...route.rivalReading.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const disputed = disputes(open.plant);
   const why = lookOnly ?? (isBare ? packetWords.noTerminal : null);
   return (
     <aside className="side revisions packets" aria-label={packetWords.title}>
@@ -49,12 +50,12 @@ export function PacketsPanel({ open }: { readonly open: OpenRoute }) {
           ))}
         </ol>
       )}
-      {rivals.length > 0 && (
+      {disputed.length > 0 && (
         <>
-          <h3>{packetWords.disagree(rivals.length)}</h3>
+          <h3>{packetWords.disagree(disputed.length)}</h3>
           <ul className="rivals">
-            {rivals.map((one) => (
-              <RivalCard key={one.id} open={open} rival={one} />
+            {disputed.map((one) => (
+              <DisputeCard key={one.readingId} open={open} dispute={one} />
             ))}
           </ul>
         </>
@@ -62,9 +63,10 @@ export function PacketsPanel({ open }: { readonly open: OpenRoute }) {
       <h3>{packetWords.given}</h3>
       {packets.length === 0 && <p className="quiet">{packetWords.none}</p>}
       <ol className="entries">
-        {packets.map(({ id, number, crew, terminalIds, by, atIso }) => (
+        {packets.map(({ id, number, crew, terminalIds, wavelengthsNm, by, atIso }) => (
           <li key={id} className="entry">
             <b>{packetWords.head(number, crew, terminalIds.split(" ").length)}</b>
+            {wavelengthsNm !== "" && <span>{packetWords.lightAlso(wavelengthsNm.replaceAll(" ", ", "))}</span>}
             <span className="quiet">{`${by}, ${atIso.slice(0, 10)}`}</span>
             <div className="revision-doings">
               <button
@@ -72,7 +74,7 @@ export function PacketsPanel({ open }: { readonly open: OpenRoute }) {
                 className="fix"
                 aria-label={packetWords.againOf(number)}
                 disabled={isBusy}
-                onClick={() => void writePacket(session, id, [])}
+                onClick={() => void writePacket(session, id)}
               >
                 {packetWords.again}
               </button>

@@ -1,7 +1,7 @@
 import { type AskedReading, askedReadings } from "../../../core/closeout/askedReadings.ts";
 import type { ReadContent } from "../../../core/closeout/packet/packetFile.ts";
 import { readingText, writingOf } from "../../../core/closeout/packet/readingText.ts";
-import type { Row } from "../../../core/model/tables.ts";
+import type { Subject } from "../../../core/closeout/subject.ts";
 import type { Plant } from "../../../core/plant/plant.ts";
 import { formatLossDb } from "../../../core/units/formatLossDb.ts";
 import type { UnitSystem } from "../../../core/units/unitSystem.ts";
@@ -10,7 +10,7 @@ import { packetWords } from "./words.ts";
 type Drawn = AskedReading["drawn"];
 
 /** What was drawn or is expected where a reading was taken; null where nothing is. */
-export function drawnOf(plant: Plant, { kind, subjectId, port, alongId, readingId }: Row<"rivalReading">): Drawn {
+export function drawnOf(plant: Plant, { kind, subjectId, port, alongId }: Subject, readingId: string): Drawn {
   const subject = { kind, subjectId, port, alongId };
   return askedReadings(plant, subject).find((one) => one.id === readingId)?.drawn ?? null;
 }

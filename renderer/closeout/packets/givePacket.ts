@@ -15,16 +15,16 @@ export type Wish = {
 /** Gives a crew a packet and hands its page to the person as a download; true where it was given. */
 export async function givePacket(session: Session, { crew, by, terminalIds, wavelengthsNm }: Wish): Promise<boolean> {
   const packetId = `packet-${crypto.randomUUID()}`;
-  const input = { packetId, crew, terminalIds, by, atIso: new Date().toISOString() };
+  const input = { packetId, crew, terminalIds, wavelengthsNm, by, atIso: new Date().toISOString() };
   if (!(await runCommand(session, "packet.give", input))) return false;
-  await writePacket(session, packetId, wavelengthsNm);
+  await writePacket(session, packetId);
   return true;
 }
 
 /** Hands the page of a packet to the person as a download. */
-export async function writePacket(session: Session, packetId: string, wavelengthsNm: readonly number[]): Promise<void> {
+export async function writePacket(session: Session, packetId: string): Promise<void> {
   const { routeId } = openRouteOf(session);
-  const written = await session.host.call("packet.write", { routeId, packetId, wavelengthsNm });
+  const written = await session.host.call("packet.write", { routeId, packetId });
   if (!written.ok) return showFault(session, written.fault);
   const { fileName, html } = written.value;
   handOver(fileName, new Blob([html], { type: "text/html" }));

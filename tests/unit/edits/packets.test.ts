@@ -1,12 +1,18 @@
 import { expect, test } from "vitest";
 import { applyChange } from "../../../core/edits/change.ts";
-import { rivalId } from "../../../core/edits/packet/packetMerge.ts";
+import { rivalId } from "../../../core/edits/packet/readOfThing.ts";
 import { findCommand } from "../../../core/edits/register.ts";
 import type { Route } from "../../../core/model/route.ts";
 import { smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 
 const signed = { by: "Office", atIso: "2030-05-01T08:00:00Z" };
-const give = { packetId: "packet-1", crew: "North", terminalIds: ["terminal-1"], ...signed };
+const give = {
+  packetId: "packet-1",
+  crew: "North",
+  terminalIds: ["terminal-1"],
+  wavelengthsNm: [1310, 1550],
+  ...signed,
+};
 const offset = { kind: "terminal", subjectId: "terminal-1", port: 0, alongId: "", what: "offset", wavelengthNm: 0 };
 const id = "terminal terminal-1 offset";
 
@@ -17,6 +23,7 @@ test("a packet given issues its terminals, and packets are numbered as they are 
     [1, "North"],
     [2, "South"],
   ]);
+  expect(twice.packet.get("packet-2")?.wavelengthsNm).toBe("1310 1550");
   expect([...twice.milestone.keys()]).toEqual(["terminal terminal-1 issued"]);
 });
 
@@ -31,16 +38,24 @@ test("a packet is not given of a terminal that is not there, nor twice under one
   expect(code(asked(smallRoute(), "packet.give", give), "packet.give", give)).toBe("taken-id");
 });
 
-test("what was brought takes the place of what stands where a person says so, and settles who says the same", () => {
-  const taken = asked(disputed(), "rival.decide", { rivalId: rivalId(id, "packet-1"), stands: "brought" });
-  expect(taken.reading.get(id)).toMatchObject({ value: 0.8, by: "North" });
-  expect([...taken.rivalReading.values()].map((one) => one.packetId)).toEqual(["packet-3"]);
+test("what was brought takes the place of what stands where a person says so, and no other waits any longer", () => {
+  const taken = asked(disputed(), "rival.decide", { rivalId: rivalId(id, "packet-1", "mark"), stands: "brought" });
+  expect(taken.reading.get(id)).toMatchObject({ value: 0.8, by: "North", packetId: null });
+  expect(taken.rivalReading.size).toBe(0);
 });
 
-test("what stands is kept where a person says so", () => {
-  const kept = asked(disputed(), "rival.decide", { rivalId: rivalId(id, "packet-1"), stands: "present" });
+test("what stands is kept where a person says so, and nothing is kept where none stands", () => {
+  const keep = { rivalId: rivalId(id, "packet-1", "mark"), stands: "present" };
+  const kept = asked(disputed(), "rival.decide", keep);
   expect(kept.reading.get(id)).toMatchObject({ value: 0.9, by: "Office" });
-  expect(kept.rivalReading.size).toBe(2);
+  expect(kept.rivalReading.size).toBe(0);
+  expect(code(asked(disputed(), "reading.remove", { readingId: id }), "rival.decide", keep)).toBe("missing-row");
+});
+
+test("another reading takes with it the crews' that said the same, and leaves those that said otherwise", () => {
+  const again = asked(disputed(), "reading.take", { ...offset, value: 0.8, text: "", ...signed });
+  const corrected = asked(again, "reading.take", { ...offset, value: 1, text: "", ...signed });
+  expect([...corrected.rivalReading.values()].map((one) => one.by)).toEqual(["East"]);
 });
 
 test("a reading that waits no longer cannot be decided again", () => {
@@ -57,7 +72,7 @@ function disputed(): Route {
     const value = crew === "East" ? 0.7 : 0.8;
     return withRows(given, "rivalReading", [
       ...given.rivalReading.values(),
-      { id: rivalId(id, packetId), readingId: id, value, ...rival },
+      { id: rivalId(id, packetId, "mark"), readingId: id, value, ...rival, madeOn: "" },
     ]);
   }, read);
 }

@@ -50,8 +50,8 @@ test("an error without a waiver, a reading taken away, a trace of no fiber, an o
   expect(shutGates(punched, "tested")).toEqual({});
   expect(shutGates(punched, "accepted")).toEqual({ punch: 1 });
   const by = { by: "Crew 2", atIso: "2030-05-01T08:00:00Z" };
-  const packet = { id: "packet-1", number: 1, crew: "Crew 2", terminalIds: "", ...by };
-  const rival = { ...offset, id: `${offset.id} rival`, readingId: offset.id, packetId: "packet-1" };
+  const packet = { id: "packet-1", number: 1, crew: "Crew 2", terminalIds: "", wavelengthsNm: "", ...by };
+  const rival = { ...offset, id: `${offset.id} rival`, readingId: offset.id, packetId: "packet-1", value: 2 };
   expect(shutGates(withRows(done, "packet", [packet], "rivalReading", [rival]), "accepted")).toEqual({ rivals: 1 });
 });
 

@@ -11,10 +11,11 @@ const packet: Row<"packet"> = {
   number: 1,
   crew: "North",
   terminalIds: "terminal-1 terminal-gone",
+  wavelengthsNm: "1550",
   by: "Office",
   atIso: "2030",
 };
-const written = { revision: "Revision A", by: "Office", atIso: "2030-05-01T08:00:00Z", wavelengthsNm: [1550] };
+const written = { revision: "Revision A", by: "Office", atIso: "2030-05-01T08:00:00Z" };
 const offset = { kind: "terminal", subjectId: "terminal-1", port: 0, alongId: "" } as const;
 
 test("a packet asks of each terminal for where it hangs, its coil and marks, its pole, light at every port and its houses", () => {
