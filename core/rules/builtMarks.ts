@@ -1,4 +1,5 @@
 import { cableOfMark, cableSheath } from "../closeout/sheathRead.ts";
+import { takenAgain } from "../closeout/takenAgain.ts";
 import type { Row } from "../model/tables.ts";
 import { cablePath } from "../plant/cablePath.ts";
 import type { Plant } from "../plant/plant.ts";
@@ -42,7 +43,7 @@ export const builtMarks: Rule = {
 type About = { readonly subjects: readonly Subject[]; readonly cableName: string };
 type Doubt = { readonly place: string; readonly figure: number; readonly perhaps: number | null };
 
-function doubtHit({ id: _id, ...read }: Row<"reading">, doubt: Doubt, { subjects, cableName }: About): Hit {
+function doubtHit(reading: Row<"reading">, doubt: Doubt, { subjects, cableName }: About): Hit {
   const { place, figure, perhaps } = doubt;
   return {
     subjects,
@@ -53,7 +54,13 @@ function doubtHit({ id: _id, ...read }: Row<"reading">, doubt: Doubt, { subjects
     fixes:
       perhaps === null
         ? []
-        : [{ label: `Take it as ${perhaps}`, command: "reading.take", input: { ...read, value: perhaps } }],
+        : [
+            {
+              label: `Take it as ${perhaps}`,
+              command: "reading.take",
+              input: { ...takenAgain(reading), value: perhaps },
+            },
+          ],
   };
 }
 

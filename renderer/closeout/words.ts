@@ -61,6 +61,8 @@ export const entryWords = {
   readBy: (by: string, day: string) => `${by}, ${day}`,
   larger: "Show it larger",
   photo: (said: string) => `Photo: ${said}`,
+  further: "Where it can be read",
+  markOf: (cable: string) => `sheath mark, ${cable}`,
   saidBy: (read: string, by: string) => `${read} (${by})`,
   disputed: (said: readonly string[]) => `Readings disagree: ${said.join(", ")}.`,
   decide: "Decide",

@@ -47,7 +47,7 @@ export function cardView(
     photos,
   );
   const count = (): void => {
-    const asked = fields.filter((one) => one.asked.what !== "note");
+    const asked = fields.filter((one) => !one.asked.isFurther);
     const done = asked.filter((one) => state.typed(one.asked) !== null).length;
     counted.textContent = words.count(done, asked.length);
   };

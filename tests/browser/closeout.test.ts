@@ -1,5 +1,7 @@
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
+import { closeoutBoard } from "../../core/closeout/board.ts";
+import { standingOf } from "../../core/closeout/standing.ts";
 import { subjectOf } from "../../core/closeout/subject.ts";
 import type { Row } from "../../core/model/tables.ts";
 import { cablePath, sheathToM } from "../../core/plant/cablePath.ts";
@@ -192,6 +194,28 @@ test("something is put on the list by hand for what is chosen, with a photo that
   await page.getByRole("tab", { name: "Punch list" }).click();
   await page.getByRole("button", { name: "Remove the photo: Before" }).click();
   await page.getByRole("button", { name: "Add a photo, before" }).waitFor();
+});
+
+test("the mark on the sheath is written down at a pole between two terminals, and reconciled", async () => {
+  const { page, session } = opened();
+  const plant = session.plant;
+  const [cable] = [...session.route().cable.values()].filter((one) => one.fromClosureId === null);
+  const row = closeoutBoard(plant, "").rows.find(({ things, poleId }) =>
+    things.some((one) => one.kind === "pole" && one.subjectId !== poleId),
+  );
+  const pole = row?.things.find((one) => one.kind === "pole" && one.subjectId !== row.poleId);
+  const terminal = session.route().terminal.get(row?.terminalId ?? "");
+  if (!cable || !pole || !terminal) throw new Error("the demo route has no pole between two terminals");
+  await enterBy(page, terminal);
+  const { tag } = plant.rowOf("pole", pole.subjectId);
+  const mark = page.getByLabel(new RegExp(`^sheath mark, ${cable.name}, .*${tag}$`));
+  await mark.focus();
+  await page.keyboard.type("12345");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => readingOf(`pole ${pole.subjectId} ${cable.id} mark`)?.value).toBe(12_345);
+  expect(standingOf(session.plant, pole).missing.some((one) => one.what === "mark")).toBe(false);
+  await page.getByRole("tab", { name: "Sheath marks" }).click();
+  await page.getByText("One mark alone says nothing; read the next.").waitFor();
 });
 
 test("two digits exchanged on a mark are pointed out, and taken as they should be", async () => {

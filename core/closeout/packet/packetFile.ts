@@ -25,6 +25,8 @@ const asked = z.strictObject({
   tolerance: figure.nullable(),
   /** What stood as read when the packet was written. */
   before: content.extend({ by: label, atIso: label }).nullable(),
+  /** Whether it may be left out: nobody waits for it. */
+  isFurther: z.boolean(),
 });
 
 const card = z.strictObject({

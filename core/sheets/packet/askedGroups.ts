@@ -1,6 +1,8 @@
 import { askedReadings, type AskedReading as Needed } from "../../closeout/askedReadings.ts";
+import { marksAtPole } from "../../closeout/furtherReadings.ts";
 import type { AskedReading, PacketCard } from "../../closeout/packet/packetFile.ts";
 import { readingText } from "../../closeout/packet/readingText.ts";
+import { stretches } from "../../closeout/stretches.ts";
 import { readingId, type Subject, subjectOf } from "../../closeout/subject.ts";
 import type { ReadingKind } from "../../model/closeoutRows.ts";
 import type { Settings } from "../../model/tables.ts";
@@ -17,18 +19,21 @@ type Group = PacketCard["groups"][number];
 
 /** Everything a crew is to read for one terminal, group by group. */
 export function askedGroups(plant: Plant, facts: TerminalFacts, wavelengthsNm: readonly number[]): Group[] {
-  const { terminal, place, poleTag, cableName } = facts;
+  const { terminal, place, poleTag } = facts;
   const named = (one: Needed) => field(plant, one, askedWords[one.what]);
+  const markOf = (one: Needed, label: (cable: string) => string) => {
+    const isNeeded = askedReadings(plant, subjectOf("pole", one.subject.subjectId)).some(({ id }) => id === one.id);
+    return field(plant, one, label(plant.rowOf("cable", one.subject.alongId).name), !isNeeded);
+  };
   const own = subjectOf("terminal", terminal.id);
   const pole = subjectOf("pole", place.poleId);
-  const atPole = subjectOf("pole", place.poleId, 0, terminal.cableId);
   const bonds = [
     ...new Set(bondsOfRoute(plant, "").flatMap((one) => (one.poleId === place.poleId ? [one.sectionId] : []))),
   ];
   return [
     {
       title: packetWords.terminal,
-      asked: [...askedReadings(plant, own).map(named), named(bare(own, "note"))],
+      asked: [...askedReadings(plant, own).map(named), field(plant, bare(own, "note"), askedWords.note, true)],
     },
     {
       title: packetWords.pole(poleTag),
@@ -36,13 +41,32 @@ export function askedGroups(plant: Plant, facts: TerminalFacts, wavelengthsNm: r
         ...askedReadings(plant, pole)
           .filter((one) => one.what === "height")
           .map(named),
-        field(plant, bare(atPole, "mark"), packetWords.markOf(cableName)),
+        ...marksAtPole(plant, place.poleId).map((one) => markOf(one, packetWords.markOf)),
         ...bonds.flatMap((id) => askedReadings(plant, subjectOf("bond", place.poleId, 0, id)).map(named)),
       ],
     },
     { title: packetWords.ports, asked: portFields(plant, terminal.id, wavelengthsNm) },
     { title: packetWords.houses, asked: houseFields(plant, terminal.id) },
+    {
+      title: packetWords.way,
+      asked: polesOnTheWay(plant, terminal.id, place.poleId).flatMap((poleId) =>
+        marksAtPole(plant, poleId).map((one) =>
+          markOf(one, (cable) => packetWords.markAt(cable, plant.rowOf("pole", poleId).tag)),
+        ),
+      ),
+    },
   ].filter((one) => one.asked.length > 0);
+}
+
+/** Poles passed since the terminal before, and behind the last terminal those to the end, in the order of the way. */
+function polesOnTheWay(plant: Plant, terminalId: string, ownPoleId: string): readonly string[] {
+  const all = stretches(plant, "");
+  const at = all.findIndex((one) => one.terminalId === terminalId);
+  const [own, next] = [all[at], all[at + 1]];
+  const behind = next?.terminalId === null && next.cableId === own?.cableId ? next.things : [];
+  return [...(own?.things ?? []), ...behind]
+    .filter((one) => one.kind === "pole" && one.subjectId !== ownPoleId)
+    .map((one) => one.subjectId);
 }
 
 function portFields(plant: Plant, terminalId: string, wavelengthsNm: readonly number[]): AskedReading[] {
@@ -71,7 +95,12 @@ function bare(subject: Subject, what: ReadingKind, wavelengthNm = 0): Needed {
   return { id: readingId(subject, what, wavelengthNm), subject, what, wavelengthNm, drawn: null };
 }
 
-function field(plant: Plant, { id, subject, what, wavelengthNm, drawn }: Needed, label: string): AskedReading {
+function field(
+  plant: Plant,
+  { id, subject, what, wavelengthNm, drawn }: Needed,
+  label: string,
+  isFurther = false,
+): AskedReading {
   const settings = plant.settings();
   const before = plant.row("reading", id);
   const range = rangeOf(drawn);
@@ -84,6 +113,7 @@ function field(plant: Plant, { id, subject, what, wavelengthNm, drawn }: Needed,
     drawn: range,
     tolerance: range && toleranceOf(what, range.mostValue, settings),
     before: before ? { value: before.value, text: before.text, by: before.by, atIso: before.atIso } : null,
+    isFurther,
   };
 }
 

@@ -24,6 +24,8 @@ export const packetWords = {
   houses: "Houses",
   port: (port: number, wavelengthNm: number): string => `Port ${port}, ${wavelengthNm} nm`,
   house: (what: string, address: string): string => `${what}, ${address}`,
+  way: "Poles on the way, where the mark can be read",
+  markAt: (cable: string, pole: string): string => `Sheath mark of cable ${cable} at pole ${pole}`,
   markOf: (cable: string): string => `Sheath mark of cable ${cable}`,
   range: (least: string, most: string): string => `${least} to ${most}`,
   atMost: (most: string): string => `at most ${most}`,

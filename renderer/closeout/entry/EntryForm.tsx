@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from "react";
 import { askedReadings } from "../../../core/closeout/askedReadings.ts";
 import type { BuiltThing } from "../../../core/closeout/board.ts";
+import { furtherReadings } from "../../../core/closeout/furtherReadings.ts";
 import { type StandingState, standingStates } from "../../../core/closeout/standing.ts";
-import { subjectKey } from "../../../core/closeout/subject.ts";
+import { type Subject, subjectKey } from "../../../core/closeout/subject.ts";
 import { thingName } from "../../../core/closeout/thingName.ts";
 import type { BuiltKind } from "../../../core/model/closeoutRows.ts";
 import type { OpenRoute } from "../../app/routeStore.ts";
@@ -155,7 +156,22 @@ function Thing({ open, thing: { subject, standing } }: { readonly open: OpenRout
       {askedReadings(open.plant, subject).map((asked) => (
         <ReadingField key={asked.id} open={open} asked={asked} of={name} />
       ))}
+      <Further open={open} subject={subject} of={name} />
       <ThingPhotos open={open} subject={subject} />
     </fieldset>
+  );
+}
+
+/** What may be read of a thing and nobody asks for. */
+function Further({ open, subject, of }: { readonly open: OpenRoute; readonly subject: Subject; readonly of: string }) {
+  const further = furtherReadings(open.plant, subject);
+  if (further.length === 0) return null;
+  return (
+    <>
+      <p className="quiet">{words.further}</p>
+      {further.map((one) => (
+        <ReadingField key={one.id} open={open} asked={one} of={of} />
+      ))}
+    </>
   );
 }

@@ -52,7 +52,8 @@ export function ReadingField({ open, asked, of }: Props) {
     setTyped(null);
     setIsUnsigned(false);
   };
-  const name = readingWords[asked.what];
+  const along = asked.what === "mark" ? open.route.cable.get(asked.subject.alongId) : undefined;
+  const name = along ? words.markOf(along.name) : readingWords[asked.what];
   const shared = {
     id,
     "data-reading": asked.id,

@@ -1,4 +1,5 @@
 import { type CableSheath, cableSheath } from "../../../core/closeout/sheathRead.ts";
+import { takenAgain } from "../../../core/closeout/takenAgain.ts";
 import { cablesInOrder } from "../../../core/plant/cableOrder.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { runCommand } from "../../app/edits.ts";
@@ -93,8 +94,7 @@ function Doubts({ open, sheath }: Props) {
     const mark = sheath.read.find((one) => one.place === place);
     const reading = mark && open.route.reading.get(mark.readingId);
     if (!reading) return;
-    const { id: _id, ...read } = reading;
-    void runCommand(session, "reading.take", { ...read, value });
+    void runCommand(session, "reading.take", { ...takenAgain(reading), value });
   };
   return (
     <>

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { askedReadings } from "../../../core/closeout/askedReadings.ts";
 import { builtThings, closeoutBoard } from "../../../core/closeout/board.ts";
+import { furtherReadings } from "../../../core/closeout/furtherReadings.ts";
 import { standingOf } from "../../../core/closeout/standing.ts";
 import { readingId, subjectKey, subjectOf } from "../../../core/closeout/subject.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
@@ -10,6 +11,23 @@ import { milestoneRow, readingRow } from "../../fixtures/route/readingRow.ts";
 
 const terminal1 = subjectOf("terminal", "terminal-1");
 const isRead = (what: "offset" | "slack" | "markBefore" | "markAfter") => readingRow(terminal1, what, 1);
+
+describe("what may be read beside what is asked for", () => {
+  const further = (route: ReturnType<typeof smallRoute>, kind: "pole" | "port", id: string, port = 0) =>
+    furtherReadings(openPlant(route), subjectOf(kind, id, port)).map(({ id: readId }) => readId);
+
+  test("the mark of every cable at every pole it passes; where the cable ends it is asked for", () => {
+    expect(further(smallRoute(), "pole", "pole-2")).toEqual(["pole pole-2 cable-1 mark"]);
+    expect(further(smallRoute(), "pole", "pole-1")).toEqual([]);
+  });
+
+  test("light read at another wavelength is told though nobody asked for it", () => {
+    const port = subjectOf("port", "terminal-1", 1);
+    const route = withRows(smallRoute(), "reading", [readingRow(port, "power", -18, 1550)]);
+    expect(further(route, "port", "terminal-1", 1)).toEqual(["port terminal-1 1 power 1550"]);
+    expect(further(route, "port", "terminal-1", 2)).toEqual([]);
+  });
+});
 
 describe("what is built along the route", () => {
   test("every pole, span, bond, terminal, port and drop is on the board once, in the row of the next terminal along", () => {

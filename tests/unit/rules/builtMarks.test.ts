@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { findCommand } from "../../../core/edits/register.ts";
 import { findingsOf } from "../../fixtures/route/checkRoute.ts";
 import { markAtPole, routeRead } from "../../fixtures/route/faultyReadings.ts";
 import { faultyRoute } from "../../fixtures/route/faultyRoutes.ts";
@@ -15,13 +16,16 @@ describe("built-marks", () => {
 
   it("a mark with two digits exchanged is found, with the figure it should be", () => {
     const route = routeRead(markAtPole(1, 1000), markAtPole(2, 1418), markAtPole(3, 1315));
-    expect(findingsOf(route, "built-marks")).toMatchObject([
+    const found = findingsOf(route, "built-marks");
+    expect(found).toMatchObject([
       {
         message:
           "The mark 1418 of cable C1 at P2 does not fit those before and after it; two digits exchanged, it would be 1148.",
         fixes: [{ label: "Take it as 1148", command: "reading.take", input: { value: 1148 } }],
       },
     ]);
+    const [fix] = found.flatMap((one) => one.fixes);
+    expect(findCommand(fix?.command ?? "")?.ask(route, fix?.input)).toMatchObject({ ok: true });
   });
 
   it("marks as far apart as the cable was drawn are quiet", () => {

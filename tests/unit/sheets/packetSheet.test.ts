@@ -35,6 +35,26 @@ test("a packet asks of each terminal for where it hangs, its coil and marks, its
   expect(asked.find((one) => one.what === "offset")).toMatchObject({ drawnText: "36 in", before: null });
 });
 
+test("the mark at every pole the cable passes on the way can be written down, and nobody waits for it but at its ends", () => {
+  const both = { ...packet, terminalIds: "terminal-1 terminal-2" };
+  const { cards } = packetSheet(openPlant(smallRoute()), both, written);
+  const marks = cards.map(({ groups }) =>
+    groups.flatMap(({ asked }) =>
+      asked.flatMap((one) => (one.what === "mark" ? [[one.subjectId, one.alongId, one.isFurther]] : [])),
+    ),
+  );
+  expect(marks).toEqual([
+    [
+      ["pole-2", "cable-1", true],
+      ["pole-1", "cable-1", false],
+    ],
+    [
+      ["pole-3", "cable-1", true],
+      ["pole-4", "cable-1", false],
+    ],
+  ]);
+});
+
 test("what stood as read when the packet was written goes along, so that a change on both sides shows", () => {
   const route = withRows(smallRoute(), "reading", [readingRow(offset, "offset", 0.9)]);
   const [card] = packetSheet(openPlant(route), packet, written).cards;
