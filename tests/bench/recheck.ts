@@ -48,7 +48,8 @@ export async function measureRecheck(route: Route): Promise<Measured> {
       const id = readingId(subject, "height");
       const ours = route.attachment.get(`att-${poleId.slice("pole-".length)}-ourStrand`);
       const read = { what: "height", wavelengthNm: 0, value: (ours?.heightM ?? 0) - 0.0254, text: "" } as const;
-      const after = { id, ...subject, ...read, by: "Crew", atIso: "2030-01-01" };
+      const byHand = { by: "Crew", atIso: "2030-01-01", packetId: null, madeOn: "" };
+      const after = { id, ...subject, ...read, ...byHand };
       return { table: "reading", id, before: null, after };
     }),
   };
