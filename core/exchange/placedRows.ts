@@ -1,6 +1,6 @@
 import type { LonLat } from "../geodesy/lonLat.ts";
 import type { Result } from "../model/result.ts";
-import { makeTable, type Table, tableLimits } from "./table.ts";
+import { makeTable, type Table, tableLimits, tooManyRows } from "./table.ts";
 
 /** One thing of a file of places: where it is, and what is told of it by name. */
 export type PlacedRow = {
@@ -20,10 +20,7 @@ export function placedTable(
   read: readonly PlacedRow[],
   count: number,
 ): Result<Table> {
-  if (count > tableLimits.rowCount) {
-    const rows = Array.from({ length: count }, (_, index) => ({ line: index + 1, cells: [] }));
-    return makeTable({ ...file, headings: ["lon", "lat"], rows });
-  }
+  if (count > tableLimits.rowCount) return tooManyRows(file.name, count);
   const keys = [...new Set(read.flatMap((row) => [...row.values.keys()]))];
   const headings = ["lon", "lat", ...keys];
   if (headings.length > tableLimits.columnCount) return makeTable({ ...file, headings, rows: [] });

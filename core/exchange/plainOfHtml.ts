@@ -1,6 +1,13 @@
-/** Words of a text that may be HTML, as descriptions of KML often are: tags gone, a line for each of its lines, no blanks to indent. */
+/** Pictures lie in some descriptions; nobody writes a note of as many letters. */
+const mostLetters = 4_000_000;
+
+/**
+ * Words of a text that may be HTML, as descriptions of KML often are: tags gone, a line for each of its lines, no blanks to indent.
+ * Of a longer text than anybody writes only the beginning.
+ */
 export function plainOfHtml(text: string): string {
-  return (/<[!/]?[a-z]/i.test(text) ? withoutTags(text) : text)
+  const read = text.slice(0, mostLetters);
+  return (/<[!/]?[a-z]/i.test(read) ? withoutTags(read) : read)
     .split("\n")
     .map((line) => line.split(/\s+/).filter(Boolean).join(" "))
     .filter((line) => line !== "")

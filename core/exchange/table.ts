@@ -41,14 +41,7 @@ export function makeTable(raw: Table): Result<Table> {
       "Keep the columns the import needs and try again.",
     );
   }
-  if (rows.length > tableLimits.rowCount) {
-    return fail(
-      "too-many-rows",
-      `The file has ${rows.length} rows; at most ${tableLimits.rowCount} can be read at once.`,
-      name,
-      "Split the file, or cut it to the area of this route.",
-    );
-  }
+  if (rows.length > tableLimits.rowCount) return tooManyRows(name, rows.length);
   const first = bad[0];
   if (rows.length === 0 && first) {
     return fail(
@@ -67,6 +60,16 @@ export function makeTable(raw: Table): Result<Table> {
     );
   }
   return ok({ ...raw, headings: distinctHeadings(headings) });
+}
+
+/** The fault of a file that has more rows than a table may. */
+export function tooManyRows(name: string, count: number): Result<Table> {
+  return fail(
+    "too-many-rows",
+    `The file has ${count} rows; at most ${tableLimits.rowCount} can be read at once.`,
+    name,
+    "Split the file, or cut it to the area of this route.",
+  );
 }
 
 function distinctHeadings(headings: readonly string[]): string[] {

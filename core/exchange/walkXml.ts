@@ -12,6 +12,10 @@ export type XmlListener = {
 
 /** KML and GPX go ten or so deep, and folders may lie in folders. */
 const deepest = 100;
+/** Most letters of a text with references to characters in it; each of them costs a hundred times its letters. */
+const longestDecoded = 4_000_000;
+
+type Place = () => { readonly line: number };
 
 /**
  * Goes through an XML document and holds no more of it than the elements that are open. Nothing is fetched, and a document that
@@ -25,39 +29,48 @@ const deepest = 100;
 export function walkXml(file: string, document: string, listener: XmlListener): Result<null> {
   if (document.length > tableLimits.textLength)
     return fail("too-large", "The file is too large to read as text.", file, "Cut it to the area of this route.");
-  let wrong: Result<null> | null = null;
-  const parser = new Parser();
-  const refuse = (why: string, line: number): void => {
-    wrong ??= notXml(file, why, line);
-    parser.stop();
+  let wrong: Result<null> = ok(null);
+  const left = new Error("left");
+  // thrown, since the parser would go on to warn of every letter of a tag
+  const refuse = (why: string, line: number): never => {
+    wrong = notXml(file, why, line);
+    throw left;
   };
+  const parser = new Parser();
   const parents: string[] = [];
   const texts: string[] = [];
   const hearText = (text: string): void => {
     if (texts.length > 0) texts.push(`${texts.pop()}${text}`);
   };
-  const hearWrong = ({ message }: Error, place: () => { readonly line: number }): void =>
+  const hearWrong = ({ message }: Error, place: Place): void =>
     refuse(message, isAtEnd(message, document) ? lineCount(document) : place().line + 1);
   parser.on("error", hearWrong);
   parser.on("warn", hearWrong);
   parser.on("attention", (declared, _, place) => {
     if (/\[|<!ENTITY/i.test(declared)) refuse("it declares a document type of its own", place().line + 1);
   });
-  parser.on("openTag", (name, attributes) => {
+  parser.on("openTag", (name, attributes, _decode, _isWhole, place) => {
+    if (parents.length >= deepest) refuse(`its elements lie more than ${deepest} deep`, place().line + 1);
     const local = localName(name);
-    if (parents.length >= deepest) refuse(`its elements lie more than ${deepest} deep`, lineCount(document));
-    else listener.open(local, (attribute) => decoded(attributes()[attribute] ?? "").trim(), parents);
+    listener.open(local, (attribute) => decoded(attributes()[attribute] ?? "").trim(), parents);
     parents.push(local);
     texts.push("");
   });
-  parser.on("text", (text) => hearText(decoded(text)));
+  parser.on("text", (text, _, place) => {
+    if (text.length > longestDecoded && text.includes("&")) refuse("a text of it is too long", place().line + 1);
+    hearText(decoded(text));
+  });
   parser.on("cdata", hearText);
   parser.on("closeTag", () => {
     const name = parents.pop() ?? "";
     listener.close(name, (texts.pop() ?? "").trim(), parents);
   });
-  parser.parse(document);
-  return wrong ?? ok(null);
+  try {
+    parser.parse(document);
+  } catch (error) {
+    if (error !== left) throw error;
+  }
+  return wrong;
 }
 
 /** The name of a document's first element without its prefix; empty where there is none. */

@@ -46,6 +46,15 @@ describe("a document heard element by element", () => {
     expect(heard("<a>".repeat(100_000)).walked).toMatchObject({ ok: false, fault: { code: "not-xml" } });
   });
 
+  test("a tag of nothing but quotes, and a text of nothing but references, are refused at once", () => {
+    const quotes = `<a id=1 ${"'".repeat(2_000_000)}/>`;
+    expect(heard(quotes).walked).toMatchObject({ ok: false, fault: { code: "not-xml", where: "a.xml, line 1" } });
+    expect(heard(`<a>${"&amp;".repeat(1_000_000)}</a>`).walked).toMatchObject({
+      ok: false,
+      fault: { what: expect.stringContaining("too long") },
+    });
+  });
+
   test.each([
     ['<?xml version="1.0"?><!-- <gpx> --><!DOCTYPE kml><k:kml xmlns:k="u"/>', "kml"],
     ["\uFEFF <gpx\nversion='1.1'>", "gpx"],
