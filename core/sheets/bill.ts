@@ -1,10 +1,14 @@
 import type { Hardware } from "../model/tables.ts";
+import { cablesInOrder } from "../plant/cableOrder.ts";
 import { sheathLength } from "../plant/cablePath.ts";
 import { dropCutM } from "../plant/dropView.ts";
 import type { Plant } from "../plant/plant.ts";
 import { byName, byText } from "../plant/sorting.ts";
+import { metresPerFoot } from "../units/constants.ts";
+import { fixedText } from "../units/fixedText.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
+import { cellText, lengthCell } from "./figure.ts";
+import { grouped, lengthUnit } from "./quantityText.ts";
 
 /** One line of the bill: what, what it is counted by, and how much of it the route takes before any allowance. */
 export type BillLine = {
@@ -67,10 +71,7 @@ function strandLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
 }
 
 function cableLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
-  return plant
-    .all("cable")
-    .map((id) => plant.rowOf("cable", id))
-    .sort((a, b) => byName(a.name, b.name) || byText(a.id, b.id))
+  return cablesInOrder(plant)
     .map((cable) => ({ ...cable, type: plant.rowOf("cableType", cable.cableTypeId) }))
     .map((cable) => ({
       group: "Strand and cable",
@@ -175,7 +176,7 @@ function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[]
       assembly: assemblyName(one.per, counts[one.per], plant.settings().unitSystem),
       price: one.cost,
       item: one.name,
-      counted: countedBy(one),
+      counted: countedBy(one, plant.settings().unitSystem),
       quantity: one.quantity * counts[one.per],
       unit: one.unit === "m" ? "length" : one.unit,
       allowanceFrac,
@@ -185,12 +186,17 @@ function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[]
 /** The assembly that a part belongs to, with how many of it the route takes: "At each terminal: 23". */
 function assemblyName(per: Hardware["per"], count: number, system: UnitSystem): string {
   if (per !== "strandM" && per !== "cableM") return `At each ${perWords[per]}: ${grouped(count)}`;
-  return `Along the ${perWords[per]}: ${lengthToBuy(count, system)} ${lengthUnit(system)}`;
+  return `Along the ${perWords[per]}: ${cellText(lengthCell(count, system))} ${lengthUnit(system)}`;
 }
 
-function countedBy({ quantity, unit, per }: Hardware): string {
+function countedBy({ quantity, unit, per }: Hardware, system: UnitSystem): string {
   if (per === "strandM" || per === "cableM") return `${quantity} times the length of ${perWords[per]}`;
-  return unit === "piece" ? `${quantity} for each ${perWords[per]}` : `${quantity} ${unit} for each ${perWords[per]}`;
+  return `${amountWords(quantity, unit, system)} for each ${perWords[per]}`;
+}
+
+function amountWords(quantity: number, unit: Hardware["unit"], system: UnitSystem): string {
+  if (unit === "piece") return String(quantity);
+  return unit === "m" && system === "us" ? `${fixedText(quantity / metresPerFoot, 1)} ft` : `${quantity} ${unit}`;
 }
 
 function namedLines<T extends { readonly name: string }>(lines: readonly T[]): readonly T[] {

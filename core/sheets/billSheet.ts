@@ -3,7 +3,7 @@ import { metresPerFoot } from "../units/constants.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import type { Draft } from "./book.ts";
-import { buyCell, type Cell, cellText, type Figure, figure } from "./figure.ts";
+import { type Cell, cellText, type Figure, figure, lengthCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
 import { lengthUnit } from "./quantityText.ts";
@@ -69,7 +69,8 @@ export function billUnit({ unit }: BillLine, system: UnitSystem): string {
 
 function billCells(line: BillLine, system: UnitSystem): readonly Cell[] {
   const isLength = line.unit === "length";
-  const amount = (quantity: number) => (isLength ? buyCell(quantity, system) : figure(Math.ceil(quantity - 1e-6), 0));
+  const amount = (quantity: number) =>
+    isLength ? lengthCell(quantity, system) : figure(Math.ceil(quantity - 1e-6), 0);
   return [
     line.item,
     line.counted,

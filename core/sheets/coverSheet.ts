@@ -5,6 +5,7 @@ import { type BillLine, lengthLines } from "./bill.ts";
 import type { Book, Draft, Drawn } from "./book.ts";
 import { crewCautions } from "./cautions.ts";
 import type { Mark } from "./displayList.ts";
+import { cellText, lengthCell } from "./figure.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { keyMap } from "./keyMap.ts";
 import { layoutFacts } from "./layoutFacts.ts";
@@ -14,7 +15,7 @@ import { textWidthMm } from "./measureText.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { Paper, PaperBox } from "./paper.ts";
 import { cellPart } from "./part.ts";
-import { grouped, lengthToBuy, lengthUnit } from "./quantityText.ts";
+import { grouped, lengthUnit } from "./quantityText.ts";
 import { sheetIndex } from "./sheetIndex.ts";
 import type { Strip } from "./strips.ts";
 
@@ -196,7 +197,9 @@ function quantityFacts(plant: Plant, book: Book): readonly (readonly [string, st
   return [
     ["Poles", grouped(route.pole.size), ""],
     ["Spans", grouped(route.span.size), ""],
-    ...lengthFacts(plant).map(([item, lengthM]) => [item, lengthToBuy(lengthM, system), lengthUnit(system)] as const),
+    ...lengthFacts(plant).map(
+      ([item, lengthM]) => [item, cellText(lengthCell(lengthM, system)), lengthUnit(system)] as const,
+    ),
     ["Terminals", grouped(route.terminal.size), ""],
     [
       "Ports used, reserved, spare",

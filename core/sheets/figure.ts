@@ -2,7 +2,7 @@ import { metresPerFoot, metresPerInch, newtonsPerPoundForce } from "../units/con
 import { fixedText } from "../units/fixedText.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { UnitSystem } from "../units/unitSystem.ts";
-import { grouped, stationText, wholeToBuy } from "./quantityText.ts";
+import { grouped, stationText } from "./quantityText.ts";
 
 /**
  * A number in a schedule, in the unit of its column and rounded as it is printed, so that paper and spreadsheet say the same.
@@ -40,11 +40,6 @@ export function cellText(cell: Cell): string {
 /** A long length: whole feet, or metres to one decimal. */
 export function lengthCell(valueM: number, system: UnitSystem): Figure {
   return system === "us" ? figure(valueM / metresPerFoot, 0) : figure(valueM, 1);
-}
-
-/** A length to buy: rounded up to whole feet or metres. */
-export function buyCell(valueM: number, system: UnitSystem): Figure {
-  return figure(wholeToBuy(valueM, system), 0);
 }
 
 /** A height, in feet to the nearest inch and printed as 18 ft 6 in, or in metres to two decimals. */

@@ -17,16 +17,6 @@ export function sagUnit(system: UnitSystem): string {
   return system === "us" ? "in" : "mm";
 }
 
-/** A length to buy: rounded up to whole feet or metres, with its thousands apart. */
-export function lengthToBuy(valueM: number, system: UnitSystem): string {
-  return grouped(wholeToBuy(valueM, system));
-}
-
-/** A length to buy: rounded up to whole feet or metres. */
-export function wholeToBuy(valueM: number, system: UnitSystem): number {
-  return Math.ceil((system === "us" ? valueM / metresPerFoot : valueM) - 1e-6);
-}
-
 /** A whole number with its thousands apart. */
 export function grouped(count: number): string {
   return fixedText(count, 0).replace(/\B(?=(\d{3})+$)/g, ",");

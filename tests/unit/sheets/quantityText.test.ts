@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { byName } from "../../../core/plant/sorting.ts";
 import { cellText, lengthCell } from "../../../core/sheets/figure.ts";
-import { lengthToBuy, stationText } from "../../../core/sheets/quantityText.ts";
+import { stationText } from "../../../core/sheets/quantityText.ts";
 
 describe("figures on sheets", () => {
   it("writes a station as surveyors do", () => {
@@ -11,9 +11,7 @@ describe("figures on sheets", () => {
     expect(stationText(0, "us")).toBe("0+00");
   });
 
-  it("rounds what is bought up and what is measured to the nearest", () => {
-    expect(lengthToBuy(304.81, "us")).toBe("1,001");
-    expect(lengthToBuy(304.8, "us")).toBe("1,000");
+  it("rounds what is measured to the nearest", () => {
     expect(cellText(lengthCell(304.81, "us"))).toBe("1,000");
     expect(cellText(lengthCell(45.06, "metric"))).toBe("45.1");
   });
