@@ -12,7 +12,7 @@ import type { Schedule } from "./schedule.ts";
 import type { Column, TableRow } from "./table.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
-/** Where the strand is bonded and to what, section by section, with fields for what is found and measured there. */
+/** Where the strand is bonded and to what, section by section as the route is walked, with fields for what is found and measured there. */
 export function bondingDrafts(plant: Plant, paper: Paper, steps: readonly Step[]): readonly Draft[] {
   const { columns, rows, notes } = bondingSchedule(plant, steps);
   const foot = noteFoot(notes, paper.drawing);
@@ -30,7 +30,8 @@ export function bondingDrafts(plant: Plant, paper: Paper, steps: readonly Step[]
 
 export function bondingSchedule(plant: Plant, steps: readonly Step[]): Schedule {
   const places = bondPlaces(plant, steps);
-  const sections = [...new Set(places.map((one) => one.sectionId))];
+  const walked = steps.flatMap(({ spanId }) => plant.rowOf("span", spanId).strandSectionId ?? []);
+  const sections = [...new Set(walked)].filter((id) => places.some((one) => one.sectionId === id));
   const rows = sections.flatMap((id): readonly TableRow[] => {
     const own = places.filter((one) => one.sectionId === id);
     const { name } = plant.rowOf("strandSection", id);

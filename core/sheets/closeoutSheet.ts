@@ -78,7 +78,7 @@ function closeoutForms(plant: Plant, { steps, terminalIds }: Along): readonly Fo
       what: "spans",
       title: "Closeout, spans",
       grouped: null,
-      columns: spanColumns(unit),
+      columns: spanColumns(plant.settings().unitSystem),
       rows: strung.map((one) => closeoutSpanRow(plant, one.spanId)),
     },
     {

@@ -3,25 +3,28 @@ import type { Plant } from "../plant/plant.ts";
 import { spanClearance } from "../plant/spanClearance.ts";
 import { spanSag } from "../plant/spanSag.ts";
 import { formatLength } from "../units/formatLength.ts";
+import type { UnitSystem } from "../units/unitSystem.ts";
 import { lengthCell } from "./figure.ts";
 import { clearanceText, overText } from "./profileWords.ts";
+import { lengthUnit, sagUnit } from "./quantityText.ts";
 import type { Column, TableRow } from "./table.ts";
 import { caseWords } from "./tradeWords.ts";
 
 /** Columns of the form for spans. */
-export function spanColumns(unit: string): readonly Column[] {
+export function spanColumns(system: UnitSystem): readonly Column[] {
+  const [unit, sag, temperature] = [lengthUnit(system), sagUnit(system), system === "us" ? "°F" : "°C"];
   return [
     { heading: "Span", share: 38 },
     { heading: "Length", unit, share: 18, align: "right" },
     { heading: "Length measured", unit, share: 26 },
     { heading: "Strung sag, computed", share: 28, align: "right" },
-    { heading: "Sag measured", share: 28 },
-    { heading: "At temperature", over: "Sag", share: 26 },
+    { heading: "Sag measured", unit: sag, share: 28 },
+    { heading: "At temperature", over: "Sag", unit: temperature, share: 26 },
     { heading: "Least to spare over", share: 56 },
     { heading: "Clearance, computed", share: 30, align: "right" },
     { heading: "Case", share: 22 },
     { heading: "Clearance measured", share: 32 },
-    { heading: "At temperature", over: "Clearance", share: 26 },
+    { heading: "At temperature", over: "Clearance", unit: temperature, share: 26 },
     { heading: "Left open, remarks", share: 56 },
   ];
 }

@@ -73,11 +73,11 @@ function columnsOf(plant: Plant): readonly Column[] {
     { heading: "Level pull", unit: force, share: 22, align: "right" },
     { heading: "Guy tension", unit: force, share: 24, align: "right" },
     { heading: "Breaking", unit: force, share: 22, align: "right" },
-    { heading: "Part used", over: "Guy", unit: "%", share: 20, align: "right" },
-    { heading: "Part allowed", over: "Guy", unit: "%", share: 40, align: "right" },
+    { heading: "Guy used", unit: "%", share: 20, align: "right" },
+    { heading: "Guy allowed", unit: "%", share: 40, align: "right" },
     { heading: "Anchor holds", unit: force, share: 26, align: "right" },
-    { heading: "Part used", over: "Anchor", unit: "%", share: 20, align: "right" },
-    { heading: "Part allowed", over: "Anchor", unit: "%", share: 40, align: "right" },
+    { heading: "Anchor used", unit: "%", share: 20, align: "right" },
+    { heading: "Anchor allowed", unit: "%", share: 40, align: "right" },
   ];
 }
 

@@ -44,7 +44,7 @@ function columnsOf(plant: Plant): readonly Column[] {
     { heading: "Span on", unit, share: 20, align: "right" },
     { heading: "Coils in it", unit, share: 22, align: "right" },
     { heading: "Hangs in it", share: 46 },
-    { heading: "Mark read", share: 26 },
+    { heading: "Mark read", unit, share: 26 },
   ];
 }
 
