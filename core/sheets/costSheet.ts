@@ -59,9 +59,9 @@ function costRows(lines: readonly BillLine[], system: UnitSystem): readonly Tabl
   const headings = [...new Set(lines.map(billHeading))];
   const groups = headings.flatMap((group): readonly TableRow[] => {
     const own = lines.filter((one) => billHeading(one) === group);
-    return [{ group: `${group}   ${sumText(own, system)}`, of: group }, ...own.map((one) => costRow(one, system))];
+    return [{ group, sum: sumText(own, system) }, ...own.map((one) => costRow(one, system))];
   });
-  return [...groups, { group: `All of it   ${totalText(lines, system)}` }];
+  return [...groups, { group: "All of it", sum: totalText(lines, system) }];
 }
 
 /** What lines cost together; a sum of nothing but lines without a price is no sum. */

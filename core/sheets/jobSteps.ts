@@ -10,6 +10,8 @@ import { type JobStep, terminalTools } from "./terminalSteps.ts";
 const indentMm = 5.5;
 const lineMm = 3.85;
 const gapMm = 1.3;
+/** More over a step with fields, so that a hand with gloves can write in them: common practice, no source. */
+const fieldGapMm = 1.4;
 const tickMm = 2.6;
 const fieldMm = 17;
 const noteMm = 3.3;
@@ -24,13 +26,14 @@ export function stepBlock(steps: readonly JobStep[], widthMm: number): Block {
     return { lines, fields };
   });
   const tools = wrapText(terminalTools, "plain", smallMm, widthMm);
-  const stepsMm = laid.reduce((sum, { lines }) => sum + lines.length * lineMm + gapMm, 0);
+  const stepsMm = laid.reduce((sum, { lines, fields }) => sum + over(fields) + lines.length * lineMm + gapMm, 0);
   return {
     heightMm: panelHeadMm + stepsMm + tools.length * noteMm + whiteMm,
     draw(box) {
       const marks: Mark[] = [...panelHead("Steps", box)];
       let y = underHead(box).top - 2.4;
       for (const { lines, fields } of laid) {
+        y -= over(fields);
         marks.push(rectangle("tables", "thin", [box.left, y - 0.3], tickMm, tickMm));
         marks.push(...fieldMarks(fields, box.right, y));
         const top = y;
@@ -51,6 +54,10 @@ export function stepBlock(steps: readonly JobStep[], widthMm: number): Block {
       ];
     },
   };
+}
+
+function over(fields: readonly string[]): number {
+  return fields.length > 0 ? fieldGapMm : 0;
 }
 
 function fieldsMm(fields: readonly string[]): number {

@@ -10,17 +10,17 @@ import { type Column, drawTable, pageRows, type TableRow, tableHeightMm } from "
 import { colourWords, type TerminalFacts } from "./terminalFacts.ts";
 import { emptyPortWords } from "./tradeWords.ts";
 
-const whiteMm = 4;
+const whiteMm = 2.6;
 
 const fiberColumns: readonly Column[] = [
   { heading: "Fiber", share: 12, align: "right" },
   { heading: "Tube", share: 36, chip: true },
-  { heading: "Fiber colour", share: 36, chip: true },
-  { heading: "Spliced to", share: 34 },
+  { heading: "Fiber colour", share: 34, chip: true },
+  { heading: "Spliced to", share: 30 },
   { heading: "Lights ports", share: 22 },
   { heading: "Lit by", share: 26 },
-  { heading: "Loss", unit: "dB", share: 12, align: "right" },
-  { heading: "Back", unit: "dB", share: 12, align: "right" },
+  { heading: "Loss", unit: "dB", share: 16 },
+  { heading: "Back", unit: "dB", share: 16 },
 ];
 
 /** Headings of splices would ask to be filled in where nothing is spliced. */
@@ -41,10 +41,10 @@ export function fiberBlock(facts: TerminalFacts, column: PaperBox): Block {
   }));
   const columns = rows.length > 0 ? fiberColumns : noFiber;
   return {
-    heightMm: panelRuleMm + tableHeightMm(columns, rows, column) + whiteMm,
+    heightMm: panelRuleMm + tableHeightMm(columns, rows, column, true) + whiteMm,
     draw: (box) => [
       ...panelHead("Fibers to cut and splice", box),
-      ...drawTable(columns, rows, tableUnderHead(box)).marks,
+      ...drawTable(columns, rows, tableUnderHead(box), true).marks,
     ],
   };
 }

@@ -43,7 +43,7 @@ export function readingPanel(plant: Plant, terminalId: string, widthMm: number):
 
 function figures(ports: readonly PortAndReading[], box: PaperBox): readonly Mark[] {
   const pitch = Math.min(widestMm, (box.right - box.left - labelMm) / ports.length);
-  const bases = [0, 1, 2].map((row) => box.top - 2.4 - row * rowMm);
+  const bases = [2, 2.9, 2.9].map((over, row) => box.top - over - row * rowMm);
   const fieldBottom = box.top - 3 * rowMm - fieldMm;
   const table = { columnCount: ports.length + 1 };
   const rows = [0, 1, 2, 3].map(() => ({ table }));
@@ -75,7 +75,7 @@ function figures(ports: readonly PortAndReading[], box: PaperBox): readonly Mark
       rectangle("tables", "thin", [left, fieldBottom], pitch - 1.4, fieldMm),
     ];
   });
-  const ruleY = box.top - rowMm + 0.3;
+  const ruleY = box.top - rowMm + 0.6;
   const end = box.left + labelMm + ports.length * pitch - 1.4;
   return [
     ...labels,

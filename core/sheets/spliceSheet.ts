@@ -24,11 +24,11 @@ const hubColumns: readonly Column[] = [
   { heading: "Fiber", share: 14, align: "right" },
   { heading: "Tube", share: 38, chip: true },
   { heading: "Fiber colour", share: 38, chip: true },
-  { heading: "Lights", share: 96 },
+  { heading: "Lights", share: 76 },
   { heading: "Ports used", share: 24, align: "right" },
   { heading: "Ports behind", share: 24, align: "right" },
-  { heading: "Loss", unit: "dB", share: 20, align: "right" },
-  { heading: "Loss back", unit: "dB", share: 20, align: "right" },
+  { heading: "Loss", unit: "dB", share: 26 },
+  { heading: "Loss back", unit: "dB", share: 26 },
   { heading: "Spliced", share: 16 },
 ];
 
@@ -42,8 +42,8 @@ const closureColumns: readonly Column[] = [
   { heading: "Tube", share: 38, chip: true },
   { heading: "Fiber colour", share: 38, chip: true },
   { heading: "Lit by", share: 44 },
-  { heading: "Loss", unit: "dB", share: 20, align: "right" },
-  { heading: "Loss back", unit: "dB", share: 20, align: "right" },
+  { heading: "Loss", unit: "dB", share: 26 },
+  { heading: "Loss back", unit: "dB", share: 26 },
   { heading: "Spliced", share: 16 },
 ];
 
@@ -133,7 +133,7 @@ function drafts(paper: Paper, { key, name, columns, rows, diagram, leastMm }: Sp
   const { rest, marks } = noteFoot([lossNote], paper.drawing);
   const fields = fieldRow(["Sealed and bonded", "Splicer", "Machine, last checked", "Date"], rest);
   const box = { ...rest, bottom: rest.bottom + fieldRowMm };
-  const under = { ...box, top: box.top - tableHeightMm(columns, rows, box) - drawingGapMm };
+  const under = { ...box, top: box.top - tableHeightMm(columns, rows, box, true) - drawingGapMm };
   const isDrawn = diagram.joins.some((one) => one.isSpliced);
   const isUnder = isDrawn && under.top - under.bottom >= panelHeadMm + diagramHeightMm(diagram);
   const tables = tableDrafts({
@@ -144,6 +144,7 @@ function drafts(paper: Paper, { key, name, columns, rows, diagram, leastMm }: Sp
     rows,
     box,
     ...(leastMm === undefined ? {} : { leastMm }),
+    ruled: true,
     beside: [...marks, ...fields, ...(isUnder ? drawn(name, diagram, under) : [])],
   });
   if (!isDrawn || isUnder || tables.length === 0) return tables;

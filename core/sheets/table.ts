@@ -3,6 +3,7 @@ import type { Face, Mark } from "./displayList.ts";
 import { type Cell, cellText } from "./figure.ts";
 import { shortenText, wrapText } from "./fitText.ts";
 import { bodyMm, rectangle, smallMm, stroke, words } from "./marks.ts";
+import { textWidthMm } from "./measureText.ts";
 import type { PaperBox } from "./paper.ts";
 import { type CellPart, cellPart, type ToldRow } from "./part.ts";
 
@@ -30,8 +31,8 @@ export type TableRow =
       /** Colours of the code, one for each column that has chips, left to right; null leaves one out. */
       readonly chips?: readonly (number | null)[];
     }
-  /** `of` is the group's name by itself, where its heading says more. */
-  | { readonly group: string; readonly of?: string }
+  /** `of` is the group's name by itself, where its heading says more; `sum` stands under the last column. */
+  | { readonly group: string; readonly of?: string; readonly sum?: string }
   | { readonly note: string };
 
 const lineMm = 3.85;
@@ -41,8 +42,13 @@ const groupMm = 7.4;
 const wholeFrac = 0.5;
 const cellPadMm = 1.4;
 const chipMm = { width: 3.6, height: 2, gap: 1.2 } as const;
-const headingMm = 9;
+const headingMm = 6.1;
 const headingLineMm = 2.9;
+/** Least height of a row with fields to write in by hand, gloves on, mm: common practice, no source. */
+const formRowMm = 6.5;
+/** A box to tick is larger than the words beside it. */
+const tickMm = 3.2;
+const tick = "□";
 const lineRowMm = lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
 
 /** Left edges of a table's columns and the right edge of its last, mm. */
@@ -52,13 +58,18 @@ export function columnEdges(columns: readonly Column[], box: PaperBox): readonly
 
 /** Height of a table whose headings take two lines and its rows one, mm. */
 export function tableMm(rowCount: number): number {
-  return headingMm + rowCount * lineRowMm;
+  return headingMm + headingLineMm + rowCount * lineRowMm;
 }
 
 /** Height of a table, its headings included, mm. */
-export function tableHeightMm(columns: readonly Column[], rows: readonly TableRow[], box: PaperBox): number {
+export function tableHeightMm(
+  columns: readonly Column[],
+  rows: readonly TableRow[],
+  box: PaperBox,
+  ruled = false,
+): number {
   const cells = cellsOf(columns, box);
-  return rows.reduce((sum, row) => sum + rowMm(cells, row), headingsMm(cells));
+  return rows.reduce((sum, row) => sum + rowMm(cells, row, ruled), headingsMm(cells));
 }
 
 /**
@@ -69,11 +80,12 @@ export function pageRows(
   columns: readonly Column[],
   rows: readonly TableRow[],
   box: PaperBox,
+  ruled = false,
 ): readonly (readonly TableRow[])[] {
   const cells = cellsOf(columns, box);
   const pageMm = box.top - box.bottom - headingsMm(cells);
-  const heights = new Map(rows.map((row) => [row, rowMm(cells, row)] as const));
-  const heightOf = (row: TableRow) => heights.get(row) ?? rowMm(cells, row);
+  const heights = new Map(rows.map((row) => [row, rowMm(cells, row, ruled)] as const));
+  const heightOf = (row: TableRow) => heights.get(row) ?? rowMm(cells, row, ruled);
   const heightMm = (some: readonly TableRow[]) => some.reduce((sum, row) => sum + heightOf(row), 0);
   const pages: TableRow[][] = [];
   let page: TableRow[] = [];
@@ -116,7 +128,7 @@ function blocksOf(rows: readonly TableRow[]): readonly (readonly TableRow[])[] {
 /**
  * Draws a table from the top of a box down: headings, then the rows given, which the caller knows to fit.
  *
- * @param ruled  true draws lines between the columns of a row, so that every field of a form has its edges
+ * @param ruled  true makes a form of it: lines between the columns, so that every field has its edges, and rows high enough to write in
  */
 export function drawTable(
   columns: readonly Column[],
@@ -129,8 +141,9 @@ export function drawTable(
   const marks: Mark[] = [...drawHeadings(cells, box, { table })];
   let top = box.top - headingsMm(cells);
   for (const row of rows) {
-    marks.push(...drawRow(cells, row, box, top, { table }));
-    const bottom = top - rowMm(cells, row);
+    const bottom = top - rowMm(cells, row, ruled);
+    const spareMm = "cells" in row ? rowMm(cells, row, ruled) - rowMm(cells, row, false) : 0;
+    marks.push(...drawRow(cells, row, box, top - spareMm / 2, { table }));
     if (ruled && "cells" in row) marks.push(...rowRules(columnEdges(columns, box), bottom, top));
     top = bottom;
     marks.push(
@@ -191,17 +204,18 @@ function spanningFace(row: SpanningRow): Face {
 
 /** A text across all columns, broken into lines. */
 function spanningLines(row: SpanningRow, cells: readonly Place[]): readonly string[] {
-  const width = cells.reduce((sum, one) => sum + one.width, 0) - 2 * cellPadMm;
+  const sum = "group" in row && row.sum !== undefined ? textWidthMm(row.sum, "plainBold", bodyMm) + 4 * cellPadMm : 0;
+  const width = cells.reduce((all, one) => all + one.width, 0) - 2 * cellPadMm - sum;
   return wrapText("group" in row ? row.group : row.note, spanningFace(row), bodyMm, width);
 }
 
-function rowMm(cells: readonly Place[], row: TableRow): number {
+function rowMm(cells: readonly Place[], row: TableRow, ruled: boolean): number {
   if (!("cells" in row)) {
     const more = (spanningLines(row, cells).length - 1) * lineMm;
     return more + ("group" in row ? groupMm : lineRowMm);
   }
   const counts = cells.map((cell, index) => linesOf(cell, row.cells[index] ?? "").length);
-  return (Math.max(1, ...counts) - 1) * lineMm + lineRowMm;
+  return Math.max(ruled ? formRowMm : 0, (Math.max(1, ...counts) - 1) * lineMm + lineRowMm);
 }
 
 function drawHeadings(cells: readonly Place[], box: PaperBox, row: ToldRow): readonly Mark[] {
@@ -231,10 +245,10 @@ function drawHeadings(cells: readonly Place[], box: PaperBox, row: ToldRow): rea
   ];
 }
 
-/** Height of the headings, mm: two lines, more where a narrow column needs them. */
+/** Height of the headings, mm: as many lines as the column that needs most. */
 function headingsMm(cells: readonly Place[]): number {
-  const lines = Math.max(2, ...cells.map((one) => headingLines(one).length));
-  return headingMm + (lines - 2) * headingLineMm;
+  const lines = Math.max(1, ...cells.map((one) => headingLines(one).length));
+  return headingMm + (lines - 1) * headingLineMm;
 }
 
 /** A column's heading broken into lines, its unit last. */
@@ -253,9 +267,14 @@ function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: num
     const first = "group" in row ? top - groupMm + 1.9 : base;
     const names = "group" in row ? "row" : null;
     const part: CellPart = { as: "cell", row: told, column: 0, spans: cells.length, names };
-    return spanningLines(row, cells).map((text, line) =>
-      words(text, [box.left + cellPadMm, first - line * lineMm], { face: spanningFace(row), layer: "tables", part }),
-    );
+    const style = { face: spanningFace(row), layer: "tables" } as const;
+    const sum = "group" in row ? (row.sum ?? "") : "";
+    return [
+      ...spanningLines(row, cells).map((text, line) =>
+        words(text, [box.left + cellPadMm, first - line * lineMm], { ...style, part }),
+      ),
+      ...(sum === "" ? [] : [words(sum, [box.right - cellPadMm, first], { ...style, align: "right", part })]),
+    ];
   }
   const chipped = cells.filter((one) => one.chip);
   const chips = (row.chips ?? []).flatMap((position, index) => {
@@ -270,7 +289,11 @@ function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: num
     const part = cellPart(told, index);
     const align = cell.align ?? "left";
     return linesOf(cell, row.cells[index] ?? "")
-      .map((text, line) => words(text, [x, base - line * lineMm], { align, layer: "tables", part }))
+      .map((text, line) =>
+        text === tick
+          ? words(text, [x, base - (tickMm - bodyMm) / 2], { heightMm: tickMm, align, layer: "tables", part })
+          : words(text, [x, base - line * lineMm], { align, layer: "tables", part }),
+      )
       .filter((mark) => mark.text !== "");
   });
   return [...chips, ...texts];

@@ -14,7 +14,7 @@ type TableSheets = {
   readonly box: PaperBox;
   /** Narrowest width at which columns of rows stand side by side, as many as the box takes; one where not given. */
   readonly leastMm?: number;
-  /** True for a form: lines between the columns, so that every field to write in has its edges. */
+  /** True for a form: fields with edges, high enough to write in. */
   readonly ruled?: boolean;
   /** What stands beside the table on every sheet. */
   readonly beside?: readonly Mark[];
@@ -36,7 +36,7 @@ export function tableDrafts({
 }: TableSheets): readonly Draft[] {
   const abreast = leastMm === undefined ? 1 : columnsAbreast(box, leastMm, gutterMm);
   const boxes = columnBoxes(box, abreast, gutterMm);
-  const pages = pageRows(columns, rows, boxes[0] ?? box);
+  const pages = pageRows(columns, rows, boxes[0] ?? box, ruled);
   const sheetCount = Math.ceil(pages.length / abreast);
   return Array.from(
     { length: sheetCount },

@@ -31,7 +31,7 @@ describe("the bill with prices", () => {
     const texts = textsOf(priced);
     expect(texts).toContain("85.50");
     expect(texts).toContain((Math.round(489 * 0.25 * 0.3048 * 100) / 100).toFixed(2));
-    expect(texts.some((text) => text.startsWith("All of it   "))).toBe(true);
+    expect(texts.includes("All of it")).toBe(true);
   });
 
   it("orders spare terminals where the company keeps some, rounded up to whole ones, and prices them", () => {
@@ -45,7 +45,7 @@ describe("the bill with prices", () => {
 
   it("sums no group in which nothing has a price, and says of the whole how many lines have none", () => {
     const headingsOf = (of: Route) =>
-      costSchedule(openPlant(of)).rows.flatMap((one) => ("group" in one ? [one.group] : []));
+      costSchedule(openPlant(of)).rows.flatMap((one) => ("group" in one ? [`${one.group}   ${one.sum ?? ""}`] : []));
     const told = headingsOf(priced);
     expect(told).toContain("At each strand end: 2   no prices");
     expect(told).toContain("At each pole with our strand: 4   85.50");
