@@ -40,7 +40,12 @@ type CoverBoxes = {
 const mapWords = "Key map: the whole route with the outline and number of every plan sheet, north up";
 
 /** The first sheet, two on small paper: what the job is, where, which sheets, what the symbols mean, how much of everything, and the cautions. */
-export function coverDrafts(plant: Plant, { drawing }: Paper, cut: readonly Strip[]): readonly Draft[] {
+export function coverDrafts(
+  plant: Plant,
+  { drawing }: Paper,
+  cut: readonly Strip[],
+  isAsBuilt: boolean,
+): readonly Draft[] {
   const draft = (key: string, title: string, draw: Draft["draw"]): Draft => ({
     key,
     kind: "cover",
@@ -51,7 +56,7 @@ export function coverDrafts(plant: Plant, { drawing }: Paper, cut: readonly Stri
   const isWhole = drawing.right - drawing.left >= oneSheetMm.width && drawing.top - drawing.bottom >= oneSheetMm.height;
   const boxes = isWhole ? oneSheetBoxes(drawing) : twoSheetBoxes(drawing);
   const front = (book: Book) => frontPart(plant, cut, book, boxes);
-  const back = (book: Book) => backPart(book, boxes);
+  const back = (book: Book) => backPart(book, boxes, isAsBuilt);
   if (isWhole) return [draft("cover", "Cover", (book) => together(front(book), back(book)))];
   return [draft("cover", "Cover", front), draft("cover 2", "Cover: sheets, legend and notes", back)];
 }
@@ -97,9 +102,9 @@ function frontPart(plant: Plant, cut: readonly Strip[], book: Book, { job, quant
   };
 }
 
-function backPart(book: Book, boxes: CoverBoxes): Drawn {
+function backPart(book: Book, boxes: CoverBoxes, isAsBuilt: boolean): Drawn {
   const { marks, links } = sheetIndex(book, boxes.index);
-  return { marks: [...cautions(boxes.cautions), ...legend(boxes.legend), ...marks], links };
+  return { marks: [...cautions(boxes.cautions), ...legend(boxes.legend, isAsBuilt), ...marks], links };
 }
 
 function together(...parts: readonly Drawn[]): Drawn {

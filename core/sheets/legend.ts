@@ -1,11 +1,14 @@
+import { redlined } from "./asBuilt/redlined.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
 import { dimension } from "./furniture.ts";
+import { labelMarks, labelSizeMm } from "./labels.ts";
 import { area, asParagraph, stroke, words } from "./marks.ts";
 import { panelHead, underHead } from "./panel.ts";
 import type { PaperBox } from "./paper.ts";
 import { closedPoleStroke, nailSymbol } from "./pinSymbols.ts";
 import { cloud, revisionTriangle } from "./revised/cloud.ts";
+import { builtLetter } from "./revised/standing.ts";
 import {
   bondSymbol,
   closureSymbol,
@@ -28,9 +31,10 @@ const symbolMm = 20;
 const textMm = 2.2;
 const leadMm = 3.3;
 
-/** Every symbol of the plan with its meaning. */
-export function legend(box: PaperBox): readonly Mark[] {
+/** Every symbol of the plan with its meaning; as built, redlines where else changes are. */
+export function legend(box: PaperBox, isAsBuilt: boolean): readonly Mark[] {
   const body = underHead(box);
+  const entries = [...lasting, isAsBuilt ? builtOtherwise : changed, goesOn];
   const rowCount = Math.ceil(entries.length / columnCount);
   const rowMm = (body.top - body.bottom) / rowCount;
   const columnMm = (body.right - body.left) / columnCount;
@@ -111,7 +115,7 @@ function box(x: number, y: number): readonly PaperPoint[] {
   ];
 }
 
-const entries: readonly Entry[] = [
+const lasting: readonly Entry[] = [
   { text: "Pole", draw: (at) => poleSymbol(at, 0) },
   { text: "Pole with two other parties on it", draw: (at) => poleSymbol([at[0], at[1] - 0.8], 2) },
   {
@@ -197,26 +201,39 @@ const entries: readonly Entry[] = [
       ...findingSymbol("note", [x + 6, y]),
     ],
   },
-  {
-    text: "Changed in revision B, since the one before",
-    draw: ([x, y]) => [
-      ...cloud({ left: x - 8.2, right: x + 0.6, bottom: y - 1.5, top: y + 1.5 }),
-      ...revisionTriangle([x + 5.4, y], "B"),
-    ],
-  },
-  {
-    text: "Line that goes on, on the sheet named",
-    draw: ([x, y]) => [
-      stroke("strand", "thick", [
-        [x - 8, y],
-        [x + 6, y],
-      ]),
-      stroke("frame", "thin", [
-        [x + 6, y + 2],
-        [x + 6.7, y + 0.5],
-        [x + 5.3, y - 0.5],
-        [x + 6, y - 2],
-      ]),
-    ],
-  },
 ];
+
+const changed: Entry = {
+  text: "Changed in revision B, since the one before",
+  draw: ([x, y]) => [
+    ...cloud({ left: x - 8.2, right: x + 0.6, bottom: y - 1.5, top: y + 1.5 }),
+    ...revisionTriangle([x + 5.4, y], "B"),
+  ],
+};
+
+const builtOtherwise: Entry = {
+  text: "Built otherwise than designed: the design is struck",
+  draw: ([x, y]) => {
+    const lines = redlined("42 in", "36 in");
+    return [
+      ...labelMarks(lines, { ...labelSizeMm(lines), centre: [x - 4.5, y], turnRad: 0 }),
+      ...revisionTriangle([x + 5.4, y], builtLetter),
+    ];
+  },
+};
+
+const goesOn: Entry = {
+  text: "Line that goes on, on the sheet named",
+  draw: ([x, y]) => [
+    stroke("strand", "thick", [
+      [x - 8, y],
+      [x + 6, y],
+    ]),
+    stroke("frame", "thin", [
+      [x + 6, y + 2],
+      [x + 6.7, y + 0.5],
+      [x + 5.3, y - 0.5],
+      [x + 6, y - 2],
+    ]),
+  ],
+};

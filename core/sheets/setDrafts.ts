@@ -65,7 +65,7 @@ export function setDrafts(
   const changed = stripsChanged(plant, cut, revised);
   const profiles = kinds.includes("profile") ? cutProfiles(plant, paper, runs, cut) : null;
   const composers: readonly (readonly [SheetKind, () => readonly Draft[]])[] = [
-    ["cover", () => coverDrafts(plant, paper, cut)],
+    ["cover", () => coverDrafts(plant, paper, cut, revised.isAsBuilt ?? false)],
     ["revision", () => revisionDrafts(plant, paper, changed)],
     ["notes", () => notesDrafts(plant, paper)],
     [

@@ -13,6 +13,9 @@ export type Standing = {
   readonly cloudLetter: string;
 };
 
+/** Marks what was built otherwise: no revision has a small letter. */
+export const builtLetter = "b";
+
 /**
  * How a drawn route stands. As built it is no drawing to build from. Preliminary until it is a revision that was issued and approved;
  * not for construction while an error is open that nobody waived.
@@ -22,7 +25,7 @@ export function standingOf(
   { revisionId, since, isAsBuilt = false }: Revised,
   hasErrors: boolean,
 ): Standing {
-  if (isAsBuilt) return { revision: null, text: "As built", stamps: ["As built"], cloudLetter: "b" };
+  if (isAsBuilt) return { revision: null, text: "As built", stamps: ["As built"], cloudLetter: builtLetter };
   const revision = revisionsInOrder(plant).find((one) => one.id === revisionId) ?? null;
   const isVoid = revision !== null && revision.voidedBy !== "";
   const isApproved = revision !== null && revision.approvedBy !== "";
