@@ -7,6 +7,7 @@ import type { PaperPoint } from "./displayList.ts";
 import { arrowHead } from "./furniture.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
 import { circle, rectangle, smallMm, stroke } from "./marks.ts";
+import type { Candidate } from "./placer.ts";
 import { washMm } from "./profileGround.ts";
 import type { ProfileDesk } from "./profilePaper.ts";
 import { besideLines, clearanceLines } from "./profileWords.ts";
@@ -159,13 +160,16 @@ function drawClearance(desk: ProfileDesk, step: ProfileStep, clearance: SpanClea
     [head[0] - 0.4, head[1]],
   ]);
   const lines = clearanceLines(clearance, desk.plant.settings().unitSystem);
-  const { width } = labelSizeMm(lines);
-  const candidates = [0.5, 0.35, 0.62, 0.22, 0.76].flatMap((part, rank) =>
-    [1, -1].map((side) => ({
-      centre: [foot[0] + side * (width / 2 + 1.4), foot[1] + (head[1] - foot[1]) * part] as const,
-      turnRad: 0,
-      cost: rank * 0.8 + (side < 0 ? 0.3 : 0),
-    })),
-  );
+  const { width, height } = labelSizeMm(lines);
+  const beside = (thickMm: number, turnRad: number, leastCost: number): readonly Candidate[] =>
+    [0.5, 0.35, 0.62, 0.22, 0.76].flatMap((part, rank) =>
+      [1, -1].map((side) => ({
+        centre: [foot[0] + side * (thickMm / 2 + 1.4), foot[1] + (head[1] - foot[1]) * part] as const,
+        turnRad,
+        cost: leastCost + rank * 0.8 + (side < 0 ? 0.3 : 0),
+      })),
+    );
+  // in a short span the words stand along the arrow
+  const candidates = [...beside(width, 0, 0), ...beside(height, Math.PI / 2, 6)];
   desk.label(0, lines, [foot[0], (foot[1] + head[1]) / 2], candidates);
 }
