@@ -97,7 +97,7 @@ export const settings = z.strictObject({
   paper: z.enum(["usual", ...paperNames]),
   ...closeoutLimits,
   ...drawingStyle,
-  /** More terminals than drawn, as spares. */
+  /** More terminals, and pieces at guys such as anchors, than drawn, as spares. */
   pieceAllowanceFrac: fraction,
 });
 

@@ -35,7 +35,7 @@ export function billOf(plant: Plant): readonly BillLine[] {
     ...terminalLines(plant, pieceAllowanceFrac),
     ...dropLines(plant, allowanceFrac),
     ...guyLines(plant, allowanceFrac),
-    ...hardwareLines(plant, allowanceFrac),
+    ...hardwareLines(plant, allowanceFrac, pieceAllowanceFrac),
   ];
 }
 
@@ -153,7 +153,8 @@ const perWords: Readonly<Record<Hardware["per"], string>> = {
   cableM: "cable",
 };
 
-function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
+/** Hardware by what it goes with. Whole pieces at a guy, such as its anchor, are counted like terminals: each stands at a place of its own. */
+function hardwareLines(plant: Plant, allowanceFrac: number, pieceAllowanceFrac: number): readonly BillLine[] {
   const route = plant.route();
   const strung = [...route.span.values()].filter((one) => one.strandSectionId !== null);
   const counts: Readonly<Record<Hardware["per"], number>> = {
@@ -179,7 +180,7 @@ function hardwareLines(plant: Plant, allowanceFrac: number): readonly BillLine[]
       counted: countedBy(one, plant.settings().unitSystem),
       quantity: one.quantity * counts[one.per],
       unit: one.unit === "m" ? "length" : one.unit,
-      allowanceFrac,
+      allowanceFrac: one.per === "guy" && one.unit !== "m" ? pieceAllowanceFrac : allowanceFrac,
     }));
 }
 

@@ -36,7 +36,7 @@ export function billSchedule(plant: Plant): Schedule {
 export function allowanceNote(plant: Plant): string {
   const { billAllowanceFrac, pieceAllowanceFrac, unitSystem } = plant.settings();
   const wholes = unitSystem === "us" ? "feet" : "metres";
-  return `To order: lengths and hardware ${moreThanDrawn(billAllowanceFrac, "for waste")}, terminals ${moreThanDrawn(pieceAllowanceFrac, "as spares")}; rounded up to whole ${wholes} and pieces.`;
+  return `To order: lengths and hardware ${moreThanDrawn(billAllowanceFrac, "for waste")}, terminals and pieces at guys ${moreThanDrawn(pieceAllowanceFrac, "as spares")}; rounded up to whole ${wholes} and pieces.`;
 }
 
 function moreThanDrawn(allowanceFrac: number, reason: string): string {

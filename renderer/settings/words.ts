@@ -135,8 +135,11 @@ export const standardWords: Readonly<Record<StandardColumn, readonly [name: stri
   minSpanM: ["Shortest span", "A shorter one is told as a finding."],
   maxSpanM: ["Longest span", "A longer one is told as a finding."],
   lashingNPerM: ["Lashing wire", "Its weight along the span."],
-  billAllowanceFrac: ["Bill allowance", "Added to lengths and hardware in the bill of materials, for waste."],
-  pieceAllowanceFrac: ["Spare terminals", "Added to terminals in the bill of materials, rounded up to whole ones."],
+  billAllowanceFrac: ["Bill allowance", "Added to lengths and other hardware in the bill of materials, for waste."],
+  pieceAllowanceFrac: [
+    "Spare terminals and anchors",
+    "Added to terminals and to pieces at guys in the bill of materials, rounded up to whole ones.",
+  ],
   generalNotes: [
     "Notes of the company",
     "General notes for its drawings, one a line; they print on a sheet behind the cover.",

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { billOf } from "../../../core/sheets/bill.ts";
-import { billSchedule } from "../../../core/sheets/billSheet.ts";
+import { billSchedule, toOrder } from "../../../core/sheets/billSheet.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { costSchedule } from "../../../core/sheets/costSheet.ts";
 import { cellText } from "../../../core/sheets/figure.ts";
@@ -39,7 +39,7 @@ describe("the bill with prices", () => {
     const spared = settingsWith(changed(priced, "terminalModel", "terminal-8", { cost: 250 }), 0.1);
     const texts = textsOf(spared);
     expect(texts).toContain("750.00");
-    expect(texts.join(" ")).toContain("terminals with 10 % more as spares");
+    expect(texts.join(" ")).toContain("terminals and pieces at guys with 10 % more as spares");
     expect(textsOf(settingsWith(spared, 0))).toContain("500.00");
   });
 
@@ -110,11 +110,31 @@ describe("the bill of materials", () => {
         counted: "1 for each guy",
         quantity: 1,
         unit: "piece",
-        allowanceFrac: 0.05,
+        allowanceFrac: 0,
         price: 60,
       },
     ]);
     expect(billOf(openPlant(guyed)).some((one) => /anchor/i.test(one.item))).toBe(false);
+  });
+
+  it("orders one anchor for one guy; spares of them only where the company keeps spares, and of lengths at a guy for waste", () => {
+    const atGuy = (id: string, unit: "piece" | "m") =>
+      ({ id, name: id, unit, per: "guy", quantity: 1, cost: 0, note: "", ...basis }) as const;
+    const [guy] = route.guy.values();
+    if (!guy) throw new Error("the small route has no guy");
+    const guyed = withRows({ ...route, guy: new Map([[guy.id, guy]]) }, "hardware", [
+      atGuy("Anchor", "piece"),
+      atGuy("Guard", "m"),
+    ]);
+    const ordered = (of: Route) =>
+      billOf(openPlant(of)).flatMap((one) => (one.group === "Hardware" ? [[one.item, toOrder(one, "metric")]] : []));
+    expect(ordered(guyed)).toEqual(
+      expect.arrayContaining([
+        ["Anchor", 1],
+        ["Guard", 2],
+      ]),
+    );
+    expect(ordered(settingsWith(guyed, 0.1))).toEqual(expect.arrayContaining([["Anchor", 2]]));
   });
 
   it("allows for waste on lengths and hardware, for spares on terminals", () => {
@@ -130,8 +150,8 @@ describe("the bill of materials", () => {
     const cells = rows.flatMap((one) => ("cells" in one ? [one.cells.map(cellText)] : []));
     expect(cells).toContainEqual(["Terminal, 8 ports", "with splitters inside", "2", "2.5", "3", "piece"]);
     expect(notes).toEqual([
-      "To order: lengths and hardware with 5 % more for waste, terminals with 2.5 % more as spares; rounded up to whole feet and pieces.",
+      "To order: lengths and hardware with 5 % more for waste, terminals and pieces at guys with 2.5 % more as spares; rounded up to whole feet and pieces.",
     ]);
-    expect(billSchedule(openPlant(route)).notes[0]).toContain("terminals as drawn");
+    expect(billSchedule(openPlant(route)).notes[0]).toContain("terminals and pieces at guys as drawn");
   });
 });
