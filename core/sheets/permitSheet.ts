@@ -1,3 +1,5 @@
+import { heightReading } from "../closeout/builtFigures.ts";
+import { whyNotDrawn } from "../closeout/whyNotDrawn.ts";
 import { type MakeReady, makeReady } from "../jointpole/makeReady.ts";
 import type { Attachment } from "../model/tables.ts";
 import { clearanceSetIds } from "../plant/clearance.ts";
@@ -11,7 +13,7 @@ import { fixedText } from "../units/fixedText.ts";
 import { formatForce } from "../units/formatForce.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { Draft } from "./book.ts";
-import { type Cell, heightCell } from "./figure.ts";
+import { type Cell, cellText, heightCell } from "./figure.ts";
 import { noteFoot } from "./noteFoot.ts";
 import type { Paper } from "./paper.ts";
 import { lengthUnit } from "./quantityText.ts";
@@ -29,8 +31,13 @@ const columnsIn = (innerUnit: string): readonly Column[] => [
 ];
 
 /** What the pole owner is asked: every attachment of the poles that carry our strand, as it is and as it is to be. */
-export function permitDrafts(plant: Plant, paper: Paper, poleIds: readonly string[]): readonly Draft[] {
-  const { columns, rows, notes } = permitSchedule(plant, poleIds);
+export function permitDrafts(
+  plant: Plant,
+  paper: Paper,
+  poleIds: readonly string[],
+  designed: Plant | null,
+): readonly Draft[] {
+  const { columns, rows, notes } = designed ? permitSchedule(designed, poleIds, plant) : permitSchedule(plant, poleIds);
   const foot = noteFoot(notes, paper.drawing);
   return tableDrafts({
     kind: "permit",
@@ -43,14 +50,25 @@ export function permitDrafts(plant: Plant, paper: Paper, poleIds: readonly strin
   });
 }
 
-export function permitSchedule(plant: Plant, poleIds: readonly string[]): Schedule {
+/**
+ * Every attachment of the poles that carry our strand, as it is and as it is to be.
+ *
+ * @param built  the route as built: our strand was asked for as designed, and stands under that as it was read
+ */
+export function permitSchedule(plant: Plant, poleIds: readonly string[], built: Plant | null = null): Schedule {
   const innerUnit = lengthUnit(plant.settings().unitSystem);
   const columns = columnsIn(innerUnit);
-  const rows = poleIds.filter((id) => carriesStrand(plant, id)).flatMap((id) => poleRows(plant, id));
-  return { name: "Pole permits", grouped: "Pole", columns, rows, notes: footNotes(plant) };
+  const rows = poleIds.filter((id) => carriesStrand(plant, id)).flatMap((id) => poleRows(plant, id, built));
+  return {
+    name: "Pole permits",
+    grouped: "Pole",
+    columns,
+    rows,
+    notes: [...footNotes(plant), ...(built ? [struckNote] : [])],
+  };
 }
 
-function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
+function poleRows(plant: Plant, poleId: string, built: Plant | null): readonly TableRow[] {
   const system = plant.settings().unitSystem;
   const pole = plant.rowOf("pole", poleId);
   const ready = makeReady(plant, poleId);
@@ -64,15 +82,30 @@ function poleRows(plant: Plant, poleId: string): readonly TableRow[] {
     .where("attachment", "poleId", poleId)
     .map((id) => plant.rowOf("attachment", id))
     .filter((one) => one.kind !== "ourStrand")
-    .map((one) => ({ heightM: one.heightM, cells: otherCells(plant, one, ready) }));
+    .map((one) => ({ heightM: one.heightM, row: { cells: otherCells(plant, one, ready) } }));
   const own = strandAtPole(plant, poleId);
-  const rows = [...others, { heightM: own.heightM, cells: ownCells(plant, own, ready) }];
+  const ownRow = { cells: ownCells(plant, own, ready) };
+  const rows = [...others, { heightM: own.heightM, row: built ? builtRow(ownRow, built, poleId) : ownRow }];
   return [
     { group: `${pole.tag}   ${facts.join(", ")}`, of: pole.tag },
-    ...rows.sort((a, b) => b.heightM - a.heightM).map(({ cells }) => ({ cells })),
+    ...rows.sort((a, b) => b.heightM - a.heightM).map(({ row }) => row),
     ...(ready.kind === "none" || ready.kind === "unknown" ? [{ note: `◆ ${ready.why}` }] : []),
   ];
 }
+
+/** Our strand as it was asked for, the height it was read at under that where it prints otherwise. */
+function builtRow({ cells }: { readonly cells: readonly Cell[] }, built: Plant, poleId: string): TableRow {
+  const at = heightCell(strandAtPole(built, poleId).heightM, built.settings().unitSystem);
+  const asked = cellText(cells[proposedColumn] ?? "");
+  const id = heightReading(poleId);
+  if (!built.row("reading", id) || whyNotDrawn(built, id) || asked === cellText(at)) return { cells };
+  return {
+    cells: cells.with(proposedColumn, at),
+    struck: cells.map((_, column) => (column === proposedColumn ? asked : null)),
+  };
+}
+
+const proposedColumn = 3;
 
 /** What our line adds to the load of a pole, with the load factors of the strength set. */
 function lineWords(plant: Plant, poleId: string): readonly string[] {
@@ -134,6 +167,8 @@ function footNotes(plant: Plant): readonly string[] {
     `Our line loaded: ${weatherWords(plant)}. ◆ what must be decided or moved first. Each owner confirms heights and moves in the field.`,
   ];
 }
+
+const struckNote = "Struck heights of our strand were asked for, those under them built.";
 
 /** Weather and factors of what our line adds: "NESC heavy on half of each span, load factors of NESC grade B, unverified: weight 1.50". */
 function weatherWords(plant: Plant): string {

@@ -2,6 +2,7 @@ import { furtherCases } from "../model/loadRows.ts";
 import type { Plant } from "../plant/plant.ts";
 import { spanClearance } from "../plant/spanClearance.ts";
 import { catalogueBasis } from "../rules/rule.ts";
+import { showsDesignedLine, struckLine } from "./asBuilt/designedLine.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { wrapText } from "./fitText.ts";
 import { scaleBar, scaleBarMm } from "./furniture.ts";
@@ -49,28 +50,43 @@ export function profileFoot(plant: Plant, desks: readonly ProfileDesk[], drawing
   ];
 }
 
-/** A piece of our line in every case the sheet shows, with its words; in two rows where one is too short. */
-function samples(plant: Plant, desks: readonly ProfileDesk[], drawing: PaperBox, bottom: number): readonly Mark[] {
+type Sample = { readonly text: string; readonly draw: (line: readonly [PaperPoint, PaperPoint]) => readonly Mark[] };
+
+/** A piece of our line in every case the sheet shows, with its words, and of the designed one where it was built otherwise. */
+function samplesOf(plant: Plant, desks: readonly ProfileDesk[]): readonly Sample[] {
   const notes = caseNotes(plant);
   const steps = desks.flatMap((desk) => desk.row.steps);
   const further = furtherCases.filter((one) => steps.some(({ span }) => span.line?.[one] !== undefined));
-  const cases = ["stringing", "hot", "iced", "cold", ...further] as const;
-  const widths = cases.map((one) => sampleMm + 1.5 + textWidthMm(notes[one], "plain", smallMm) + 6);
-  const total = widths.reduce((sum, one) => sum + one, 0);
-  const rowCount = Math.ceil(total / (drawing.right - drawing.left));
-  let [x, y] = [drawing.left, bottom + (rowCount - 1) * leadMm];
-  return cases.flatMap((one, index) => {
+  const cases = (["stringing", "hot", "iced", "cold", ...further] as const).map(
+    (one): Sample => ({
+      text: notes[one],
+      draw: ([from, to]) => [
+        area("cable", null, [from, to, [to[0], to[1] - 0.9], [from[0], from[1] - 0.9]], { fill: 0.86 }),
+        stroke("strand", one === "stringing" ? "bold" : "thin", [from, to], { dashMm: caseDashMm[one] }),
+      ],
+    }),
+  );
+  const isStruck = desks.some(showsDesignedLine);
+  return isStruck ? [...cases, { text: "designed, and built otherwise", draw: struckLine }] : cases;
+}
+
+/** The samples side by side, in two rows where one is too short. */
+function samples(plant: Plant, desks: readonly ProfileDesk[], drawing: PaperBox, bottom: number): readonly Mark[] {
+  const { left, right } = drawing;
+  const all = samplesOf(plant, desks);
+  const widths = all.map(({ text }) => sampleMm + 1.5 + textWidthMm(text, "plain", smallMm) + 6);
+  const rowCount = Math.ceil(widths.reduce((sum, one) => sum + one, 0) / (right - left));
+  let [x, y] = [left, bottom + (rowCount - 1) * leadMm];
+  return all.flatMap(({ text, draw }, index) => {
     const width = widths[index] ?? 0;
-    if (x + width > drawing.right + 6) [x, y] = [drawing.left, y - leadMm];
+    if (x + width > right + 6) [x, y] = [left, y - leadMm];
     const at = y + smallMm / 2;
-    const sample: readonly PaperPoint[] = [
-      [x, at],
-      [x + sampleMm, at],
-    ];
     const marks = [
-      area("cable", null, [...sample, [x + sampleMm, at - 0.9], [x, at - 0.9]], { fill: 0.86 }),
-      stroke("strand", one === "stringing" ? "bold" : "thin", sample, { dashMm: caseDashMm[one] }),
-      words(notes[one], [x + sampleMm + 1.5, y], { heightMm: smallMm }),
+      ...draw([
+        [x, at],
+        [x + sampleMm, at],
+      ]),
+      words(text, [x + sampleMm + 1.5, y], { heightMm: smallMm }),
     ];
     x += width;
     return marks;
@@ -86,6 +102,7 @@ function notesOf(plant: Plant, desks: readonly ProfileDesk[], drawing: PaperBox)
   return [
     caseNotes(plant).source,
     "Dashed hairlines: wires of other parties at their measured sag, else at the sag the company assumes.",
+    ...(desks.some((desk) => desk.designed) ? ["Struck figures were designed, those under them built."] : []),
     ...(isBeside ? ["Dotted ring: a level distance beside a building or sign, seen from its end."] : []),
     ...(isNarrow(drawing) && sources.length > 0 ? [`Limits: ${sources.join("; ")}.`] : []),
     ...(omitted > 0 ? [`${omitted} labels found no room.`] : []),

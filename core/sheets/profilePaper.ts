@@ -25,15 +25,17 @@ function chartBox({ left, bottom, right, top }: PaperBox): PaperBox {
   return { left: left + sideMm, right: right - sideMm, top: top - headMm, bottom: bottom + bandCount * bandMm };
 }
 
+type SheetOfRows = Pick<RowPaper, "drawing" | "rowLines">;
+
 /** What the profiles of a sheet share over the table of all their spans. */
-export function profileBox(drawing: PaperBox, spanCount: number): PaperBox {
-  return { ...drawing, bottom: tableBox(drawing, spanCount).top + tableGapMm };
+export function profileBox(paper: SheetOfRows, spanCount: number): PaperBox {
+  return { ...paper.drawing, bottom: tableBox(paper, spanCount).top + tableGapMm };
 }
 
 /** Where the table of a sheet's spans stands: as low on the sheet as it is long. */
-export function tableBox(drawing: PaperBox, spanCount: number): PaperBox {
+export function tableBox({ drawing, rowLines }: SheetOfRows, spanCount: number): PaperBox {
   const bottom = drawing.bottom + (isNarrow(drawing) ? footMm.narrow : footMm.wide);
-  return { ...drawing, bottom, top: bottom + tableMm(spanCount) };
+  return { ...drawing, bottom, top: bottom + tableMm(spanCount, rowLines) };
 }
 
 /**
@@ -41,9 +43,10 @@ export function tableBox(drawing: PaperBox, spanCount: number): PaperBox {
  * drawing first.
  *
  * @param plan  the plan's scale; a coarser one is taken where the longest span would leave the sheet
+ * @param rowLines  of the table of spans; two where designed figures are struck over those built
  * @source engineer's scales for heights, 3 to 10 times larger: common practice, no source
  */
-export function rowPapers(plant: Plant, { drawing }: Paper, plan: Scale): readonly RowPaper[] {
+export function rowPapers(plant: Plant, { drawing }: Paper, plan: Scale, rowLines: 1 | 2 = 1): readonly RowPaper[] {
   const system = plant.settings().unitSystem;
   const { left, right } = chartBox(drawing);
   const widthMm = right - left - 2 * insideMm.end;
@@ -55,7 +58,14 @@ export function rowPapers(plant: Plant, { drawing }: Paper, plan: Scale): readon
       const times = across.denominator / denominator;
       return times >= exaggeration.least && times <= exaggeration.most;
     })
-    .map((up) => ({ drawing, across, up, widthMm, heightMm: (spanCount) => roomMm(profileBox(drawing, spanCount)) }));
+    .map((up) => ({
+      drawing,
+      rowLines,
+      across,
+      up,
+      widthMm,
+      heightMm: (spanCount) => roomMm(profileBox({ drawing, rowLines }, spanCount)),
+    }));
 }
 
 /** Paper for heights in the chart of a part of a sheet, mm. */
@@ -68,9 +78,10 @@ function roomMm(box: PaperBox): number {
 const leastWidthMm = 125;
 
 /** The part of a sheet that a row needs, mm; one that goes on at an end takes the whole width, so that the next lies under it. */
-export function profileNeed(row: ProfileRow, { drawing, across, up }: RowPaper): Need<ProfileRow> {
+export function profileNeed(row: ProfileRow, paper: RowPaper): Need<ProfileRow> {
+  const { drawing, across, up } = paper;
   const wholeMm = drawing.right - drawing.left;
-  const whole = profileBox(drawing, row.steps.length);
+  const whole = profileBox(paper, row.steps.length);
   const [low, high] = heightRange(row);
   const width = paperMm(row.endM - row.startM, across) + 2 * (insideMm.end + sideMm);
   const height = paperMm(high - low, up) + insideMm.top + insideMm.bottom + headMm + bandCount * bandMm;
@@ -84,6 +95,8 @@ export function profileNeed(row: ProfileRow, { drawing, across, up }: RowPaper):
 /** A profile being drawn. */
 export type ProfileDesk = LabelDesk & {
   readonly plant: Plant;
+  /** The design, where the route is drawn as built; null where it is drawn as designed. */
+  readonly designed: Plant | null;
   readonly row: ProfileRow;
   /** Its part of the sheet. */
   readonly part: PaperBox;
@@ -99,6 +112,7 @@ export function openProfileDesk(
   row: ProfileRow,
   { across, up: usual }: RowPaper,
   part: PaperBox,
+  designed: Plant | null = null,
 ): ProfileDesk {
   const chart = chartBox(part);
   const [low, high] = heightRange(row);
@@ -112,6 +126,7 @@ export function openProfileDesk(
   return {
     ...openLabelDesk({ ...chart, left: part.left, right: part.right, bottom: bands }),
     plant,
+    designed,
     row,
     part,
     chart,

@@ -1,5 +1,7 @@
 import { poleTopM, type StandingPole } from "../plant/profile.ts";
+import { strandAtPole } from "../plant/strandHeight.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { redlined } from "./asBuilt/redlined.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
 import { circle, smallMm, stroke, words } from "./marks.ts";
@@ -74,6 +76,12 @@ function band({ chart, label }: ProfileDesk, index: number, x: number, line: Lab
   label(-1, [line], [x, y], candidates);
 }
 
+/** How high our strand was designed where it was built at this height, m; null where it is drawn as designed, or as one of several. */
+function designedHeightM({ plant, designed }: ProfileDesk, poleId: string, builtM: number): number | null {
+  if (!designed?.row("pole", poleId) || strandAtPole(plant, poleId).heightM !== builtM) return null;
+  return strandAtPole(designed, poleId).heightM;
+}
+
 function drawAttachment(
   desk: ProfileDesk,
   pole: StandingPole,
@@ -83,8 +91,13 @@ function drawAttachment(
   const at = desk.at(pole.stationM, pole.footM + heightM);
   desk.draw([circle("poles", "thin", at, dotMm, isOurs ? 0 : 1)]);
   const name = isOurs ? "ours" : attachmentWords[kind] || owner;
-  const text = `${name} ${formatLength(heightM, desk.plant.settings().unitSystem, "height")}`;
-  const lines: LabelLine[] = [{ text, face: isOurs ? "narrowBold" : "narrow", heightMm: smallMm }];
+  const told = (valueM: number): string =>
+    `${name} ${formatLength(valueM, desk.plant.settings().unitSystem, "height")}`;
+  const designed = isOurs ? designedHeightM(desk, pole.poleId, heightM) : null;
+  const lines: readonly LabelLine[] =
+    designed === null
+      ? [{ text: told(heightM), face: isOurs ? "narrowBold" : "narrow", heightMm: smallMm }]
+      : redlined(told(heightM), told(designed)).map((line) => ({ ...line, face: "narrowBold" }));
   const { width, height } = labelSizeMm(lines);
   const spot = (side: number, mm: number, cost: number) => {
     const centre: PaperPoint = [at[0] + side * (width / 2 + 1.8), at[1] + mm];

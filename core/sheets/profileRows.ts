@@ -28,6 +28,8 @@ export type ProfileRow = {
 /** The drawing space of a sheet, how rows are scaled on it, and the paper one may take across and, for that many spans, up, mm. */
 export type RowPaper = {
   readonly drawing: PaperBox;
+  /** Lines of a row of the table under the chart. */
+  readonly rowLines: 1 | 2;
   readonly across: Scale;
   readonly up: Scale;
   readonly widthMm: number;

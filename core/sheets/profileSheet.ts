@@ -1,5 +1,6 @@
 import type { Plant } from "../plant/plant.ts";
 import type { ProfileStep, ProfileWay } from "../plant/profile.ts";
+import { drawDesignedLine } from "./asBuilt/designedLine.ts";
 import type { Book, Draft, Drawn } from "./book.ts";
 import type { Mark, SheetLink } from "./displayList.ts";
 import { shortenText } from "./fitText.ts";
@@ -32,7 +33,7 @@ export function profileDrafts(
   changed: Changed,
 ): readonly Draft[] {
   const needs = rows.map((row) => profileNeed(row, paper));
-  return shelved(needs, (some) => profileBox(paper.drawing, spansOf(some).length), betweenMm).map((parts) =>
+  return shelved(needs, (some) => profileBox(paper, spansOf(some).length), betweenMm).map((parts) =>
     profileDraft(plant, parts, paper, changed),
   );
 }
@@ -60,15 +61,15 @@ function wayName(plant: Plant, { way }: ProfileRow): string {
 
 function drawSheet(plant: Plant, parts: readonly Part[], paper: RowPaper, changed: Changed, book: Book): Drawn {
   const links: SheetLink[] = [];
-  const desks = parts.map(({ thing, box }) => openProfileDesk(plant, thing, paper, box));
+  const desks = parts.map(({ thing, box }) => openProfileDesk(plant, thing, paper, box, changed.designed));
   const profiles = desks.map((desk) => drawProfile(desk, changed, book, links));
   const spans = spansOf(parts.map((one) => one.thing));
   const boxes = parts.map((one) => one.box);
   return {
     marks: [
       ...profiles.flat(),
-      ...shelfLines(boxes, profileBox(paper.drawing, spans.length), betweenMm),
-      ...profileTable(plant, spans, tableBox(paper.drawing, spans.length)),
+      ...shelfLines(boxes, profileBox(paper, spans.length), betweenMm),
+      ...profileTable(plant, changed.designed, spans, tableBox(paper, spans.length)),
       ...profileFoot(plant, desks, paper.drawing),
     ],
     links,
@@ -82,6 +83,7 @@ function drawProfile(desk: ProfileDesk, changed: Changed, book: Book, links: She
   drawProfilePoles(desk);
   drawOtherWires(desk);
   drawOurLine(desk);
+  drawDesignedLine(desk);
   drawBelow(desk);
   drawProfileClouds(desk, changed);
   desk.drawWaitingLabels();

@@ -8,6 +8,7 @@ import { catalogueBasis } from "../rules/rule.ts";
 import { isOver } from "../rules/withinLimit.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { redlinedRows } from "./asBuilt/redlinedRows.ts";
 import type { Mark } from "./displayList.ts";
 import { type Cell, forceCell, lengthCell } from "./figure.ts";
 import type { PaperBox } from "./paper.ts";
@@ -17,12 +18,22 @@ import { limitSource } from "./sourceWords.ts";
 import { type Column, drawTable } from "./table.ts";
 import { caseWords } from "./tradeWords.ts";
 
-/** The spans of a profile in figures: sag, tension and the clearance with the least to spare. */
-export function profileTable(plant: Plant, steps: readonly ProfileStep[], box: PaperBox): readonly Mark[] {
+/**
+ * The spans of a sheet of profiles in figures: sag, tension and the clearance with the least to spare.
+ *
+ * @param designed  the design, where the route is drawn as built: what prints otherwise there is struck
+ */
+export function profileTable(
+  plant: Plant,
+  designed: Plant | null,
+  steps: readonly ProfileStep[],
+  box: PaperBox,
+): readonly Mark[] {
   const all = columnsOf(plant).map((one) => ({ ...one, wraps: false }));
   const kept = all.flatMap((column, index) => (isNarrow(box) && column.spared ? [] : [index]));
   const of = <T>(cells: readonly T[]): readonly T[] => kept.flatMap((index) => cells[index] ?? []);
-  const rows = steps.map((step) => ({ cells: of(cellsOf(plant, step)) }));
+  const rowsOf = (seen: Plant) => steps.map((step) => ({ cells: of(cellsOf(seen, step)) }));
+  const rows = designed ? redlinedRows(rowsOf(plant), rowsOf(designed)) : rowsOf(plant);
   return drawTable(of(all), rows, box).marks;
 }
 

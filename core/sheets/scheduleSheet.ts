@@ -5,6 +5,7 @@ import type { Plant } from "../plant/plant.ts";
 import type { PortReading } from "../plant/portReading.ts";
 import { portsOf } from "../plant/terminalView.ts";
 import { fixedText } from "../units/fixedText.ts";
+import { redlined } from "./asBuilt/redlinedRows.ts";
 import type { Draft } from "./book.ts";
 import { figure, lengthCell } from "./figure.ts";
 import type { Paper } from "./paper.ts";
@@ -16,8 +17,17 @@ import { readingSources, terminalReadings, waveWords } from "./terminalReadings.
 import { emptyPortWords } from "./tradeWords.ts";
 
 /** Port and drop schedule: every port of every terminal, two columns of rows a sheet. */
-export function scheduleDrafts(plant: Plant, paper: Paper, terminalIds: readonly string[]): readonly Draft[] {
-  const { columns, rows } = portSchedule(plant, terminalIds);
+export function scheduleDrafts(
+  plant: Plant,
+  paper: Paper,
+  terminalIds: readonly string[],
+  designed: Plant | null,
+): readonly Draft[] {
+  const { columns, rows } = redlined(
+    portSchedule(plant, terminalIds),
+    designed && portSchedule(designed, terminalIds),
+    readColumns,
+  );
   return tableDrafts({
     kind: "schedule",
     title: "Port and drop schedule",
@@ -27,6 +37,9 @@ export function scheduleDrafts(plant: Plant, paper: Paper, terminalIds: readonly
     leastMm: 180,
   });
 }
+
+/** What a reading tells of a drop: whose port it is. Its run follows from where the terminal hangs, and nobody read it. */
+const readColumns: readonly string[] = ["Living unit", "House tag"];
 
 export function portSchedule(plant: Plant, terminalIds: readonly string[]): Schedule {
   const rows = terminalIds.flatMap((id) => terminalRows(plant, id));

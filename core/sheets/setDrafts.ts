@@ -5,6 +5,7 @@ import { polesAlong, type SpanRun, spanRuns } from "../plant/spanRuns.ts";
 import type { Finding } from "../rules/finding.ts";
 import type { PictureOf } from "./asBuilt/photoSheet.ts";
 import { reportDrafts } from "./asBuilt/reportSheet.ts";
+import { undrawnReadings } from "./asBuilt/undrawnReadings.ts";
 import { billDrafts } from "./billSheet.ts";
 import { bondingDrafts } from "./bondingSheet.ts";
 import type { Draft, NumberedFinding, SheetKind } from "./book.ts";
@@ -63,9 +64,9 @@ export function setDrafts(
   const steps = runs.flatMap((run) => run.steps);
   const cut = strips(plant, runs, stripBoxOf(paper));
   const changed = stripsChanged(plant, cut, revised);
-  const profiles = kinds.includes("profile") ? cutProfiles(plant, paper, runs, cut) : null;
+  const profiles = kinds.includes("profile") ? cutProfiles(plant, paper, runs, cut, designed !== null) : null;
   const composers: readonly (readonly [SheetKind, () => readonly Draft[]])[] = [
-    ["cover", () => coverDrafts(plant, paper, cut, revised.isAsBuilt ?? false)],
+    ["cover", () => coverDrafts(plant, paper, cut, designed !== null)],
     ["revision", () => revisionDrafts(plant, paper, changed)],
     ["notes", () => notesDrafts(plant, paper)],
     [
@@ -80,20 +81,20 @@ export function setDrafts(
     [
       "profile",
       () => {
-        const seen = { before: revised.since?.before ?? null, lines: changed.lines, cloudLetter };
+        const seen = { before: revised.since?.before ?? null, lines: changed.lines, cloudLetter, designed };
         return profiles ? profileDrafts(plant, profiles.rows, profiles.paper, seen) : [];
       },
     ],
     ["stringing", () => stringingDrafts(plant, paper, steps)],
     ["guy", () => guyDrafts(plant, paper, polesAlong(steps))],
-    ["permit", () => permitDrafts(plant, paper, polesAlong(steps))],
+    ["permit", () => permitDrafts(plant, paper, polesAlong(steps), designed)],
     ["bonding", () => bondingDrafts(plant, paper, steps)],
     ["terminal", () => terminalDrafts(plant, paper, terminalOrder(plant), designed)],
     ["splice", () => spliceDrafts(plant, paper)],
     ["fiber", () => fiberDrafts(plant, paper)],
-    ["reel", () => reelDrafts(plant, paper)],
-    ["schedule", () => scheduleDrafts(plant, paper, terminalOrder(plant))],
-    ["bill", () => billDrafts(plant, paper)],
+    ["reel", () => reelDrafts(plant, paper, designed)],
+    ["schedule", () => scheduleDrafts(plant, paper, terminalOrder(plant), designed)],
+    ["bill", () => billDrafts(plant, paper, designed)],
     ["cost", () => costDrafts(plant, paper)],
     ["findings", () => findingDrafts(plant, paper, findings, openFindings)],
     ["closeout", () => closeoutDrafts(plant, paper, { steps, terminalIds: terminalOrder(plant) })],
@@ -130,7 +131,10 @@ function planDrafts(
 
 /** What changed since the revision before, told under headings and by the strip that shows it. */
 function stripsChanged(plant: Plant, cut: readonly Strip[], { since, isAsBuilt = false }: Revised) {
-  const groups = since ? changeGroups({ before: since.before, after: plant }, since.rows) : [];
+  const groups = [
+    ...(since ? changeGroups({ before: since.before, after: plant }, since.rows) : []),
+    ...(isAsBuilt ? undrawnReadings(plant) : []),
+  ];
   const lines = groups.flatMap((one) => one.lines);
   const byStrip = byNearestStrip(plant, cut, placedChanges(plant, since?.before ?? null, lines), (one) => one.at);
   const keyOf = new Map([...byStrip].flatMap(([key, changes]) => changes.map((one) => [one.text, key] as const)));
@@ -141,8 +145,14 @@ function stripsChanged(plant: Plant, cut: readonly Strip[], { since, isAsBuilt =
   return { since: told, isAsBuilt, groups, lines, byStrip, sheetOf };
 }
 
-function cutProfiles(plant: Plant, paper: Paper, runs: readonly SpanRun[], [first]: readonly Strip[]) {
-  return first ? profileRows(plant, runs, rowPapers(plant, paper, first.view.scale)) : null;
+function cutProfiles(
+  plant: Plant,
+  paper: Paper,
+  runs: readonly SpanRun[],
+  [first]: readonly Strip[],
+  isAsBuilt: boolean,
+) {
+  return first ? profileRows(plant, runs, rowPapers(plant, paper, first.view.scale, isAsBuilt ? 2 : 1)) : null;
 }
 
 /** Terminals as the light meets them: cable by cable, from the feed end. */

@@ -1,3 +1,4 @@
+import { struckWords } from "./asBuilt/struckWords.ts";
 import { chipFill } from "./chipColours.ts";
 import type { Face, Mark } from "./displayList.ts";
 import { type Cell, cellText } from "./figure.ts";
@@ -28,6 +29,8 @@ export type Column = {
 export type TableRow =
   | {
       readonly cells: readonly Cell[];
+      /** What was designed and built otherwise, column by column: printed struck over the cell; null and left out for what was not. */
+      readonly struck?: readonly (string | null)[];
       /** Colours of the code, one for each column that has chips, left to right; null leaves one out. */
       readonly chips?: readonly (number | null)[];
     }
@@ -56,9 +59,9 @@ export function columnEdges(columns: readonly Column[], box: PaperBox): readonly
   return [...cellsOf(columns, box).map((one) => one.left), box.right];
 }
 
-/** Height of a table whose headings take two lines and its rows one, mm. */
-export function tableMm(rowCount: number): number {
-  return headingMm + headingLineMm + rowCount * lineRowMm;
+/** Height of a table whose headings take two lines and its rows as many as told, mm. */
+export function tableMm(rowCount: number, rowLines = 1): number {
+  return headingMm + headingLineMm + rowCount * (lineRowMm + (rowLines - 1) * lineMm);
 }
 
 /** Height of a table, its headings included, mm. */
@@ -215,7 +218,8 @@ function rowMm(cells: readonly Place[], row: TableRow, ruled: boolean): number {
     return more + ("group" in row ? groupMm : lineRowMm);
   }
   const counts = cells.map((cell, index) => linesOf(cell, row.cells[index] ?? "").length);
-  return Math.max(ruled ? formRowMm : 0, (Math.max(1, ...counts) - 1) * lineMm + lineRowMm);
+  const linesMm = (Math.max(1, ...counts) - 1) * lineMm + struckMm(row.struck) + lineRowMm;
+  return Math.max(ruled ? formRowMm : 0, linesMm);
 }
 
 function drawHeadings(cells: readonly Place[], box: PaperBox, row: ToldRow): readonly Mark[] {
@@ -262,20 +266,21 @@ function unitLine(cell: Place) {
 }
 
 function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: number, told: ToldRow): readonly Mark[] {
-  const base = top - rowPadMm - bodyMm - 0.2;
+  const first = top - rowPadMm - bodyMm - 0.2;
   if (!("cells" in row)) {
-    const first = "group" in row ? top - groupMm + 1.9 : base;
+    const start = "group" in row ? top - groupMm + 1.9 : first;
     const names = "group" in row ? "row" : null;
     const part: CellPart = { as: "cell", row: told, column: 0, spans: cells.length, names };
     const style = { face: spanningFace(row), layer: "tables" } as const;
     const sum = "group" in row ? (row.sum ?? "") : "";
     return [
       ...spanningLines(row, cells).map((text, line) =>
-        words(text, [box.left + cellPadMm, first - line * lineMm], { ...style, part }),
+        words(text, [box.left + cellPadMm, start - line * lineMm], { ...style, part }),
       ),
-      ...(sum === "" ? [] : [words(sum, [box.right - cellPadMm, first], { ...style, align: "right", part })]),
+      ...(sum === "" ? [] : [words(sum, [box.right - cellPadMm, start], { ...style, align: "right", part })]),
     ];
   }
+  const base = first - struckMm(row.struck);
   const chipped = cells.filter((one) => one.chip);
   const chips = (row.chips ?? []).flatMap((position, index) => {
     const cell = chipped[index];
@@ -288,13 +293,22 @@ function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: num
     const x = cell.align === "right" ? cell.left + cell.width - cellPadMm : start;
     const part = cellPart(told, index);
     const align = cell.align ?? "left";
-    return linesOf(cell, row.cells[index] ?? "")
+    const lines = linesOf(cell, row.cells[index] ?? "")
       .map((text, line) =>
         text === tick
           ? words(text, [x, base - (tickMm - bodyMm) / 2], { heightMm: tickMm, align, layer: "tables", part })
           : words(text, [x, base - line * lineMm], { align, layer: "tables", part }),
       )
       .filter((mark) => mark.text !== "");
+    const struck = row.struck?.[index] ?? null;
+    if (struck === null) return lines;
+    const was = shortenText(struck, "plain", bodyMm, cell.width - 2 * cellPadMm - indentMm(cell));
+    return [...struckWords(was, [x, first], { align, layer: "tables", part }), ...lines];
   });
   return [...chips, ...texts];
+}
+
+/** Height that a row takes more where something in it is struck: one line over all its cells, so that they stay on one line, mm. */
+function struckMm(struck: readonly (string | null)[] = []): number {
+  return struck.some((one) => one !== null) ? lineMm : 0;
 }

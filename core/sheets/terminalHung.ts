@@ -1,9 +1,9 @@
 import { climbingSpace } from "../plant/climbingSpace.ts";
 import type { Plant } from "../plant/plant.ts";
 import { formatLength } from "../units/formatLength.ts";
+import { struckWords } from "./asBuilt/struckWords.ts";
 import type { Mark, PaperPoint } from "./displayList.ts";
 import { slant } from "./furniture.ts";
-import { strike } from "./labels.ts";
 import { area, smallMm, stroke, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
 import { nailMm, nailSymbol } from "./pinSymbols.ts";
@@ -95,14 +95,10 @@ function standoffMarks({ facts, poleX, strandY }: Scene, atX: number): readonly 
     slant([poleX, y], 0),
     slant([atX, y], 0),
     words(built, middle, { face: "narrowBold", heightMm: 3, align: "middle" }),
-    ...(designed === null || designed === built ? [] : struck(designed, [middle[0], middle[1] + 4.4], 3)),
+    ...(designed === null || designed === built
+      ? []
+      : struckWords(designed, [middle[0], middle[1] + 4.4], { face: "narrowBold", heightMm: 3, align: "middle" })),
   ];
-}
-
-/** What was designed and built otherwise. */
-function struck(text: string, at: PaperPoint, heightMm: number): readonly Mark[] {
-  const line = { text, face: "narrowBold", heightMm } as const;
-  return [words(text, at, { face: line.face, heightMm, align: "middle" }), strike(line, at, 0)];
 }
 
 function climbingMarks({ plant, facts, poleX, groundY, strandY }: Scene): readonly Mark[] {
@@ -174,7 +170,9 @@ function coilMarks({ plant, facts, poleX, strandY, box }: Scene, afterX: number)
       [x, centre[1] + coilRadiusMm * 2],
     ]),
     ...grown,
-    ...(isRedlined ? struck(designed, [x, centre[1] - 8], 2) : []),
+    ...(isRedlined
+      ? struckWords(designed, [x, centre[1] - 8], { face: "narrowBold", heightMm: 2, align: "middle" })
+      : []),
     words(built, [x, centre[1] - 7.6 - downMm], { face: "narrowBold", heightMm: 2.4, align: "middle" }),
     words(`${distance} from pole`, [x, centre[1] - 11.4 - downMm], { face: "narrow", heightMm: 2.2, align: "middle" }),
   ];

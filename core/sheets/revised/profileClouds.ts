@@ -11,6 +11,8 @@ export type Changed = {
   readonly before: Plant | null;
   readonly lines: readonly ChangeLine[];
   readonly cloudLetter: string;
+  /** The design, where the route is drawn as built; null where it is drawn as designed. */
+  readonly designed: Plant | null;
 };
 
 /** Clouds round what changed on a profile: poles, attachments, the line of a span, and what lies under it or hangs on it. */

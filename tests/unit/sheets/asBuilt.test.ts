@@ -8,7 +8,7 @@ import { coilOfTerminal } from "../../../core/plant/sheathOpening.ts";
 import { terminalHang } from "../../../core/plant/terminalView.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { overlaps } from "../../../core/sheets/overlaps.ts";
-import { smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
+import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 import { readingRow } from "../../fixtures/route/readingRow.ts";
 
 const terminal = subjectOf("terminal", "terminal-1");
@@ -30,11 +30,36 @@ describe("the route as built", () => {
 
   test("leaves out what the design cannot take", () => {
     expect(asBuiltRows(read(readingRow(terminal, "offset", 5000)))).toEqual([]);
+    expect(asBuiltRows(read(readingRow(subjectOf("pole", "pole-2"), "height", 30)))).toEqual([]);
+    expect(asBuiltRows(read(readingRow(subjectOf("drop", "drop-1"), "portOfDrop", 2)))).toEqual([]);
+  });
+
+  test("has two drops in each other's ports where they were found so", () => {
+    const [first, second] = ["drop-1", "drop-2"].map((id) => subjectOf("drop", id));
+    if (!first || !second) throw new Error("two drops");
+    const route = read(readingRow(first, "portOfDrop", 2), readingRow(second, "portOfDrop", 1));
+    const built = routeWith(route, asBuiltRows(route));
+    expect(["drop-1", "drop-2"].map((id) => built.drop.get(id)?.port)).toEqual([2, 1]);
+  });
+
+  test("takes a coil as far along as its terminal, and its reason for the place stays", () => {
+    const coil = changed(read(readingRow(terminal, "offset", drawnM + 0.2)), "slack", "coil-1", { offsetM: 2 });
+    const route = changed(coil, "terminal", "terminal-1", { reason: "tree" });
+    const built = routeWith(route, asBuiltRows(route));
+    expect(built.slack.get("coil-1")?.offsetM).toBeCloseTo(2.2, 9);
+    expect(built.terminal.get("terminal-1")?.reason).toBe("tree");
   });
 });
 
 describe("the set as built", () => {
-  const route = read(readingRow(terminal, "offset", drawnM + 0.2032), readingRow(terminal, "slack", 9.144));
+  const pole = (n: number) => subjectOf("pole", `pole-${n}`);
+  const route = read(
+    readingRow(terminal, "offset", drawnM + 0.2032),
+    readingRow(terminal, "slack", 9.144),
+    readingRow(pole(2), "height", 5.7912),
+    readingRow(pole(3), "height", 30.48),
+    readingRow(subjectOf("drop", "drop-2"), "portOfDrop", 3),
+  );
   const rows = asBuiltRows(route);
   const revised = { revisionId: null, since: { letter: "", before: openPlant(route), rows }, isAsBuilt: true };
   const { sheets } = composeSet(openPlant(routeWith(route, rows)), [], { revised });
@@ -42,6 +67,18 @@ describe("the set as built", () => {
     sheets
       .filter((one) => one.kind === kind)
       .flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])));
+
+  /** Texts of tables with a stroke through them. */
+  const struckOn = (kind: string): readonly string[] =>
+    sheets
+      .filter((one) => one.kind === kind)
+      .flatMap(({ marks }) =>
+        marks.flatMap((mark, at) => {
+          const next = marks[at + 1];
+          const isStroke = next?.kind === "line" && next.layer === "text" && next.pen === "medium";
+          return mark.kind === "text" && mark.layer === "tables" && isStroke ? [mark.text] : [];
+        }),
+      );
 
   test("strikes the designed figure and prints the built one beside it, on the plan and on the job card", () => {
     for (const kind of ["plan", "terminal"]) expect(textsOn(kind)).toEqual(expect.arrayContaining(["36 in", "44 in"]));
@@ -67,10 +104,47 @@ describe("the set as built", () => {
     expect(sheets.filter(({ kind }) => kind === "closeout" || kind === "report")).toEqual([]);
   });
 
+  test("strikes the designed height of our strand on the profile and draws its designed line struck, with its key", () => {
+    expect(textsOn("profile")).toEqual(
+      expect.arrayContaining(["ours 20 ft 8 in", "ours 19 ft 0 in", "designed, and built otherwise"]),
+    );
+    const slashes = (kind: string) =>
+      sheets
+        .filter((one) => one.kind === kind)
+        .flatMap(({ marks }) => marks.filter((mark) => mark.kind === "line" && isSlash(mark.pointsMm)));
+    expect(slashes("profile").length).toBeGreaterThan(6);
+    const drawn = composeSet(openPlant(smallRoute()), []).sheets.filter((one) => one.kind === "profile");
+    expect(drawn.flatMap(({ marks }) => marks.filter((one) => one.kind === "line" && isSlash(one.pointsMm)))).toEqual(
+      [],
+    );
+    expect(
+      drawn.flatMap(({ marks }) => marks.filter((one) => one.kind === "text" && one.text.includes("otherwise"))),
+    ).toEqual([]);
+  });
+
+  test("strikes figures in the tables: heights asked for, sheath along the cable, whose port it is", () => {
+    expect(struckOn("profile")).toEqual(expect.arrayContaining(["20 ft 8 in, 20 ft 8 in"]));
+    expect(struckOn("permit")).toEqual(["20 ft 8 in"]);
+    expect(struckOn("reel")).toContain("20");
+    expect(struckOn("schedule")).toEqual(["2 Test Rd", "T1-2", "spare"]);
+  });
+
+  test("lists what was read and no drawing takes, with why", () => {
+    expect(textsOn("revision").filter((one) => one.startsWith("◆"))).toContain(
+      "◆ Pole P3, strand height 100 ft 0 in: that is above the top of the pole",
+    );
+  });
+
   test("no text lies on other text", () => {
     expect(sheets.flatMap((sheet) => overlaps(sheet).map((pair) => [sheet.number, pair]))).toEqual([]);
   });
 });
+
+/** The stroke of a slash through the designed line. */
+function isSlash(points: readonly (readonly [number, number])[]): boolean {
+  const [a, b] = points;
+  return points.length === 2 && !!a && !!b && Math.abs(b[0] - a[0] - 1.6) < 1e-9 && Math.abs(b[1] - a[1] - 2.6) < 1e-9;
+}
 
 function middleOf(points: readonly (readonly [number, number])[]): readonly [number, number] {
   const [a, b] = points;

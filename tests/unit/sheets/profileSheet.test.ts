@@ -41,7 +41,7 @@ describe("the foot of a profile", () => {
       const cut = profileRows(plant, spanRuns(plant), rowPapers(plant, paperOf("ANSI D"), scale));
       const { drawing } = paperOf("ANSI D");
       const feet = cut?.rows.map((row) => {
-        const desk = openProfileDesk(plant, row, cut.paper, profileBox(drawing, row.steps.length));
+        const desk = openProfileDesk(plant, row, cut.paper, profileBox(cut.paper, row.steps.length));
         return profileFoot(plant, [desk], drawing);
       });
       const xs = (feet ?? [])
