@@ -3,7 +3,7 @@ import { thingName } from "../closeout/thingName.ts";
 import type { Plant } from "../plant/plant.ts";
 import { drawAsBuilt } from "./builtReading.ts";
 import { drawAsBuiltFix } from "./drawAsBuiltFix.ts";
-import { subjectsText } from "./finding.ts";
+import { type Finding, subjectsText } from "./finding.ts";
 import type { Fix, Hit, Rule } from "./rule.ts";
 
 /**
@@ -15,7 +15,7 @@ import type { Fix, Hit, Rule } from "./rule.ts";
 export function asBuilt(rule: Rule, readingsBehind: (plant: Plant, id: string) => readonly string[]): Rule {
   return {
     ...rule,
-    id: `built-${rule.id}`,
+    id: `${prefix}${rule.id}`,
     title: `As built: ${lowered(rule.title)}`,
     compares: `With what was read in place of what was drawn: ${lowered(rule.compares)}`,
     *check(plant, id) {
@@ -34,6 +34,14 @@ export function asBuilt(rule: Rule, readingsBehind: (plant: Plant, id: string) =
     },
   };
 }
+
+/** The finding of the design's own rule that a finding as built repeats, without the readings behind it; null where it is of no such rule. */
+export function repeatedFinding({ ruleId, subjects }: Pick<Finding, "ruleId" | "subjects">) {
+  if (!ruleId.startsWith(prefix) || subjects[0]?.table !== "reading") return null;
+  return { ruleId: ruleId.slice(prefix.length), subjects: subjects.filter((one) => one.table !== "reading") };
+}
+
+const prefix = "built-";
 
 /** Worse by less is not told apart from the drawing, m: finer than a height is printed. */
 const noiseM = 0.005;

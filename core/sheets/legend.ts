@@ -34,7 +34,7 @@ const leadMm = 3.3;
 /** Every symbol of the plan with its meaning; as built, redlines where else changes are. */
 export function legend(box: PaperBox, isAsBuilt: boolean): readonly Mark[] {
   const body = underHead(box);
-  const entries = [...lasting, isAsBuilt ? builtOtherwise : changed, goesOn];
+  const entries = [...lasting, ...(isAsBuilt ? builtOtherwise : [changed]), goesOn];
   const rowCount = Math.ceil(entries.length / columnCount);
   const rowMm = (body.top - body.bottom) / rowCount;
   const columnMm = (body.right - body.left) / columnCount;
@@ -211,16 +211,23 @@ const changed: Entry = {
   ],
 };
 
-const builtOtherwise: Entry = {
-  text: "Built otherwise than designed: the design is struck",
-  draw: ([x, y]) => {
-    const lines = redlined("42 in", "36 in");
-    return [
-      ...labelMarks(lines, { ...labelSizeMm(lines), centre: [x - 4.5, y], turnRad: 0 }),
+/** The same cloud and triangle in a set drawn as built, and how its figures are told. */
+const builtOtherwise: readonly Entry[] = [
+  {
+    text: "Built otherwise than designed",
+    draw: ([x, y]) => [
+      ...cloud({ left: x - 8.2, right: x + 0.6, bottom: y - 1.5, top: y + 1.5 }),
       ...revisionTriangle([x + 5.4, y], builtLetter),
-    ];
+    ],
   },
-};
+  {
+    text: "As designed, struck, and as built",
+    draw: (centre) => {
+      const lines = redlined("42 in", "36 in");
+      return labelMarks(lines, { ...labelSizeMm(lines), centre, turnRad: 0 });
+    },
+  },
+];
 
 const goesOn: Entry = {
   text: "Line that goes on, on the sheet named",

@@ -1,7 +1,9 @@
+import { builtPlant } from "../../../core/closeout/builtPlant.ts";
 import { basisWords } from "../../../core/explain/basisWords.ts";
 import { explain } from "../../../core/explain/explain.ts";
 import { figureOfFinding } from "../../../core/explain/figureOfFinding.ts";
 import { putIn } from "../../../core/explain/putIn.ts";
+import { repeatedFinding } from "../../../core/rules/asBuilt.ts";
 import { findingFigures } from "../../../core/rules/findingFigures.ts";
 import { ruleRegister } from "../../../core/rules/register.ts";
 import type { OpenRoute, WindowFinding } from "../../app/routeStore.ts";
@@ -29,14 +31,18 @@ export function FindingExplained({ finding, open }: { readonly finding: WindowFi
   );
 }
 
+/** The figure of the drawing can be looked into further; one as built stands here alone, for what it leads to would be the drawing's. */
 function Reckoned({ finding, open }: { readonly finding: WindowFinding; readonly open: OpenRoute }) {
-  const figure = figureOfFinding(open.plant, finding);
-  const told = figure && explain(open.plant, figure, unitsOf(open));
+  const repeated = repeatedFinding(finding);
+  const plant = repeated ? builtPlant(open.plant) : open.plant;
+  const figure = figureOfFinding(plant, repeated ?? finding);
+  const told = figure && explain(plant, figure, unitsOf(open));
   if (!figure || told?.kind !== "known") return null;
   return (
     <>
       <p>
-        {`${findingsWords.reckoned}: ${told.words}`} <Figure of={figure}>{told.result.text}</Figure>
+        {`${findingsWords.reckoned}: ${told.words}`}{" "}
+        {repeated ? <strong>{told.result.text}</strong> : <Figure of={figure}>{told.result.text}</Figure>}
       </p>
       <p className="formula">{`${told.result.symbol} = ${told.formula} = ${putIn(told)}`}</p>
     </>

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { builtPlant } from "../../../core/closeout/builtPlant.ts";
 import { asBuiltRows } from "../../../core/edits/asBuiltRows.ts";
+import { explain } from "../../../core/explain/explain.ts";
+import { figureOfFinding } from "../../../core/explain/figureOfFinding.ts";
 import { routeWith } from "../../../core/layout/rowSet.ts";
 import type { Route } from "../../../core/model/route.ts";
+import { openPlant } from "../../../core/plant/plant.ts";
+import { repeatedFinding } from "../../../core/rules/asBuilt.ts";
 import { asBuiltRules } from "../../../core/rules/asBuiltRules.ts";
 import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../../fixtures/route/checkRoute.ts";
@@ -43,6 +48,18 @@ describe("rules of the design asked of what was built", () => {
         ],
       },
     ]);
+  });
+
+  it("the figure of a crossing as built is reckoned from what was read, and is what the finding measures", () => {
+    const route = faultyRoute("built-crossing-clearance");
+    const [finding] = findingsOf(route, "built-crossing-clearance");
+    const repeated = finding && repeatedFinding(finding);
+    if (!finding || !repeated) throw new Error("a finding as built");
+    const plant = builtPlant(openPlant(route));
+    const figure = figureOfFinding(plant, repeated);
+    const told = figure && explain(plant, figure, "metric");
+    expect(told).toMatchObject({ kind: "known" });
+    expect(told?.kind === "known" && told.result.value).toBeCloseTo(finding.measured ?? 0, 9);
   });
 
   it("a pole is named once where the finding is at it", () => {
