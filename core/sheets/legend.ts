@@ -221,7 +221,7 @@ const builtOtherwise: readonly Entry[] = [
     ],
   },
   {
-    text: "As designed, struck, and as built",
+    text: "As designed, struck; under it as built",
     draw: (centre) => {
       const lines = redlined("42 in", "36 in");
       return labelMarks(lines, { ...labelSizeMm(lines), centre, turnRad: 0 });
