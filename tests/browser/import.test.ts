@@ -158,7 +158,7 @@ test("a list of what lies under drops is matched by address, and taken as one ed
   await opened.close();
 });
 
-test("poles of a KML file are chosen with the mouse, their folder and height matched by hand, and stand where the file says", async () => {
+test("poles of a KML file are chosen with the mouse, their folder and height matched by hand, and stand where the file says; dropped on the window it is read too", async () => {
   const opened = await demo.openEmpty(browser);
   const { page, session, complaints } = opened;
   const placemark = (tag: string, latDeg: number, size: string) =>
@@ -191,6 +191,12 @@ test("poles of a KML file are chosen with the mouse, their folder and height mat
   await page.keyboard.press("Escape");
   await page.keyboard.press("Control+z");
   await expect.poll(() => session.route().pole.size).toBe(0);
+  await page.evaluate((text) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([text], "elm.kml"));
+    document.body.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+  }, file);
+  await page.getByRole("table", { name: "First rows" }).getByRole("cell", { name: "Elm Street" }).first().waitFor();
   expect(complaints).toEqual([]);
   await opened.close();
 });

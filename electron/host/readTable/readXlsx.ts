@@ -14,6 +14,7 @@ const largestUnpackedBytes = 128 * 1024 * 1024;
  */
 export async function readXlsx(name: string, bytes: Uint8Array, sheetName?: string): Promise<Result<Table>> {
   const excess = workbookExcess(bytes, largestUnpackedBytes);
+  if (excess === "damage") return notXlsx(name);
   if (excess !== null)
     return fail(
       "too-large",
@@ -27,12 +28,7 @@ export async function readXlsx(name: string, bytes: Uint8Array, sheetName?: stri
   try {
     sheets = await readSheets(Uint8Array.from(bytes).buffer);
   } catch {
-    return fail(
-      "not-xlsx",
-      "The workbook cannot be read: it is damaged, locked by a password, or not XLSX.",
-      name,
-      "Save it again as XLSX, or as CSV.",
-    );
+    return notXlsx(name);
   }
   const sheet =
     sheetName === undefined
@@ -47,6 +43,15 @@ export async function readXlsx(name: string, bytes: Uint8Array, sheetName?: stri
   const rows = records.slice(1).map(({ line, cells }) => ({ line, cells: headings.map((_, at) => textOf(cells[at])) }));
   const others = sheets.length > 1 ? [`Sheet "${sheet.sheet}" is read, of ${sheets.length} in the workbook.`] : [];
   return makeTable({ name, lineWord: "row", headings, rows, bad: [], notes: others });
+}
+
+function notXlsx(name: string): Result<Table> {
+  return fail(
+    "not-xlsx",
+    "The workbook cannot be read: it is damaged, locked by a password, or not XLSX.",
+    name,
+    "Save it again as XLSX, or as CSV.",
+  );
 }
 
 type Cells = SheetData<unknown>[number];

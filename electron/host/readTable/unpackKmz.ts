@@ -1,5 +1,6 @@
 import { Unzip, UnzipInflate, unzipSync } from "fflate";
 import { fail, ok, type Result } from "../../../core/model/result.ts";
+import { archiveChecksums, crc32 } from "./archiveChecksums.ts";
 
 /**
  * The part of an archive that is its KML: the first at its root, else the first in a folder. Null where there is none, or where the
@@ -40,12 +41,16 @@ export function unpackKmz(
   const pieces: Uint8Array[] = [];
   let unpackedBytes = 0;
   let isWhole = false;
+  let checksum = 0;
   const unzip = new Unzip((entry) => {
     if (entry.name !== part || unpackedBytes > 0) return;
     entry.ondata = (fault, piece, isLast) => {
       unpackedBytes += piece?.length ?? 0;
       if (unpackedBytes > largestUnpackedBytes) return entry.terminate();
-      if (piece) pieces.push(piece);
+      if (piece) {
+        pieces.push(piece);
+        checksum = crc32(piece, checksum);
+      }
       isWhole ||= isLast && !fault;
     };
     entry.start();
@@ -64,7 +69,8 @@ export function unpackKmz(
       name,
       "Cut it to the area of this route.",
     );
-  if (!isWhole) return notKmz(name, "The archive is damaged or cut off.");
+  if (!isWhole || checksum !== archiveChecksums(bytes).get(part))
+    return notKmz(name, "The archive is damaged or cut off.");
   return ok(Buffer.concat(pieces));
 }
 

@@ -1,15 +1,16 @@
 import { Unzip, UnzipInflate } from "fflate";
+import { archiveChecksums, crc32 } from "./archiveChecksums.ts";
 
 /** Most cells of one sheet, those between its first and its farthest, empty ones too: a reader holds a place for each. */
 const mostCells = 4_000_000;
 /** The last row a sheet has. An empty row costs a reader as much as ten cells, so that more of them, however narrow, fill the memory. */
 const lastRow = 1_048_576;
 
-/** What a workbook has too much of to be read; null where it keeps within bounds. */
-export type WorkbookExcess = "bytes" | "cells" | null;
+/** What keeps a workbook from being read: too much of something, or a part that is not as it was packed; null where nothing does. */
+export type WorkbookExcess = "bytes" | "cells" | "damage" | null;
 
 /**
- * Whether a workbook unpacks within bounds, found without holding more than a piece of it: a few kilobytes can unpack to gigabytes, or
+ * Whether a workbook unpacks whole and within bounds, found without holding more than a piece of it: a few kilobytes can unpack to gigabytes, or
  * name one cell so far out that the empty ones before it fill the memory.
  *
  * Bytes that are no archive are within bounds; reading them will tell.
@@ -19,10 +20,14 @@ export type WorkbookExcess = "bytes" | "cells" | null;
 export function workbookExcess(bytes: Uint8Array, largestUnpackedBytes: number): WorkbookExcess {
   let excess: WorkbookExcess = null;
   let unpackedBytes = 0;
+  const checksums = archiveChecksums(bytes);
   const unzip = new Unzip((part) => {
     const farthest = /(?<!sharedStrings)\.xml$/i.test(part.name) ? farthestCell() : null;
-    part.ondata = (_fault, piece) => {
+    let checksum = 0;
+    part.ondata = (_fault, piece, isLast) => {
       unpackedBytes += piece?.length ?? 0;
+      if (piece) checksum = crc32(piece, checksum);
+      if (isLast && (checksums.get(part.name) ?? checksum) !== checksum) excess ??= "damage";
       if (unpackedBytes > largestUnpackedBytes) excess = "bytes";
       else if (piece && farthest && farthest(piece) > mostCells) excess ??= "cells";
       if (excess) part.terminate();

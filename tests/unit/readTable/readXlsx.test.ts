@@ -59,6 +59,17 @@ describe("workbooks", () => {
     expect(await readXlsx("far.xlsx", zipSync(files))).toMatchObject({ ok: false, fault: { code: "too-large" } });
   });
 
+  test("a workbook in which one figure was turned on its way is refused, not read with that figure", async () => {
+    const parts = unzipSync(workbook({ A: [["height"], [40]] }));
+    const bytes = zipSync(parts, { level: 0 });
+    expect(await readXlsx("stored.xlsx", bytes)).toMatchObject({ ok: true, value: { rows: [{ cells: ["40"] }] } });
+    const hurt = Uint8Array.from(bytes, (byte, at) =>
+      strFromU8(bytes.subarray(at - 3, at + 1), true) === "<v>4" ? 0x38 : byte,
+    );
+    expect(hurt).not.toEqual(bytes);
+    expect(await readXlsx("hurt.xlsx", hurt)).toMatchObject({ ok: false, fault: { code: "not-xlsx" } });
+  });
+
   test("a small workbook whose parts, pictures too, unpack to more than the bound has too much", () => {
     const files = unzipSync(workbook({ A: [["x"], ["1"]] }));
     const bytes = zipSync({ ...files, "xl/media/image1.png": new Uint8Array(2_000_000) });
