@@ -4,17 +4,21 @@ import type { Explanation, FigureRef } from "../explain/explanation.ts";
 import { figureText } from "../explain/figureText.ts";
 import { inputBasis } from "../explain/inputBasis.ts";
 import { workedSteps } from "../explain/workedSteps.ts";
+import { layerNamesOf } from "../model/layerNames.ts";
 import type { Plant } from "../plant/plant.ts";
 import { type Basis, isUnverified } from "../rules/rule.ts";
 import { sheetCaution } from "./cautions.ts";
 import type { DrawingSet, Mark, Sheet, SheetSizeMm } from "./displayList.ts";
 import { shortenText } from "./fitText.ts";
 import { type Block, flow, paragraph, tableBlocks, white } from "./flow.ts";
+import { logoMark } from "./logo.ts";
 import { smallMm, stroke, words } from "./marks.ts";
 import { type PaperBox, uprightPages } from "./paper.ts";
+import { fittedMm, type Picture } from "./picture.ts";
 import { revisionsInOrder } from "./revisions.ts";
 import { subjectWords } from "./subjectWords.ts";
 import type { Column } from "./table.ts";
+import { weigher } from "./weigher.ts";
 
 /** Wider at the left, where pages are bound. */
 const marginMm = { left: 22, right: 14, top: 14, bottom: 14 } as const;
@@ -25,27 +29,30 @@ const footMm = 12;
  * Figures worked out on upright pages, one after the other: what goes in, formula, steps, result, limit and every source. A figure
  * whose row is gone has no page.
  */
-export function composeWorksheets(plant: Plant, refs: readonly FigureRef[]): DrawingSet {
-  const { routeName, project, place, county, company, unitSystem } = plant.settings();
+export function composeWorksheets(plant: Plant, refs: readonly FigureRef[], logo: Picture | null = null): DrawingSet {
+  const settings = plant.settings();
+  const { routeName, project, place, county, company, unitSystem } = settings;
   const sizeMm = uprightPages[unitSystem];
-  const pages = refs.flatMap((ref) => worksheetPages(plant, ref, sizeMm));
+  const pages = refs.flatMap((ref) => worksheetPages(plant, ref, sizeMm, logo));
+  const weigh = weigher(settings);
   return {
     title: `${routeName}: worksheets`,
     subject: [project, place, county].filter((one) => one !== "").join(", "),
     author: company,
     dateIso: revisionsInOrder(plant).at(-1)?.dateIso ?? "",
-    layerNames: new Map(),
+    layerNames: layerNamesOf(settings.layerNames),
     sheets: pages.map(({ title, marks }, index): Sheet => {
       const number = String(index + 1);
       const foot = pageNumber(`Page ${number} of ${pages.length}`, sizeMm);
-      return { number, title, kind: "worksheet", keys: [], scale: "none", sizeMm, marks: [...marks, foot], links: [] };
+      const weighed = [...marks, foot].map(weigh);
+      return { number, title, kind: "worksheet", keys: [], scale: "none", sizeMm, marks: weighed, links: [] };
     }),
   };
 }
 
 type Page = { readonly title: string; readonly marks: readonly Mark[] };
 
-function worksheetPages(plant: Plant, ref: FigureRef, sizeMm: SheetSizeMm): readonly Page[] {
+function worksheetPages(plant: Plant, ref: FigureRef, sizeMm: SheetSizeMm, logo: Picture | null): readonly Page[] {
   const told = explain(plant, ref, plant.settings().unitSystem);
   if (!told) return [];
   const box: PaperBox = {
@@ -58,7 +65,7 @@ function worksheetPages(plant: Plant, ref: FigureRef, sizeMm: SheetSizeMm): read
   const blocks = told.kind === "known" ? [title, ...workedBlocks(plant, told, box)] : [title, paragraph(told.why, box)];
   return flow(blocks, box).map((marks) => ({
     title: told.title,
-    marks: [...furniture(plant, ref, box), ...marks],
+    marks: [...head(plant, box, logo), ...foot(ref, box), ...marks],
   }));
 }
 
@@ -115,21 +122,41 @@ function stepRows(told: Explanation) {
   }));
 }
 
-/** What stands on every page: whose route it is over the text, the caution and the figure's name under it. */
-function furniture(plant: Plant, ref: FigureRef, { left, right, top, bottom }: PaperBox): readonly Mark[] {
+/** Room of a logo over the rule of the head, mm: it reaches into the margin, to where printers still print. */
+const logoMm = { over: 5.8, width: 56, height: 14 } as const;
+const logoGutterMm = 2.4;
+
+/** Whose route it is, over the text of every page. */
+function head(plant: Plant, { left, right, top }: PaperBox, logo: Picture | null): readonly Mark[] {
   const { routeName, project, company } = plant.settings();
-  const job = [routeName, project, company].filter((one) => one !== "").join(" · ");
-  const rule = (y: number) =>
-    stroke("frame", "thin", [
-      [left, y],
-      [right, y],
-    ]);
+  const joined = (...parts: readonly string[]): string => parts.filter((one) => one !== "").join(" · ");
+  const line = (text: string, x: number, y: number): Mark =>
+    words(shortenText(text, "plain", 2.4, right - x - 26), [x, y], { heightMm: 2.4 });
+  if (logo === null) return [line(joined(routeName, project, company), left, top + 7), ...headEnd(left, right, top)];
+  const base = top + logoMm.over;
+  const room: PaperBox = { left, right: left + logoMm.width, bottom: base, top: base + logoMm.height };
+  const [widthMm, heightMm] = fittedMm(logo, room);
+  const beside = left + widthMm + logoGutterMm;
+  return [
+    logoMark(logo, company, { ...room, top: base + heightMm }),
+    line(company, beside, top + 11),
+    line(joined(routeName, project), beside, top + 7),
+    ...headEnd(left, right, top),
+  ];
+}
+
+function headEnd(left: number, right: number, top: number): readonly Mark[] {
+  return [
+    words("Worksheet", [right, top + 7], { face: "plainBold", heightMm: 2.4, align: "right" }),
+    rule(left, right, top + 4.5),
+  ];
+}
+
+/** The caution and the figure's name, under the text of every page. */
+function foot(ref: FigureRef, { left, right, bottom }: PaperBox): readonly Mark[] {
   const width = right - left;
   return [
-    words(shortenText(job, "plain", 2.4, width - 26), [left, top + 7], { heightMm: 2.4 }),
-    words("Worksheet", [right, top + 7], { face: "plainBold", heightMm: 2.4, align: "right" }),
-    rule(top + 4.5),
-    rule(bottom - 3.4),
+    rule(left, right, bottom - 3.4),
     words(shortenText(sheetCaution, "narrow", smallMm, width), [left, bottom - 7], {
       face: "narrow",
       heightMm: smallMm,
@@ -140,6 +167,13 @@ function furniture(plant: Plant, ref: FigureRef, { left, right, top, bottom }: P
       grey: 0.35,
     }),
   ];
+}
+
+function rule(left: number, right: number, y: number): Mark {
+  return stroke("frame", "thin", [
+    [left, y],
+    [right, y],
+  ]);
 }
 
 function pageNumber(text: string, { width }: SheetSizeMm): Mark {

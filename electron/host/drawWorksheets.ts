@@ -2,6 +2,7 @@ import { figureOfFinding } from "../../core/explain/figureOfFinding.ts";
 import { figureOfText } from "../../core/explain/figureText.ts";
 import { fail, ok, type Result } from "../../core/model/result.ts";
 import { composeWorksheets } from "../../core/sheets/worksheets.ts";
+import { keptLogo } from "./companyLogo.ts";
 import type { Drawn } from "./drawPdf.ts";
 import type { Session } from "./session.ts";
 import { writeOut } from "./writeOut.ts";
@@ -31,7 +32,7 @@ export async function drawWorksheets(
       .filter((one) => one.waiverId === null)
       .flatMap((one) => figureOfFinding(session.plant, one) ?? []);
   const figures = wanted.flatMap((one) => (one === "findings" ? ofFindings() : (figureOfText(one) ?? [])));
-  const set = composeWorksheets(session.plant, figures);
+  const set = composeWorksheets(session.plant, figures, keptLogo(session.file.db, session.route()));
   if (set.sheets.length === 0) {
     const mend = "The check with --json tells the rows that findings are about.";
     return fail("no-figure", "The route has no such figure to work out.", wanted.join(" "), mend);

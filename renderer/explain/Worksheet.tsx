@@ -40,7 +40,7 @@ export function Worksheet() {
       <div className="worksheet-screen">
         {told?.kind === "known" ? <Worked plant={open.plant} told={told} /> : <p>{told?.why ?? explainWords.gone}</p>}
       </div>
-      <WorksheetPaper plant={open.plant} figure={of} />
+      <WorksheetPaper open={open} figure={of} />
     </Overlay>
   );
 }

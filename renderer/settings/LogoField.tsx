@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState } from "react";
+import { useRef } from "react";
 import { carryOut } from "../app/edits.ts";
 import { base64Of } from "../app/importing.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
+import { useLogo } from "../app/useLogo.ts";
 import { useLookOnly } from "../app/useLookOnly.ts";
 import { useSession } from "../app/useSession.ts";
 import { drawingWords } from "./drawingWords.ts";
@@ -62,20 +63,4 @@ export function LogoField(props: {
       />
     </div>
   );
-}
-
-/** The picture as a data address; null where there is none, and until the host has answered. */
-function useLogo(routeId: string, logo: string): string | null {
-  const { host } = useSession();
-  const [read, setRead] = useState<{ readonly logo: string; readonly href: string | null } | null>(null);
-  useEffect(() => {
-    let isLeft = false;
-    void host.call("logo.read", { routeId }).then((reply) => {
-      if (reply.ok && !isLeft) setRead({ logo, href: reply.value.href });
-    });
-    return () => {
-      isLeft = true;
-    };
-  }, [host, routeId, logo]);
-  return logo !== "" && read?.logo === logo ? read.href : null;
 }

@@ -3,9 +3,13 @@ import { explain } from "../../../core/explain/explain.ts";
 import type { FigureRef } from "../../../core/explain/explanation.ts";
 import { figureOfText, figureText } from "../../../core/explain/figureText.ts";
 import { clearanceCases } from "../../../core/model/clearanceRows.ts";
+import { lineWeightsMm } from "../../../core/model/lineWeights.ts";
+import type { Settings } from "../../../core/model/tables.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
+import { pensMm } from "../../../core/sheets/displayList.ts";
 import { outsidePaper, overlaps } from "../../../core/sheets/overlaps.ts";
 import { composeWorksheets } from "../../../core/sheets/worksheets.ts";
+import { changed } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 
 const route = windingRoute();
@@ -48,6 +52,34 @@ describe("worksheets", () => {
       for (const input of told.inputs) expect(texts).toContain(input.symbol);
     },
   );
+
+  it("stand under the company's logo in its own shape, over no words, with lines as heavy as the company wants them", () => {
+    const href = "data:image/png;base64,iVBORw0KGgo=";
+    for (const [widthPx, heightPx] of [
+      [100, 100],
+      [900, 100],
+      [100, 300],
+    ] as const) {
+      const { sheets } = composeWorksheets(plant, refs.slice(0, 3), { href, widthPx, heightPx });
+      for (const sheet of sheets) {
+        const [image, ...more] = sheet.marks.flatMap((mark) => (mark.kind === "image" ? [mark] : []));
+        const [, , widthMm = 0, heightMm = 0] = image?.boxMm ?? [];
+        expect(more).toEqual([]);
+        expect(widthMm / heightMm).toBeCloseTo(widthPx / heightPx, 6);
+      }
+      expect(sheets.flatMap(overlaps)).toEqual([]);
+      expect(sheets.flatMap(outsidePaper)).toEqual([]);
+    }
+    const heaviest = (frameLineMm: Settings["frameLineMm"]) =>
+      composeWorksheets(
+        openPlant(changed(route, "settings", "settings", { frameLineMm })),
+        refs.slice(0, 1),
+      ).sheets.map(({ marks }) =>
+        Math.max(...marks.flatMap((mark) => ("pen" in mark && mark.pen !== null ? [pensMm[mark.pen]] : []))),
+      );
+    const [light, usual, heavy] = lineWeightsMm.frameLineMm.map((one) => heaviest(one)[0] ?? 0);
+    expect([light, heavy].every((one) => one !== undefined && one !== usual)).toBe(true);
+  });
 
   it.each([
     ["letter paper", windingRoute()],
