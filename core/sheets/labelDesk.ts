@@ -14,6 +14,7 @@ export type LabelDesk = {
     lines: readonly LabelLine[],
     anchor: PaperPoint,
     candidates: readonly Candidate[],
+    far?: readonly Candidate[],
   ) => void;
   readonly drawWaitingLabels: () => void;
   readonly omittedCount: () => number;
@@ -24,8 +25,13 @@ export type LabelDesk = {
 export function openLabelDesk(box: PaperBox): LabelDesk {
   const drawn: Mark[] = [];
   const placer = openPlacer([box.left, box.bottom, box.right, box.top]);
-  let waiting: { rank: number; lines: readonly LabelLine[]; anchor: PaperPoint; candidates: readonly Candidate[] }[] =
-    [];
+  let waiting: {
+    rank: number;
+    lines: readonly LabelLine[];
+    anchor: PaperPoint;
+    candidates: readonly Candidate[];
+    far: readonly Candidate[];
+  }[] = [];
   let omitted = 0;
   return {
     box,
@@ -33,12 +39,12 @@ export function openLabelDesk(box: PaperBox): LabelDesk {
     draw: (marks) => {
       drawn.push(...marks);
     },
-    label: (rank, lines, anchor, candidates) => {
-      waiting.push({ rank, lines, anchor, candidates });
+    label: (rank, lines, anchor, candidates, far = []) => {
+      waiting.push({ rank, lines, anchor, candidates, far });
     },
     drawWaitingLabels() {
-      for (const { lines, anchor, candidates } of [...waiting].sort((a, b) => a.rank - b.rank)) {
-        const marks = drawLabel(placer, lines, anchor, candidates);
+      for (const { lines, anchor, candidates, far } of [...waiting].sort((a, b) => a.rank - b.rank)) {
+        const marks = drawLabel(placer, lines, anchor, candidates, far);
         if (marks) drawn.push(...marks);
         else omitted += 1;
       }

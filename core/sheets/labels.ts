@@ -41,9 +41,10 @@ export function drawLabel(
   lines: readonly LabelLine[],
   anchor: PaperPoint,
   candidates: readonly Candidate[],
+  far: readonly Candidate[] = [],
 ): readonly Mark[] | null {
   const size = labelSizeMm(lines);
-  const placed = placer.place({ ...size, anchor, candidates });
+  const placed = placer.place({ ...size, anchor, candidates, far });
   if (!placed) return null;
   const leader = placed.leader ? [stroke("dimensions", "fine", placed.leader)] : [];
   return [...leader, ...labelMarks(lines, placed.box)];

@@ -11,6 +11,8 @@ type LabelRequest = {
   /** What the label speaks of; a label moved away is led back to it. */
   readonly anchor: PaperPoint;
   readonly candidates: readonly Candidate[];
+  /** Where it is led to when none of those is free, before rings round its anchor are tried. */
+  readonly far?: readonly Candidate[];
 };
 
 type PlacedLabel = {
@@ -70,7 +72,7 @@ export function openPlacer(boundsMm: readonly [number, number, number, number]):
     },
     place(request) {
       const near = best(request, request.candidates);
-      const box = near ?? best(request, ringCandidates(request.anchor));
+      const box = near ?? best(request, request.far ?? []) ?? best(request, ringCandidates(request.anchor));
       if (!box) return null;
       taken.add(outlineOf(box), true);
       return { box, leader: near ? null : leaderFrom(box, request.anchor) };

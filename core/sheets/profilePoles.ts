@@ -5,6 +5,7 @@ import { redlined } from "./asBuilt/redlined.ts";
 import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm } from "./labels.ts";
 import { circle, smallMm, stroke, words } from "./marks.ts";
+import type { Candidate } from "./placer.ts";
 import { bandCount, bandMm, type ProfileDesk } from "./profilePaper.ts";
 import { stationText } from "./quantityText.ts";
 import { attachmentWords } from "./tradeWords.ts";
@@ -108,5 +109,21 @@ function drawAttachment(
     spot(1, mm, rank * 0.8),
     spot(-1, mm, rank * 0.8 + 0.4),
   ]);
-  desk.label(isOurs ? 2 : 3, lines, at, candidates);
+  desk.label(isOurs ? 2 : 3, lines, at, candidates, besidePole(desk, at, width));
+}
+
+/** Places well beside a pole, below first: over it a leader would lie on the pole, and its label be taken for that of a higher wire. */
+function besidePole({ row, at }: ProfileDesk, [x, y]: PaperPoint, widthMm: number): readonly Candidate[] {
+  const others = row.poles.map((one) => at(one.stationM, 0)[0] - x).filter((mm) => Math.abs(mm) > 0.1);
+  const isOpen = (side: number) => others.every((mm) => side * mm < 0 || Math.abs(mm) > 12);
+  const sides = [1, -1].filter(isOpen);
+  return (sides.length > 0 ? sides : [1, -1]).flatMap((side) =>
+    [7, 11, 15, 20, 26].flatMap((outMm) =>
+      [-6, -9, -12, -15, -18, 6, 9].map((mm) => ({
+        centre: [x + side * (outMm + widthMm / 2), y + mm] as const,
+        turnRad: 0,
+        cost: outMm / 2 + (mm < 0 ? -mm : 2 * mm),
+      })),
+    ),
+  );
 }
