@@ -1,14 +1,19 @@
 import { cablesInSpan } from "../plant/cablePath.ts";
 import { farPoleId, spansAtPole } from "../plant/geometry.ts";
 import type { Book } from "./book.ts";
+import type { PaperPoint } from "./displayList.ts";
 import { type LabelLine, labelSizeMm, roundCandidates } from "./labels.ts";
 import { stroke } from "./marks.ts";
+import type { PaperBox } from "./paper.ts";
 import { type PlanDesk, shifted } from "./planDesk.ts";
 import { drawStrung, polesShown } from "./planLine.ts";
 import { poleRingMm } from "./symbols.ts";
 import { toPaper } from "./view.ts";
 
 const stubMm = 13;
+const leastStubMm = 4;
+/** White between the end of a stub, with its stroke across, and the edge, mm. */
+const edgeMm = 2.5;
 
 /** Spans that leave the strip: a short piece of them, with the cable and the sheet that carries on. */
 export function drawBranches(desk: PlanDesk, stripOfSpan: ReadonlyMap<string, string>, book: Book): void {
@@ -18,7 +23,7 @@ export function drawBranches(desk: PlanDesk, stripOfSpan: ReadonlyMap<string, st
     for (const spanId of spansAtPole(desk.plant, poleId).filter((id) => !own.has(id))) {
       const far = toPaper(desk.strip.view, desk.plant.rowOf("pole", farPoleId(desk.plant, spanId, poleId)));
       const turn = Math.atan2(far[1] - at[1], far[0] - at[0]);
-      const end = shifted(at, turn, Math.min(stubMm, Math.hypot(far[0] - at[0], far[1] - at[1]) / 2), 0);
+      const end = shifted(at, turn, stubWithin(desk.box, at, turn, Math.hypot(far[0] - at[0], far[1] - at[1]) / 2), 0);
       drawStrung(desk, spanId, shifted(at, turn, poleRingMm, 0), end);
       desk.draw([
         stroke("frame", "thin", [
@@ -39,6 +44,15 @@ export function drawBranches(desk: PlanDesk, stripOfSpan: ReadonlyMap<string, st
       desk.label(3, lines, end, roundCandidates(shifted(end, turn, 1.5, 0), size.width, size.height, 1));
     }
   }
+}
+
+/** As long as a stub may be, mm: short of the middle of its span, and of the edge of the strip's paper. */
+function stubWithin({ left, bottom, right, top }: PaperBox, at: PaperPoint, turn: number, mostMm: number): number {
+  let mm = Math.min(stubMm, mostMm);
+  const isInside = ([x, y]: PaperPoint) =>
+    x > left + edgeMm && x < right - edgeMm && y > bottom + edgeMm && y < top - edgeMm;
+  while (mm > leastStubMm && !isInside(shifted(at, turn, mm, 0))) mm -= 0.5;
+  return mm;
 }
 
 function branchLines(desk: PlanDesk, spanId: string, number: string | undefined): readonly LabelLine[] {

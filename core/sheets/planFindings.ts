@@ -1,5 +1,5 @@
 import type { NumberedFinding } from "./book.ts";
-import type { PaperPoint } from "./displayList.ts";
+import type { Mark, PaperPoint } from "./displayList.ts";
 import { isMarked } from "./findingNumbers.ts";
 import { area, stroke, words } from "./marks.ts";
 import { textWidthMm } from "./measureText.ts";
@@ -24,7 +24,12 @@ export function drawFindings(desk: PlanDesk, findings: readonly NumberedFinding[
     if (group) group.findings.push(one);
     else groups.set(key, { at, house, findings: [one] });
   }
-  for (const { at, house, findings: here } of groups.values()) drawGroup(desk, at, house, here);
+  const drawn = [...groups.values()].flatMap(
+    ({ at, house, findings: here }) => groupMarks(desk, at, house, here) ?? [],
+  );
+  // the leader of one may pass under the number of another
+  desk.draw(drawn.map((one) => one.leader));
+  desk.draw(drawn.flatMap((one) => one.told));
 }
 
 /** Left, bottom, right, top, mm. */
@@ -41,7 +46,14 @@ function middleOf([left, bottom, right, top]: Bounds): PaperPoint {
   return [(left + right) / 2, (bottom + top) / 2];
 }
 
-function drawGroup(desk: PlanDesk, at: PaperPoint, house: Bounds | null, here: readonly NumberedFinding[]): void {
+type Drawn = { readonly leader: Mark; readonly told: readonly Mark[] };
+
+function groupMarks(
+  desk: PlanDesk,
+  at: PaperPoint,
+  house: Bounds | null,
+  here: readonly NumberedFinding[],
+): Drawn | null {
   const numbers = [...new Set(here.map((one) => String(one.number)))];
   const more = numbers.length > mostNumbers ? ` +${numbers.length - mostNumbers}` : "";
   const text = numbers.slice(0, mostNumbers).join(", ") + more;
@@ -58,16 +70,17 @@ function drawGroup(desk: PlanDesk, at: PaperPoint, house: Bounds | null, here: r
   );
   const placed = desk.placer.place({ width, height: symbolMm, anchor: at, candidates: near });
   const severity = here[0]?.finding.severity;
-  if (!placed || !severity) return;
+  if (!placed || !severity) return null;
   const [x, y] = placed.box.centre;
   const left = x - width / 2;
   const from: PaperPoint = [left + symbolMm / 2, y];
-  desk.draw([
-    stroke("findings", "fine", [from, house ? nearest(house, from) : at], { dashMm: [0.8, 0.6] }),
+  const leader = stroke("findings", "fine", [from, house ? nearest(house, from) : at], { dashMm: [0.8, 0.6] });
+  const told = [
     area("findings", null, cornersOf({ ...placed.box, width: width + 0.6, height: symbolMm + 0.4 }), { fill: 1 }),
     ...findingSymbol(severity, from),
     words(text, [left + symbolMm + 0.8, y - textMm / 2], { face: "narrowBold", heightMm: textMm }),
-  ]);
+  ];
+  return { leader, told };
 }
 
 /** The point of a house's edge a leader goes to, so that it never runs through the number. */

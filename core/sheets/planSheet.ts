@@ -143,7 +143,9 @@ function drawHeading(desk: PlanDesk, profiles: readonly SeenFrom[], links: Sheet
   const text = shortenText(first ? lines + seen : lines, "plainBold", headingMm, box.right - box.left - northMm - 2);
   const width = textWidthMm(text, "plainBold", headingMm);
   const y = box.top - headingMm - 0.6;
-  desk.draw([words(text, [box.left, y], { face: "plainBold", heightMm: headingMm })]);
+  // a line that must pass here passes under the words
+  const white = rectangle("text", null, [box.left, y - 0.9], width, headingMm + 1.5, { fill: 1 });
+  desk.draw([white, words(text, [box.left, y], { face: "plainBold", heightMm: headingMm })]);
   if (first) {
     const before = textWidthMm(lines, "plainBold", headingMm);
     if (width > before) links.push({ boxMm: [box.left + before, y - 1, width - before, headingMm + 2], to: first.key });

@@ -1,5 +1,7 @@
+import { planeDistanceM } from "../plant/geometry.ts";
 import type { Plant } from "../plant/plant.ts";
-import type { SpanRun } from "../plant/spanRuns.ts";
+import type { SpanRun, Step } from "../plant/spanRuns.ts";
+import { cutFrac } from "./cutFrac.ts";
 import type { PaperBox } from "./paper.ts";
 import { paperMm, planScales, type Scale } from "./scale.ts";
 import { offStepM, type UnitMap } from "./stripStep.ts";
@@ -7,8 +9,11 @@ import { offStepM, type UnitMap } from "./stripStep.ts";
 /** Shortest median span that still has room for its labels, mm on paper. */
 const roomySpanMm = 54;
 const tightSpanMm = 36;
-/** White kept over and under a strip's houses, mm. */
-export const sideMm = 4;
+/** White kept over and under a strip's houses, mm: its heading lies in it. */
+export const sideMm = 9;
+
+/** White kept at a strip's ends for match lines and what hangs over them, mm. */
+export const endMm = 16;
 
 /**
  * The scale of a set's strips and the box each is cut for: half a sheet where houses stand near enough to the line, else a whole one.
@@ -22,8 +27,11 @@ export function stripScale(
   const lengths = runs.flatMap((run) => run.steps.map((step) => step.lengthM)).sort((a, b) => a - b);
   const medianM = lengths[Math.floor(lengths.length / 2)] ?? 1;
   const scales = planScales(plant.settings().unitSystem);
-  const roomy = scales.filter((one) => paperMm(medianM, one) >= roomySpanMm).at(-1) ?? scales[0];
-  if (!roomy) throw new Error("there is no scale to draw at");
+  const usual = scales.filter((one) => paperMm(medianM, one) >= roomySpanMm).at(-1) ?? scales[0];
+  if (!usual) throw new Error("there is no scale to draw at");
+  const longestM = Math.max(0, ...runs.map((run) => longestPieceM(plant, run)));
+  const roomMm = whole.right - whole.left - 2 * endMm;
+  const roomy = scales.find((one) => one.denominator >= usual.denominator && paperMm(longestM, one) <= roomMm) ?? usual;
   const reachM = farReachM(plant, runs, units);
   const [upper] = halves(whole);
   const sideRoomMm = (box: PaperBox) => (box.top - box.bottom) / 2 - sideMm;
@@ -42,6 +50,19 @@ export function halves(box: PaperBox): readonly [upper: PaperBox, lower: PaperBo
     { ...box, bottom: middle + betweenMm / 2 },
     { ...box, top: middle - betweenMm / 2 },
   ];
+}
+
+/** The longest piece of a run that cannot be cut: from one cut to the next but one, or from a cut to the run's end, m. */
+function longestPieceM(plant: Plant, { steps }: SpanRun): number {
+  const drawnM = ({ fromPoleId, toPoleId }: Step) =>
+    planeDistanceM(plant.rowOf("pole", fromPoleId), plant.rowOf("pole", toPoleId));
+  const pieces = steps.map((step, index) => {
+    const before = steps[index - 1];
+    const beforeM = before ? drawnM(before) * (1 - cutFrac(plant, before)) : 0;
+    const isLast = index === steps.length - 1;
+    return beforeM + drawnM(step) * (isLast ? 1 : cutFrac(plant, step));
+  });
+  return Math.max(0, ...pieces);
 }
 
 /** Distance from the line that nine in ten of the living units a drop may reach are within, m; what lies beyond stretches no strip. */

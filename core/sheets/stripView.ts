@@ -4,7 +4,7 @@ import type { PaperPoint } from "./displayList.ts";
 import { boundsOf } from "./orientedBox.ts";
 import type { PaperBox } from "./paper.ts";
 import type { Scale } from "./scale.ts";
-import { sideMm } from "./stripScale.ts";
+import { endMm, sideMm } from "./stripScale.ts";
 import { contentPoints, linePoints, type StripStep, type UnitMap } from "./stripStep.ts";
 import { toPaper, type View } from "./view.ts";
 
@@ -15,9 +15,6 @@ export type StripGround = {
   readonly scale: Scale;
   readonly farthestM: number;
 };
-
-/** White kept at a strip's ends for match lines and what hangs over them, mm. */
-const endMm = 16;
 
 /** A view of these steps on a box, and whether line and living units fit it. */
 export function stripView(

@@ -7,7 +7,7 @@ import { stripBoxOf } from "../../../core/sheets/planSheet.ts";
 import { alongStep, shows } from "../../../core/sheets/stripStep.ts";
 import { strips } from "../../../core/sheets/strips.ts";
 import { toGround, toPaper } from "../../../core/sheets/view.ts";
-import { smallRoute, without } from "../../fixtures/route/buildRoute.ts";
+import { changed, smallRoute, without } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 
 const plant = openPlant(windingRoute());
@@ -110,6 +110,19 @@ describe("cutting a route into strips", () => {
       rows.forEach(({ box }, at) => {
         for (const other of rows.slice(at + 1)) expect(isClear(box, other.box)).toBe(true);
       });
+    }
+  });
+
+  it("is drawn at a scale at which its longest span fits the smallest paper", () => {
+    const box = stripBoxOf(paperOf("A4"));
+    const route = smallRoute({ poleCount: 12 });
+    const [first] = route.span.values();
+    const far = route.pole.get("pole-12");
+    if (!(first && far)) throw new Error("the route has lost its poles");
+    const long = openPlant(changed(route, "pole", "pole-12", { eastM: far.eastM + 3 * first.lengthM }));
+    for (const { lineBounds } of strips(long, spanRuns(long), box)) {
+      expect(lineBounds[0]).toBeGreaterThanOrEqual(box.left);
+      expect(lineBounds[2]).toBeLessThanOrEqual(box.right);
     }
   });
 
