@@ -100,7 +100,9 @@ describe("the set as built", () => {
   test("says what was built otherwise, and that it is as built; forms and report are not among its sheets", () => {
     expect(textsOn("revision").join(" ")).toContain("What was built otherwise than designed");
     expect(textsOn("plan")).toContain("As built");
-    expect(textsOn("cover").join(" ")).toContain("Built otherwise than designed: the design is struck");
+    expect(textsOn("cover").join(" ")).toContain(
+      "Built otherwise than designed 36 in 42 in As designed, struck; under it as built",
+    );
     expect(sheets.filter(({ kind }) => kind === "closeout" || kind === "report")).toEqual([]);
   });
 
