@@ -15,6 +15,7 @@ import { keepFile } from "../../db/keptFiles.ts";
 import { onDisk } from "../../db/sqliteFault.ts";
 import { stoodBefore } from "../../db/stoodBefore.ts";
 import type { Session } from "./session.ts";
+import { wholePicture } from "./wholePicture.ts";
 
 /** What a packet came to, and the edit it was taken in by. */
 export type TakenPacket = { readonly told: Reply<"packet.take">; readonly edit: EditReply };
@@ -62,7 +63,7 @@ export function takePacketFile(session: Session, path: string): Result<TakenPack
   return text.ok ? takePacket(session, basename(path), text.value) : text;
 }
 
-/** Photos that begin like a picture, their bytes kept; of the others, what they were said to be. */
+/** Photos that can be drawn, in the size they have, their bytes kept; of the others, what they were said to be. */
 function keptPhotos(
   session: Session,
   photos: readonly BroughtPhoto[],
@@ -71,12 +72,17 @@ function keptPhotos(
   const refusedPhotos: Refused[] = [];
   for (const { base64, ...photo } of photos) {
     const bytes = Buffer.from(base64, "base64");
-    if (pictureKind(bytes) !== null) kept.push({ ...photo, keptHash: keepFile(session.file.db, bytes) });
-    else
-      refusedPhotos.push({
-        what: `Photo of ${subjectTag(session.route(), photo)}: ${photo.caption}`,
-        why: "It is neither JPEG nor PNG.",
-      });
+    const head = wholePicture(bytes);
+    if (head) {
+      const { widthPx, heightPx } = head;
+      kept.push({ ...photo, widthPx, heightPx, keptHash: keepFile(session.file.db, bytes) });
+      continue;
+    }
+    const isNone = pictureKind(bytes) === null;
+    refusedPhotos.push({
+      what: `Photo of ${subjectTag(session.route(), photo)}: ${photo.caption}`,
+      why: isNone ? "It is neither JPEG nor PNG." : "The picture is damaged: ask the crew to send it once more.",
+    });
   }
   return { photos: kept, refused: refusedPhotos };
 }

@@ -70,6 +70,61 @@ test("a crew fills a packet from a file at a phone's width; what is typed is the
   await again.close();
 });
 
+test("a photo taken with the phone on its side stands upright in what is written", async () => {
+  const { page } = opened();
+  await page.keyboard.press("Control+Shift+k");
+  const packet = await openPacket(page, await givePacket(page, "North", folder), []);
+  await packet.getByLabel("Your name").fill("R. Diaz");
+  // 40 points wide and 20 high as the camera lies: red on the left, blue on the right
+  const plain = await packet.evaluate(() => {
+    const canvas = document.createElement("canvas");
+    [canvas.width, canvas.height] = [40, 20];
+    const pen = canvas.getContext("2d");
+    for (const [colour, x] of [
+      ["#f00", 0],
+      ["#00f", 20],
+    ] as const) {
+      if (pen) pen.fillStyle = colour;
+      pen?.fillRect(x, 0, 20, 20);
+    }
+    return canvas.toDataURL("image/jpeg", 0.9).split(",")[1] ?? "";
+  });
+  const buffer = turnedBy(6, Buffer.from(plain, "base64"));
+  await packet
+    .locator('input[type="file"]')
+    .first()
+    .setInputFiles({ name: "side.jpg", mimeType: "image/jpeg", buffer });
+  await packet.locator(".photos li").waitFor();
+  const file = packetFile.parse(JSON.parse(readFileSync(await writeBack(packet, "side.json", folder), "utf8")));
+  const [photo] = file.photos;
+  expect([photo?.widthPx, photo?.heightPx]).toEqual([20, 40]);
+  const colours = await packet.evaluate(async (base64) => {
+    const bytes = Uint8Array.from(atob(base64), (one) => one.charCodeAt(0));
+    const picture = await createImageBitmap(new Blob([bytes], { type: "image/jpeg" }), { imageOrientation: "none" });
+    const canvas = document.createElement("canvas");
+    [canvas.width, canvas.height] = [picture.width, picture.height];
+    const pen = canvas.getContext("2d");
+    pen?.drawImage(picture, 0, 0);
+    const at = (y: number) => [...(pen?.getImageData(10, y, 1, 1).data ?? [])].map((one) => (one > 127 ? 1 : 0));
+    return [picture.width, at(5), at(35)];
+  }, photo?.base64 ?? "");
+  // turned a quarter to the right, the left of the camera is at the top
+  expect(colours).toEqual([20, [1, 0, 0, 1], [0, 0, 1, 1]]);
+  await packet.close();
+});
+
+/**
+ * A JPEG that says how the camera was held.
+ *
+ * @source Exif 2.3 (CIPA DC-008-2012), 4.5.2 APP1, 4.6.4 tag 0x0112 Orientation: 6 is shown turned a quarter clockwise
+ */
+function turnedBy(orientation: number, jpeg: Buffer): Buffer {
+  const tiff = [0x4d, 0x4d, 0, 0x2a, 0, 0, 0, 8, 0, 1, 0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, orientation, 0, 0, 0, 0, 0, 0];
+  const content = [...Buffer.from("Exif\0\0", "latin1"), ...tiff];
+  const segment = Buffer.from([0xff, 0xe1, 0, content.length + 2, ...content]);
+  return Buffer.concat([jpeg.subarray(0, 2), segment, jpeg.subarray(2)]);
+}
+
 test("where the browser refuses to keep anything the page says so, and what is typed still goes into the file", async () => {
   const { page } = opened();
   // a name that would be script where it is not kept as text

@@ -15,7 +15,15 @@ import { smallRoute } from "../fixtures/route/buildRoute.ts";
 
 const assetsFolder = join(import.meta.dirname, "../../assets");
 const stamp: Stamp = { author: "Office", nowIso: () => "2030-05-01T08:00:00.000Z" };
-const jpeg = Buffer.from([0xff, 0xd8, 0xff, 0xe0, 1, 2, 3]).toString("base64");
+const segment = (marker: number, ...content: number[]) => [0xff, marker, 0, content.length + 2, ...content];
+/** A JPEG of 4 by 3 points in grey: its frame, a scan that holds nothing to speak of, its end. */
+const wholeJpeg = Buffer.from([
+  ...[0xff, 0xd8],
+  ...segment(0xc0, 8, 0, 3, 0, 4, 1, 1, 0x11, 0),
+  ...segment(0xda, 1, 1, 0, 0, 63, 0),
+  ...[0, 0xff, 0xd9],
+]);
+const jpeg = wholeJpeg.toString("base64");
 let folder: string;
 let session: Session;
 
@@ -131,11 +139,13 @@ test("what cannot be taken is told: a terminal that is gone, a picture that is n
     photos: [
       { ...photo, ...signed, base64: jpeg },
       { ...photo, ...signed, base64: script },
+      { ...photo, ...signed, base64: wholeJpeg.subarray(0, -2).toString("base64") },
     ],
   });
   expect(told).toMatchObject({ takenCount: 0, photoCount: 1 });
   expect(told.refused.map((one) => one.why)).toEqual([
     "It is neither JPEG nor PNG.",
+    "The picture is damaged: ask the crew to send it once more.",
     "The page could not read it.",
     "There is no such terminal. It may have been removed since the packet was written.",
   ]);
