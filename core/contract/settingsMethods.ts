@@ -15,6 +15,9 @@ export const layoutSchema = z.strictObject({
   profileFrac: z.number().default(0.55),
   /** Part of the main area the balance takes; a layout kept before there was one goes without. */
   balanceFrac: z.number().default(0.65),
+  /** The same of the traces and of the closeout. */
+  tracesFrac: z.number().default(0.5),
+  closeoutFrac: z.number().default(0.6),
 });
 export type PanelLayout = z.infer<typeof layoutSchema>;
 

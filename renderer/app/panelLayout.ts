@@ -10,16 +10,18 @@ export function boundedPx(sizePx: number, windowPx: number): number {
   return Math.round(Math.max(leastPx, Math.min(windowPx * mostFrac, sizePx)));
 }
 
-/** Places the panels, tables and profile among them. */
+/** Places the panels, and those below the diagram among them. */
 export function setLayout(
   { view }: Session,
-  { tablesFrac, areTablesBeside, profileFrac, balanceFrac, ...panels }: PanelLayout,
+  { tablesFrac, areTablesBeside, profileFrac, balanceFrac, tracesFrac, closeoutFrac, ...panels }: PanelLayout,
 ): void {
-  view.setState(({ tables, profile, balance }) => ({
+  view.setState(({ tables, profile, balance, traces, closeout }) => ({
     ...panels,
     tables: { ...tables, sizeFrac: tablesFrac, isBeside: areTablesBeside },
     profile: { ...profile, sizeFrac: profileFrac },
     balance: { ...balance, sizeFrac: balanceFrac },
+    traces: { ...traces, sizeFrac: tracesFrac },
+    closeout: { ...closeout, sizeFrac: closeoutFrac },
   }));
 }
 
@@ -32,10 +34,16 @@ export async function readLayout(session: Session): Promise<void> {
 /** Keeps the layout after every change. Ends with the function it answers with. */
 export function keepLayout({ host, view }: Session): () => void {
   const present = (): PanelLayout => {
-    const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, tables, profile, balance } = view.getState();
-    const { sizeFrac: tablesFrac, isBeside: areTablesBeside } = tables;
+    const { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen, ...rooms } = view.getState();
+    const { sizeFrac: tablesFrac, isBeside: areTablesBeside } = rooms.tables;
     const panels = { sideWidthPx, findingsHeightPx, isSideOpen, isFindingsOpen };
-    return { ...panels, tablesFrac, areTablesBeside, profileFrac: profile.sizeFrac, balanceFrac: balance.sizeFrac };
+    const below = {
+      profileFrac: rooms.profile.sizeFrac,
+      balanceFrac: rooms.balance.sizeFrac,
+      tracesFrac: rooms.traces.sizeFrac,
+      closeoutFrac: rooms.closeout.sizeFrac,
+    };
+    return { ...panels, tablesFrac, areTablesBeside, ...below };
   };
   let kept = JSON.stringify(present());
   let isSending = false;

@@ -66,6 +66,49 @@ test("panels, columns and the part of the ground that was looked at are as they 
   expect(await widthOf(again, ".side")).toBe(plainPx);
 });
 
+test("the heights of traces and closeout are as they were left when the program comes back", async () => {
+  const rooms = [
+    ["Control+Shift+f", "Size of the traces"],
+    ["d", "Height of the closeout"],
+  ] as const;
+  const heights = async (page: Page, change: (name: string) => Promise<void>) => {
+    const told: (string | null)[] = [];
+    for (const [key, name] of rooms) {
+      await page.locator("[data-diagram]").focus();
+      await page.keyboard.press(key);
+      const divider = page.getByRole("separator", { name });
+      await divider.waitFor();
+      await change(name);
+      told.push(await divider.getAttribute("aria-valuenow"));
+      await page.locator("[data-diagram]").focus();
+      await page.keyboard.press(key);
+      await divider.waitFor({ state: "detached" });
+    }
+    return told;
+  };
+  const first = await machine().start();
+  const page = await machine().openPage(first);
+  await openDemoRoute(page);
+  const plain = await heights(page, async () => {});
+  const left = await heights(page, async (name) => {
+    await page.getByRole("separator", { name }).focus();
+    for (let press = 0; press < 3; press += 1) await page.keyboard.press("ArrowDown");
+  });
+  expect(left).not.toEqual(plain);
+  const kept = () => first.host.call("panels.layout", {});
+  await expect
+    .poll(async () => {
+      const { tracesFrac = 0, closeoutFrac = 0 } =
+        ((await kept()) as { value: Reply<"panels.layout"> }).value.layout ?? {};
+      return [tracesFrac, closeoutFrac].map((one) => String(Math.round(one * 100)));
+    })
+    .toEqual(left);
+  await first.close();
+  const again = await machine().openPage(await machine().start());
+  await openRecent(again);
+  expect(await heights(again, async () => {})).toEqual(left);
+});
+
 test("tables opened and a reload between do not move the ground under the eye", async () => {
   const program = await machine().start();
   const page = await machine().openPage(program);
