@@ -3,6 +3,7 @@ import { actionOf, perform } from "../app/actions.ts";
 import { runCommand } from "../app/edits.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
+import { setCloseout } from "../closeout/closeoutHand.ts";
 import { FileButton } from "../panels/FileButton.tsx";
 import { bringTraces } from "./bringTraces.ts";
 import { TracePaper } from "./TracePaper.tsx";
@@ -15,6 +16,7 @@ export function TracePanel({ open }: { readonly open: OpenRoute }) {
   const session = useSession();
   const traceId = useView((state) => state.traces.traceId);
   const areOthersShown = useView((state) => state.traces.areOthersShown);
+  const by = useView((state) => state.closeout.by);
   const shown = traceNow(open, traceId);
   return (
     <>
@@ -45,6 +47,10 @@ export function TracePanel({ open }: { readonly open: OpenRoute }) {
           </label>
         )}
         <span className="traces-bar-room" />
+        <label>
+          <span>{traceWords.by}</span>
+          <input value={by} onChange={({ target }) => setCloseout(session, { by: target.value })} />
+        </label>
         <BringButton />
         {shown && (
           <button

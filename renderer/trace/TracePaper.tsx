@@ -84,6 +84,9 @@ export function TracePaper({ open, shown }: Props) {
       </div>
       <div className="traces-side">
         <Whose open={open} shown={shown} />
+        <p className="traces-told">
+          {traceWords.told(shown.trace.by, shown.trace.atIso.slice(0, 10), own?.general?.operator ?? "")}
+        </p>
         {own && own.damages.length > 0 && (
           <section className="traces-damages">
             <h3>{traceWords.damaged}</h3>

@@ -4,11 +4,14 @@ import { runCommand } from "../app/edits.ts";
 import { base64Of } from "../app/importing.ts";
 import { openRouteOf, type Session, showFault, tell } from "../app/session.ts";
 import type { ViewState } from "../app/viewStore.ts";
+import { signedNow } from "../closeout/closeoutHand.ts";
 import { traceWords } from "./words.ts";
 
 /** Keeps reflectometer files with the route, all as one edit, and shows the first; a file that is none is told and the others are kept. */
 export async function bringTraces(session: Session, files: readonly File[]): Promise<void> {
   const { routeId, route } = openRouteOf(session);
+  const { by, atIso } = signedNow(session);
+  if (by === "") return tell(session, traceWords.byNeeded);
   const brought = [];
   for (const file of files) {
     const bytes = new Uint8Array(await file.arrayBuffer());
@@ -33,8 +36,7 @@ export async function bringTraces(session: Session, files: readonly File[]): Pro
     if (brought.length > 0) tell(session, traceWords.allThere);
     return;
   }
-  const by = fresh.find((one) => one.operator !== "")?.operator ?? traceWords.operatorUnknown;
-  const asked = { traces: fresh.map((one) => one.trace), by, atIso: new Date().toISOString() };
+  const asked = { traces: fresh.map((one) => one.trace), by, atIso };
   const traceId = keptTraceId(first.trace.keptHash);
   const view = ({ traces }: ViewState) => ({ traces: { ...traces, traceId, a: null, b: null } });
   if (!(await runCommand(session, "trace.keep", asked, { view }))) return;

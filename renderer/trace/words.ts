@@ -39,7 +39,10 @@ export const traceWords = {
     reflectance: "Reflection, dB",
     slope: "Before it, dB/km",
   },
-  operatorUnknown: "not told by the instrument",
+  by: "Brought by",
+  byNeeded: "Write first who brings them, beside the button that brings traces in.",
+  told: (by: string, day: string, operator: string) =>
+    `Brought by ${by}, ${day}.${operator === "" ? "" : ` Operator as the instrument tells: ${operator}.`}`,
   tail: "lead or tail",
   event: (number: number) => `event ${number}`,
   unmatched: "nothing drawn",

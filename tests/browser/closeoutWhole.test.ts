@@ -108,6 +108,7 @@ test("the demo route is closed out: issued, read by two crews who differ once, t
 
   await page.locator("[data-diagram]").focus();
   await page.keyboard.press("Control+Shift+f");
+  await page.getByLabel("Brought by").fill("R. Vance");
   await bring(page).setInputFiles([fileOf(session.plant, "a.sor")]);
   await events(page).getByText("splice at closure").waitFor();
   await page.locator("[data-diagram]").focus();

@@ -38,6 +38,7 @@ export async function showTraces({ page, session }: OpenWindow): Promise<void> {
   const { way } = longestWay(session.plant);
   const bend = { fiberM: way.lengthM * 0.4, lossDb: 0.7 };
   const whose = { cableId: "", fiberId: "", locationA: "" };
+  await page.getByLabel("Brought by").fill("R. Vance");
   await bring(page).setInputFiles([
     fileOf(session.plant, "a.sor", { bend }),
     fileOf(session.plant, "b.sor", { ...whose, seed: 2 }),

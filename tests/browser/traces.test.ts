@@ -7,6 +7,7 @@ import { bring, events, fileOf, longestWay } from "./traceFiles.ts";
 const { opened } = eachOnDemo(async ({ page }) => {
   await page.keyboard.press("Control+Shift+f");
   await page.getByRole("region", { name: "Traces", exact: true }).waitFor();
+  await page.getByLabel("Brought by").fill("R. Vance");
 });
 
 const hand = (page: Page) => page.locator("[data-trace]");
@@ -30,6 +31,20 @@ describe("the traces", () => {
     await expect
       .poll(() => events(page).locator("tr[aria-current=true]").textContent())
       .toContain("splitter at terminal");
+  });
+
+  test("are brought by the person at the window; whom the instrument names as its operator is told beside", async () => {
+    const { page, session } = opened();
+    const name = page.getByLabel("Brought by");
+    await name.fill("");
+    await bring(page).setInputFiles([fileOf(session.plant, "a.sor")]);
+    await page.getByText("Write first who brings them").waitFor();
+    expect(session.route().trace.size).toBe(0);
+    await name.focus();
+    await page.keyboard.type("M. Okafor");
+    await bring(page).setInputFiles([fileOf(session.plant, "a.sor")]);
+    await page.getByText(/^Brought by M\. Okafor, .* Operator as the instrument tells: Operator\.$/).waitFor();
+    expect([...session.route().trace.values()].map((one) => one.by)).toEqual(["M. Okafor"]);
   });
 
   test("tell the distance and the loss between two marks, and are walked by keys", async () => {
