@@ -18,10 +18,13 @@ const stamp: Stamp = { author: "Office", nowIso: () => "2030-05-01T08:00:00.000Z
 const segment = (marker: number, ...content: number[]) => [0xff, marker, 0, content.length + 2, ...content];
 /** A JPEG of 4 by 3 points in grey: its frame, a scan that holds nothing to speak of, its end. */
 const wholeJpeg = Buffer.from([
-  ...[0xff, 0xd8],
+  0xff,
+  0xd8,
   ...segment(0xc0, 8, 0, 3, 0, 4, 1, 1, 0x11, 0),
   ...segment(0xda, 1, 1, 0, 0, 63, 0),
-  ...[0, 0xff, 0xd9],
+  0,
+  0xff,
+  0xd9,
 ]);
 const jpeg = wholeJpeg.toString("base64");
 let folder: string;
