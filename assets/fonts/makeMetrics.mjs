@@ -1,5 +1,5 @@
 /**
- * Writes core/sheets/fontMetrics.ts: the advance width of every character a drawing may hold, read from the fonts that the
+ * Writes core/sheets/paper/fontMetrics.ts: the advance width of every character a drawing may hold, read from the fonts that the
  * PDF writer embeds. Run it again after a font package changes. With --print it only prints what it would write.
  */
 import { writeFileSync } from "node:fs";
@@ -110,4 +110,4 @@ ${records.join("\n")}
 `;
 
 if (process.argv.includes("--print")) process.stdout.write(text);
-else writeFileSync(new URL("../../core/sheets/fontMetrics.ts", import.meta.url), text);
+else writeFileSync(new URL("../../core/sheets/paper/fontMetrics.ts", import.meta.url), text);

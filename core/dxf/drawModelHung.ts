@@ -1,10 +1,10 @@
 import { dropEnds } from "../plant/dropView.ts";
 import { pointOnSpan, spanBearingRad } from "../plant/geometry.ts";
 import { portCounts, terminalPlace } from "../plant/terminalView.ts";
-import { type LabelLine, labelSizeMm, roundCandidates } from "../sheets/labels.ts";
-import { readableRad } from "../sheets/planDesk.ts";
-import { portTicks } from "../sheets/planHung.ts";
-import { housesOf } from "../sheets/planUnits.ts";
+import { type LabelLine, labelSizeMm, roundCandidates } from "../sheets/paper/labels.ts";
+import { readableRad } from "../sheets/plan/planDesk.ts";
+import { portTicks } from "../sheets/plan/planHung.ts";
+import { housesOf } from "../sheets/plan/planUnits.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { ModelDesk } from "./modelDesk.ts";
 import { closureBlock, coilBlock, houseBlock, terminalBlock } from "./routeBlocks.ts";

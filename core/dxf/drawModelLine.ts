@@ -1,7 +1,7 @@
 import { cablePath, cablesInSpan } from "../plant/cablePath.ts";
 import { type Point, pointOnSpan, spanBearingRad, spanEnds } from "../plant/geometry.ts";
-import { type LabelLine, labelSizeMm, roundCandidates } from "../sheets/labels.ts";
-import { readableRad, shifted } from "../sheets/planDesk.ts";
+import { type LabelLine, labelSizeMm, roundCandidates } from "../sheets/paper/labels.ts";
+import { readableRad, shifted } from "../sheets/plan/planDesk.ts";
 import { formatLength } from "../units/formatLength.ts";
 import { groundPerMmM, type ModelDesk } from "./modelDesk.ts";
 import { anchorBlock, poleBlock } from "./routeBlocks.ts";

@@ -1,5 +1,5 @@
 import { type Point, pointOnSpan, spanBearingRad } from "../plant/geometry.ts";
-import { type LabelLine, labelSizeMm, roundCandidates } from "../sheets/labels.ts";
+import { type LabelLine, labelSizeMm, roundCandidates } from "../sheets/paper/labels.ts";
 import { crossingName, structureName } from "../sheets/tradeWords.ts";
 import { formatLength } from "../units/formatLength.ts";
 import type { ModelDesk, RouteLayer } from "./modelDesk.ts";

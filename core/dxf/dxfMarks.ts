@@ -6,10 +6,10 @@ import {
   type Mark,
   pensMm,
   type TextMark,
-} from "../sheets/displayList.ts";
-import { shortenText } from "../sheets/fitText.ts";
-import { rectangle, smallMm, words } from "../sheets/marks.ts";
-import { textWidthMm } from "../sheets/measureText.ts";
+} from "../sheets/paper/displayList.ts";
+import { shortenText } from "../sheets/paper/fitText.ts";
+import { rectangle, smallMm, words } from "../sheets/paper/marks.ts";
+import { textWidthMm } from "../sheets/paper/measureText.ts";
 import type { DxfEntity, DxfPoint } from "./drawing.ts";
 
 type MarkOptions = {

@@ -1,5 +1,5 @@
-import type { Mark, PaperPoint } from "../sheets/displayList.ts";
-import { stroke } from "../sheets/marks.ts";
+import type { Mark, PaperPoint } from "../sheets/paper/displayList.ts";
+import { stroke } from "../sheets/paper/marks.ts";
 import {
   closureSizeMm,
   closureSymbol,
@@ -12,7 +12,7 @@ import {
   poleSymbol,
   terminalBar,
   terminalBarMm,
-} from "../sheets/symbols.ts";
+} from "../sheets/paper/symbols.ts";
 
 /** A symbol of the sheets as a block: its origin is the true place of what it stands for, x along the strand. */
 export type RouteBlock = {

@@ -1,7 +1,7 @@
 import { fail, ok, type Result } from "../model/result.ts";
 import { type Route, settingsOf } from "../model/route.ts";
 import { openPlant, type Plant } from "../plant/plant.ts";
-import { textWidthMm } from "../sheets/measureText.ts";
+import { textWidthMm } from "../sheets/paper/measureText.ts";
 import { metresPerFoot } from "../units/constants.ts";
 import { fixedText } from "../units/fixedText.ts";
 import { type DxfDrawing, type DxfEntity, extentsOf } from "./drawing.ts";

@@ -1,5 +1,5 @@
 import type { LayerNames } from "../model/layerNames.ts";
-import { type Layer, layers, marksByLayer, type Sheet } from "../sheets/displayList.ts";
+import { type Layer, layers, marksByLayer, type Sheet } from "../sheets/paper/displayList.ts";
 import { dxfMarks } from "./dxfMarks.ts";
 import { dxfName } from "./dxfText.ts";
 import { writeDxf } from "./writeDxf.ts";

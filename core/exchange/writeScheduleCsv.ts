@@ -1,6 +1,6 @@
 import Papa from "papaparse";
-import { cellText } from "../sheets/figure.ts";
-import type { FlatSchedule } from "../sheets/schedule.ts";
+import { cellText } from "../sheets/paper/figure.ts";
+import type { FlatSchedule } from "../sheets/schedule/schedule.ts";
 import { guardedText } from "./formulaGuard.ts";
 
 /**

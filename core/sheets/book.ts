@@ -1,5 +1,5 @@
 import type { Finding } from "../rules/finding.ts";
-import type { Mark, SheetLink } from "./displayList.ts";
+import type { Mark, SheetLink } from "./paper/displayList.ts";
 
 /** Kinds of sheets, in the order they are bound; worksheets are drawn by themselves. */
 export const sheetKinds = [

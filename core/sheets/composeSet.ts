@@ -5,17 +5,17 @@ import type { Plant } from "../plant/plant.ts";
 import type { Finding } from "../rules/finding.ts";
 import type { PictureOf } from "./asBuilt/photoSheet.ts";
 import { type Book, type Draft, type NumberedFinding, type SheetKind, sheetKinds } from "./book.ts";
-import type { DrawingSet, Sheet } from "./displayList.ts";
-import { numberOpen } from "./findingNumbers.ts";
 import { frame } from "./frame.ts";
-import { companysPaper, type PaperName, paperOf } from "./paper.ts";
-import type { Picture } from "./picture.ts";
+import type { DrawingSet, Sheet } from "./paper/displayList.ts";
+import { companysPaper, type PaperName, paperOf } from "./paper/paper.ts";
+import type { Picture } from "./paper/picture.ts";
+import { weigher } from "./paper/weigher.ts";
 import type { Revised } from "./revised/revised.ts";
 import { standingOf } from "./revised/standing.ts";
 import { watermark } from "./revised/watermark.ts";
 import { revisionsInOrder } from "./revisions.ts";
+import { numberOpen } from "./schedule/findingNumbers.ts";
 import { type OnKind, setDrafts } from "./setDrafts.ts";
-import { weigher } from "./weigher.ts";
 
 type SetOptions = {
   /** Kinds of sheets to draw; where not given, those the company does not leave out. Left out, a kind takes its sheet numbers with it. */

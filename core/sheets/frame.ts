@@ -1,13 +1,13 @@
 import type { Revision, Settings } from "../model/tables.ts";
 import { sheetCaution } from "./cautions.ts";
-import type { Mark, PaperPoint } from "./displayList.ts";
-import { shortenText, wrapText } from "./fitText.ts";
-import { jobCell } from "./jobCell.ts";
-import { rectangle, smallMm, stroke } from "./marks.ts";
-import { textWidthMm } from "./measureText.ts";
-import { type Paper, type PaperBox, titleBandMm } from "./paper.ts";
-import type { Picture } from "./picture.ts";
-import { fitted, labelled, note, smallFaces } from "./titleText.ts";
+import { jobCell } from "./jobCard/jobCell.ts";
+import type { Mark, PaperPoint } from "./paper/displayList.ts";
+import { shortenText, wrapText } from "./paper/fitText.ts";
+import { rectangle, smallMm, stroke } from "./paper/marks.ts";
+import { textWidthMm } from "./paper/measureText.ts";
+import { type Paper, type PaperBox, titleBandMm } from "./paper/paper.ts";
+import type { Picture } from "./paper/picture.ts";
+import { fitted, labelled, note, smallFaces } from "./paper/titleText.ts";
 
 /** What a title block says. */
 type TitleBlock = {

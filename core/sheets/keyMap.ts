@@ -1,16 +1,16 @@
 import type { Plant } from "../plant/plant.ts";
 import type { Book, Drawn } from "./book.ts";
-import type { Mark, PaperPoint, SheetLink } from "./displayList.ts";
-import { northArrow, scaleBar } from "./furniture.ts";
-import { area, circle, rectangle, stroke, words } from "./marks.ts";
-import { textWidthMm } from "./measureText.ts";
-import { boundsOf } from "./orientedBox.ts";
-import { clippedTo, type PaperBox } from "./paper.ts";
-import { openPlacer, type Placer } from "./placer.ts";
-import { scaleToFit } from "./scale.ts";
-import { alongStep } from "./stripStep.ts";
-import type { Strip } from "./strips.ts";
-import { toGround, toPaper, type View } from "./view.ts";
+import type { Mark, PaperPoint, SheetLink } from "./paper/displayList.ts";
+import { northArrow, scaleBar } from "./paper/furniture.ts";
+import { area, circle, rectangle, stroke, words } from "./paper/marks.ts";
+import { textWidthMm } from "./paper/measureText.ts";
+import { boundsOf } from "./paper/orientedBox.ts";
+import { clippedTo, type PaperBox } from "./paper/paper.ts";
+import { openPlacer, type Placer } from "./paper/placer.ts";
+import { scaleToFit } from "./paper/scale.ts";
+import { alongStep } from "./plan/stripStep.ts";
+import type { Strip } from "./plan/strips.ts";
+import { toGround, toPaper, type View } from "./plan/view.ts";
 
 const footMm = 15;
 const numberHeightMm = 2.6;

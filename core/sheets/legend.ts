@@ -1,14 +1,12 @@
 import { redlined } from "./asBuilt/redlined.ts";
-import type { Mark, PaperPoint } from "./displayList.ts";
-import { wrapText } from "./fitText.ts";
-import { dimension } from "./furniture.ts";
-import { labelMarks, labelSizeMm } from "./labels.ts";
-import { area, asParagraph, stroke, words } from "./marks.ts";
-import { panelHead, underHead } from "./panel.ts";
-import type { PaperBox } from "./paper.ts";
-import { closedPoleStroke, nailSymbol } from "./pinSymbols.ts";
-import { cloud, revisionTriangle } from "./revised/cloud.ts";
-import { builtLetter } from "./revised/standing.ts";
+import type { Mark, PaperPoint } from "./paper/displayList.ts";
+import { wrapText } from "./paper/fitText.ts";
+import { dimension } from "./paper/furniture.ts";
+import { labelMarks, labelSizeMm } from "./paper/labels.ts";
+import { area, asParagraph, stroke, words } from "./paper/marks.ts";
+import { panelHead, underHead } from "./paper/panel.ts";
+import type { PaperBox } from "./paper/paper.ts";
+import { closedPoleStroke, nailSymbol } from "./paper/pinSymbols.ts";
 import {
   bondSymbol,
   closureSymbol,
@@ -22,7 +20,9 @@ import {
   structureSymbol,
   terminalBar,
   terminalBarMm,
-} from "./symbols.ts";
+} from "./paper/symbols.ts";
+import { cloud, revisionTriangle } from "./revised/cloud.ts";
+import { builtLetter } from "./revised/standing.ts";
 
 type Entry = { readonly text: string; readonly draw: (centre: PaperPoint) => readonly Mark[] };
 

@@ -1,6 +1,6 @@
-import type { ImageMark } from "./displayList.ts";
-import type { PaperBox } from "./paper.ts";
-import { fittedMm, type Picture } from "./picture.ts";
+import type { ImageMark } from "./paper/displayList.ts";
+import type { PaperBox } from "./paper/paper.ts";
+import { fittedMm, type Picture } from "./paper/picture.ts";
 
 /** A logo as large as its shape lets it be in a box, against its left side and halfway up. */
 export function logoMark(logo: Picture, company: string, box: PaperBox): ImageMark {

@@ -1,7 +1,7 @@
 import type { Plant } from "../plant/plant.ts";
 import type { Draft } from "./book.ts";
-import type { Paper } from "./paper.ts";
-import { tableDrafts } from "./tableSheets.ts";
+import type { Paper } from "./paper/paper.ts";
+import { tableDrafts } from "./schedule/tableSheets.ts";
 
 const leastMm = 150;
 

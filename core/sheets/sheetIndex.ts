@@ -1,11 +1,11 @@
 import { type Book, type Drawn, sheetKinds } from "./book.ts";
-import type { Mark, SheetLink } from "./displayList.ts";
-import { shortenText } from "./fitText.ts";
-import { smallMm, words } from "./marks.ts";
-import { textWidthMm } from "./measureText.ts";
-import { panelHead, underHead } from "./panel.ts";
-import type { PaperBox } from "./paper.ts";
-import { cellPart } from "./part.ts";
+import type { Mark, SheetLink } from "./paper/displayList.ts";
+import { shortenText } from "./paper/fitText.ts";
+import { smallMm, words } from "./paper/marks.ts";
+import { textWidthMm } from "./paper/measureText.ts";
+import { panelHead, underHead } from "./paper/panel.ts";
+import type { PaperBox } from "./paper/paper.ts";
+import { cellPart } from "./paper/part.ts";
 import { sheetKindWords } from "./sheetKindWords.ts";
 
 type Entry = { readonly number: string; readonly title: string; readonly key: string };

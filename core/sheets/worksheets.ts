@@ -8,17 +8,17 @@ import { layerNamesOf } from "../model/layerNames.ts";
 import type { Plant } from "../plant/plant.ts";
 import { type Basis, isUnverified } from "../rules/rule.ts";
 import { sheetCaution } from "./cautions.ts";
-import type { DrawingSet, Mark, Sheet, SheetSizeMm } from "./displayList.ts";
-import { shortenText } from "./fitText.ts";
-import { type Block, flow, paragraph, tableBlocks, white } from "./flow.ts";
 import { logoMark } from "./logo.ts";
-import { smallMm, stroke, words } from "./marks.ts";
-import { type PaperBox, uprightPages } from "./paper.ts";
-import { fittedMm, type Picture } from "./picture.ts";
+import type { DrawingSet, Mark, Sheet, SheetSizeMm } from "./paper/displayList.ts";
+import { shortenText } from "./paper/fitText.ts";
+import { type Block, flow, paragraph, tableBlocks, white } from "./paper/flow.ts";
+import { smallMm, stroke, words } from "./paper/marks.ts";
+import { type PaperBox, uprightPages } from "./paper/paper.ts";
+import { fittedMm, type Picture } from "./paper/picture.ts";
+import type { Column } from "./paper/table.ts";
+import { weigher } from "./paper/weigher.ts";
 import { revisionsInOrder } from "./revisions.ts";
 import { subjectWords } from "./subjectWords.ts";
-import type { Column } from "./table.ts";
-import { weigher } from "./weigher.ts";
 
 /** Wider at the left, where pages are bound. */
 const marginMm = { left: 22, right: 14, top: 14, bottom: 14 } as const;

@@ -3,7 +3,7 @@ import { notAPicture, readPicture } from "../../core/exchange/readPicture.ts";
 import { type LogoRef, logoRefOf } from "../../core/model/logoRef.ts";
 import { ok, type Result } from "../../core/model/result.ts";
 import { type Route, settingsOf } from "../../core/model/route.ts";
-import type { Picture } from "../../core/sheets/picture.ts";
+import type { Picture } from "../../core/sheets/paper/picture.ts";
 import type { ReadDb } from "../../db/driver.ts";
 import { keptFile } from "../../db/keptFiles.ts";
 import { canBePainted, dataAddress, openPainter } from "./painter.ts";

@@ -1,7 +1,7 @@
 import { openPlant } from "../../core/plant/plant.ts";
 import { openChecker } from "../../core/rules/checker.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
-import type { DrawingSet } from "../../core/sheets/displayList.ts";
+import type { DrawingSet } from "../../core/sheets/paper/displayList.ts";
 import type { Revised } from "../../core/sheets/revised/revised.ts";
 import type { drawingProgress } from "./drawingProgress.ts";
 import { type DrawnState, routeBefore, type SetWanted } from "./drawnState.ts";

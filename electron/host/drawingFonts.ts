@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { basename, join } from "node:path";
 import { inflateSync } from "node:zlib";
-import type { FontFace } from "../../core/sheets/measureText.ts";
+import type { FontFace } from "../../core/sheets/paper/measureText.ts";
 
 /** The font files that drawings embed; the same that core/sheets/fontMetrics.ts was measured from. */
 const files: Readonly<Record<FontFace, string>> = {

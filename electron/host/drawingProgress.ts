@@ -1,5 +1,5 @@
 import type { SheetKind } from "../../core/sheets/book.ts";
-import { grouped } from "../../core/sheets/quantityText.ts";
+import { grouped } from "../../core/sheets/paper/quantityText.ts";
 import { sheetKindWords } from "../../core/sheets/sheetKindWords.ts";
 
 /** How far a job is: steps done of steps known, and what it is doing. */

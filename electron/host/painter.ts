@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { initWasm, Resvg } from "@resvg/resvg-wasm";
-import type { Picture } from "../../core/sheets/picture.ts";
-import type { FaceNames } from "../../core/sheets/writeSvg.ts";
+import type { Picture } from "../../core/sheets/paper/picture.ts";
+import type { FaceNames } from "../../core/sheets/paper/writeSvg.ts";
 import { drawingFonts, readFont } from "./drawingFonts.ts";
 
 /** What the drawing fonts call themselves in their files: there each weight is a family of its own. */

@@ -1,5 +1,5 @@
 import type { SheetKind } from "../../core/sheets/book.ts";
-import type { Sheet } from "../../core/sheets/displayList.ts";
+import type { Sheet } from "../../core/sheets/paper/displayList.ts";
 import { sheetKindWords } from "../../core/sheets/sheetKindWords.ts";
 
 /** A bookmark: its words and the page it leads to, counted from 0. */

@@ -10,8 +10,8 @@ import {
   type PaperPoint,
   pensMm,
   type Sheet,
-} from "../../core/sheets/displayList.ts";
-import type { FontFace } from "../../core/sheets/measureText.ts";
+} from "../../core/sheets/paper/displayList.ts";
+import type { FontFace } from "../../core/sheets/paper/measureText.ts";
 import type { PageTags } from "./pdfLeaves.ts";
 import { openNest } from "./pdfNest.ts";
 import { hundredths, points, rounded } from "./pdfNumbers.ts";

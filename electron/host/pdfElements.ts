@@ -1,4 +1,4 @@
-import type { CellPart, Part, ToldRow, ToldTable } from "../../core/sheets/part.ts";
+import type { CellPart, Part, ToldRow, ToldTable } from "../../core/sheets/paper/part.ts";
 import type { Leaf } from "./pdfLeaves.ts";
 import type { PackedObjects } from "./pdfPackedObjects.ts";
 

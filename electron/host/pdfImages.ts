@@ -1,5 +1,5 @@
 import { pictureHead } from "../../core/exchange/pictureHead.ts";
-import type { ImageMark, Sheet } from "../../core/sheets/displayList.ts";
+import type { ImageMark, Sheet } from "../../core/sheets/paper/displayList.ts";
 import { openPainter, type Painted, type Painter, pictureSvg } from "./painter.ts";
 
 /** Finer than an office printer prints; no picture is painted with more points across than a photo is kept with. */

@@ -1,5 +1,5 @@
-import type { Layer, Mark, TextMark } from "../../core/sheets/displayList.ts";
-import type { Part } from "../../core/sheets/part.ts";
+import type { Layer, Mark, TextMark } from "../../core/sheets/paper/displayList.ts";
+import type { Part } from "../../core/sheets/paper/part.ts";
 
 /** An element of the structure whose content is on a page. */
 export type Leaf = {

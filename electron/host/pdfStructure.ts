@@ -1,4 +1,4 @@
-import type { Sheet } from "../../core/sheets/displayList.ts";
+import type { Sheet } from "../../core/sheets/paper/displayList.ts";
 import { addElements } from "./pdfElements.ts";
 import { leavesOf, type PageTags, type SheetLeaves } from "./pdfLeaves.ts";
 import { openPackedObjects } from "./pdfPackedObjects.ts";

@@ -1,5 +1,5 @@
-import type { TextMark } from "../../core/sheets/displayList.ts";
-import { type FontFace, textRuns } from "../../core/sheets/measureText.ts";
+import type { TextMark } from "../../core/sheets/paper/displayList.ts";
+import { type FontFace, textRuns } from "../../core/sheets/paper/measureText.ts";
 import type { Piece } from "./pdfNest.ts";
 import { hundredths, points, rounded } from "./pdfNumbers.ts";
 import type { LowFont } from "./writePdfObjects.ts";

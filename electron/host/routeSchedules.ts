@@ -1,7 +1,7 @@
 import { settingsOf } from "../../core/model/route.ts";
 import { revisionsInOrder } from "../../core/sheets/revisions.ts";
-import { type FlatSchedule, flatSchedule } from "../../core/sheets/schedule.ts";
-import { schedules } from "../../core/sheets/schedules.ts";
+import { type FlatSchedule, flatSchedule } from "../../core/sheets/schedule/schedule.ts";
+import { schedules } from "../../core/sheets/schedule/schedules.ts";
 import type { Session } from "./session.ts";
 import { type About, writeWorkbook } from "./writeWorkbook.ts";
 

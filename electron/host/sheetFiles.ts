@@ -1,8 +1,8 @@
 import { setImmediate as nextTurn } from "node:timers/promises";
 import { writeSheetDxf } from "../../core/dxf/writeSheetDxf.ts";
 import type { LayerNames } from "../../core/model/layerNames.ts";
-import type { DrawingSet, Sheet } from "../../core/sheets/displayList.ts";
-import { writeSvg } from "../../core/sheets/writeSvg.ts";
+import type { DrawingSet, Sheet } from "../../core/sheets/paper/displayList.ts";
+import { writeSvg } from "../../core/sheets/paper/writeSvg.ts";
 import { filedFaces, openPainter } from "./painter.ts";
 
 export type SheetFormat = "svg" | "dxf" | "png";

@@ -1,7 +1,7 @@
 import { setImmediate as nextTurn } from "node:timers/promises";
 import PDFDocument from "pdfkit";
-import type { DrawingSet, Sheet } from "../../core/sheets/displayList.ts";
-import type { FontFace } from "../../core/sheets/measureText.ts";
+import type { DrawingSet, Sheet } from "../../core/sheets/paper/displayList.ts";
+import type { FontFace } from "../../core/sheets/paper/measureText.ts";
 import { drawingFonts, readFont } from "./drawingFonts.ts";
 import { addBookmarks, bookmarksOf } from "./pdfBookmarks.ts";
 import { type PageNames, pdfContent } from "./pdfContent.ts";

@@ -1,7 +1,7 @@
 import type PDFDocument from "pdfkit";
 import type { LayerNames } from "../../core/model/layerNames.ts";
-import type { Layer } from "../../core/sheets/displayList.ts";
-import { layers } from "../../core/sheets/displayList.ts";
+import type { Layer } from "../../core/sheets/paper/displayList.ts";
+import { layers } from "../../core/sheets/paper/displayList.ts";
 
 /**
  * The parts of a PDF that the library has no call for: layers, page labels and raw text. It leans on the library's own

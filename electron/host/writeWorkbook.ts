@@ -1,6 +1,6 @@
 import writeExcelFile, { type CellObject } from "write-excel-file/node";
-import type { Cell } from "../../core/sheets/figure.ts";
-import type { FlatSchedule } from "../../core/sheets/schedule.ts";
+import type { Cell } from "../../core/sheets/paper/figure.ts";
+import type { FlatSchedule } from "../../core/sheets/schedule/schedule.ts";
 import { stillZip } from "./stillZip.ts";
 
 /** What a workbook says of itself on its first sheet, line by line. */

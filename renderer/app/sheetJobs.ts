@@ -1,6 +1,6 @@
 import type { Reply } from "../../core/contract/contract.ts";
 import type { Result } from "../../core/model/result.ts";
-import type { PaperName } from "../../core/sheets/paper.ts";
+import type { PaperName } from "../../core/sheets/paper/paper.ts";
 import { actionWords } from "./actions/words.ts";
 import { follow, followSteps } from "./followJob.ts";
 import { fileOf, handOver } from "./handOver.ts";

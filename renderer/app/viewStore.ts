@@ -4,7 +4,7 @@ import type { FigureRef } from "../../core/explain/explanation.ts";
 import type { Fault } from "../../core/model/result.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { Severity } from "../../core/rules/rule.ts";
-import type { PaperName } from "../../core/sheets/paper.ts";
+import type { PaperName } from "../../core/sheets/paper/paper.ts";
 import { type BalanceView, plainBalance } from "../balance/balanceView.ts";
 import type { ShownLight } from "../balance/useReckonedLight.ts";
 import type { DrawnAs } from "../canvas/places.ts";

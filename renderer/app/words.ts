@@ -1,4 +1,4 @@
-import { grouped } from "../../core/sheets/quantityText.ts";
+import { grouped } from "../../core/sheets/paper/quantityText.ts";
 
 /** Words of the window as a whole; one place, so that they can be translated. */
 export const words = {

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from "react";
 import type { FigureRef } from "../../core/explain/explanation.ts";
 import { logoRefOf } from "../../core/model/logoRef.ts";
+import { writeSvg } from "../../core/sheets/paper/writeSvg.ts";
 import { composeWorksheets } from "../../core/sheets/worksheets.ts";
-import { writeSvg } from "../../core/sheets/writeSvg.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useLogo } from "../app/useLogo.ts";
 

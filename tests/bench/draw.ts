@@ -3,7 +3,7 @@ import type { Route } from "../../core/model/route.ts";
 import { openPlant } from "../../core/plant/plant.ts";
 import { openChecker } from "../../core/rules/checker.ts";
 import { composeSet } from "../../core/sheets/composeSet.ts";
-import type { DrawingSet } from "../../core/sheets/displayList.ts";
+import type { DrawingSet } from "../../core/sheets/paper/displayList.ts";
 import { drawingFonts, readFont } from "../../electron/host/drawingFonts.ts";
 import { writePdf } from "../../electron/host/writePdf.ts";
 import { type Figures, medianMs } from "./measure.ts";

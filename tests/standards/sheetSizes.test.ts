@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { pensMm } from "../../core/sheets/displayList.ts";
-import { type PaperName, paperOf } from "../../core/sheets/paper.ts";
-import { planScales } from "../../core/sheets/scale.ts";
+import { pensMm } from "../../core/sheets/paper/displayList.ts";
+import { type PaperName, paperOf } from "../../core/sheets/paper/paper.ts";
+import { planScales } from "../../core/sheets/paper/scale.ts";
 
 describe("sheet sizes and scales", () => {
   // ASME Y14.1, table of sizes as reprinted in drafting references, seen: 8.5 x 11, 11 x 17, 17 x 22, 22 x 34 in; tolerance: 1e-9 in

@@ -1,10 +1,10 @@
 import type { Plant } from "../../plant/plant.ts";
 import type { ProfileStep } from "../../plant/profile.ts";
 import { profileSpan } from "../../plant/profileSpan.ts";
-import type { Mark, PaperPoint } from "../displayList.ts";
-import { stroke } from "../marks.ts";
-import { curve, keepOff } from "../profileLines.ts";
-import type { ProfileDesk } from "../profilePaper.ts";
+import type { Mark, PaperPoint } from "../paper/displayList.ts";
+import { stroke } from "../paper/marks.ts";
+import { curve, keepOff } from "../profile/profileLines.ts";
+import type { ProfileDesk } from "../profile/profilePaper.ts";
 
 /** Where the two lie nearer to each other throughout, they are one line on paper, mm. */
 const apartMm = 0.35;

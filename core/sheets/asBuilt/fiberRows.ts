@@ -4,10 +4,10 @@ import { eventsOf } from "../../closeout/traceOnRoute.ts";
 import { cablesInOrder } from "../../plant/cableOrder.ts";
 import type { Plant } from "../../plant/plant.ts";
 import { byText } from "../../plant/sorting.ts";
-import { figure, lengthCell } from "../figure.ts";
-import { lengthUnit } from "../quantityText.ts";
-import type { Schedule } from "../schedule.ts";
-import type { TableRow } from "../table.ts";
+import { figure, lengthCell } from "../paper/figure.ts";
+import { lengthUnit } from "../paper/quantityText.ts";
+import type { TableRow } from "../paper/table.ts";
+import type { Schedule } from "../schedule/schedule.ts";
 
 /** Sheath used between marks that are believed, cable by cable, and marks that are not believed. */
 export function sheathSchedule(plant: Plant): Schedule {

@@ -3,11 +3,11 @@ import { thingName } from "../../closeout/thingName.ts";
 import type { Row } from "../../model/tables.ts";
 import type { Plant } from "../../plant/plant.ts";
 import type { Draft } from "../book.ts";
-import type { Mark } from "../displayList.ts";
-import { shortenText, wrapText } from "../fitText.ts";
-import { asFigure, asParagraph, bodyMm, rectangle, smallMm, words } from "../marks.ts";
-import { columnBoxes, columnsAbreast, type PaperBox } from "../paper.ts";
-import { fittedMm, type Picture } from "../picture.ts";
+import type { Mark } from "../paper/displayList.ts";
+import { shortenText, wrapText } from "../paper/fitText.ts";
+import { asFigure, asParagraph, bodyMm, rectangle, smallMm, words } from "../paper/marks.ts";
+import { columnBoxes, columnsAbreast, type PaperBox } from "../paper/paper.ts";
+import { fittedMm, type Picture } from "../paper/picture.ts";
 import { photoGroups } from "./photoOrder.ts";
 
 type Photo = Row<"photo">;

@@ -12,8 +12,8 @@ import { metresPerInch } from "../../units/constants.ts";
 import { fixedText } from "../../units/fixedText.ts";
 import { formatPowerDbm } from "../../units/formatPowerDbm.ts";
 import type { UnitSystem } from "../../units/unitSystem.ts";
-import type { Schedule } from "../schedule.ts";
-import type { Column, TableRow } from "../table.ts";
+import type { Column, TableRow } from "../paper/table.ts";
+import type { Schedule } from "../schedule/schedule.ts";
 
 const columns: readonly Column[] = [
   { heading: "Of", share: 52 },

@@ -1,5 +1,5 @@
-import type { LabelLine } from "../labels.ts";
-import { smallMm } from "../marks.ts";
+import type { LabelLine } from "../paper/labels.ts";
+import { smallMm } from "../paper/marks.ts";
 
 /** A figure as built, under the designed one struck through where it prints otherwise; null where nothing was designed. */
 export function redlined(built: string, designed: string | null): readonly LabelLine[] {

@@ -1,6 +1,6 @@
-import { cellText } from "../figure.ts";
-import type { Schedule } from "../schedule.ts";
-import type { TableRow } from "../table.ts";
+import { cellText } from "../paper/figure.ts";
+import type { TableRow } from "../paper/table.ts";
+import type { Schedule } from "../schedule/schedule.ts";
 
 /**
  * A schedule as built, struck in it what was designed and prints otherwise; as it is where the route is not drawn as built.

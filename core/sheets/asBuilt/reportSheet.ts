@@ -1,10 +1,10 @@
 import type { Plant } from "../../plant/plant.ts";
 import type { Finding } from "../../rules/finding.ts";
 import type { Draft } from "../book.ts";
-import { noteFoot } from "../noteFoot.ts";
-import type { Paper } from "../paper.ts";
-import type { Schedule } from "../schedule.ts";
-import { tableDrafts } from "../tableSheets.ts";
+import { noteFoot } from "../paper/noteFoot.ts";
+import type { Paper } from "../paper/paper.ts";
+import type { Schedule } from "../schedule/schedule.ts";
+import { tableDrafts } from "../schedule/tableSheets.ts";
 import { photoSchedule, sheathSchedule, traceSchedule } from "./fiberRows.ts";
 import { type PictureOf, photoDrafts } from "./photoSheet.ts";
 import { readingSchedule } from "./readingRows.ts";

@@ -5,8 +5,8 @@ import { thingName } from "../../closeout/thingName.ts";
 import { builtKindWords } from "../../closeout/words.ts";
 import type { Plant } from "../../plant/plant.ts";
 import type { Finding } from "../../rules/finding.ts";
-import { figure } from "../figure.ts";
-import type { Schedule } from "../schedule.ts";
+import { figure } from "../paper/figure.ts";
+import type { Schedule } from "../schedule/schedule.ts";
 
 /** How far the route has come: gate by gate, then kind by kind. */
 export function gateSchedule(plant: Plant, findings: readonly Finding[]): Schedule {

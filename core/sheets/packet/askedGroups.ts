@@ -9,7 +9,7 @@ import type { Settings } from "../../model/tables.ts";
 import { bondsOfRoute } from "../../plant/bondPlaces.ts";
 import type { Plant } from "../../plant/plant.ts";
 import { portsOf } from "../../plant/terminalView.ts";
-import type { TerminalFacts } from "../terminalFacts.ts";
+import type { TerminalFacts } from "../jobCard/terminalFacts.ts";
 import { askedWords, packetWords } from "./words.ts";
 
 /** How far a height may be from the drawn one before the page asks again, m: 6 in, common practice, no source. */

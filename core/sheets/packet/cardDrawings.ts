@@ -1,8 +1,8 @@
 import type { Plant } from "../../plant/plant.ts";
 import type { Book } from "../book.ts";
-import { type Paper, type PaperBox, paperOf, uprightPages } from "../paper.ts";
-import { terminalDrafts } from "../terminalSheet.ts";
-import { writeSvg } from "../writeSvg.ts";
+import { terminalDrafts } from "../jobCard/terminalSheet.ts";
+import { type Paper, type PaperBox, paperOf, uprightPages } from "../paper/paper.ts";
+import { writeSvg } from "../paper/writeSvg.ts";
 
 const marginMm = 6;
 /** No other sheet is beside a card in a packet. */

@@ -1,6 +1,6 @@
-import type { Mark, PaperPoint } from "../displayList.ts";
-import { area, words } from "../marks.ts";
-import type { PaperBox } from "../paper.ts";
+import type { Mark, PaperPoint } from "../paper/displayList.ts";
+import { area, words } from "../paper/marks.ts";
+import type { PaperBox } from "../paper/paper.ts";
 
 const chordMm = 4.4;
 /** Each bow is this much of a circle. */

@@ -1,8 +1,8 @@
-import type { PaperPoint } from "../displayList.ts";
-import type { LabelDesk } from "../labelDesk.ts";
-import { stroke } from "../marks.ts";
-import { boundsOf } from "../orientedBox.ts";
-import type { PaperBox } from "../paper.ts";
+import type { PaperPoint } from "../paper/displayList.ts";
+import type { LabelDesk } from "../paper/labelDesk.ts";
+import { stroke } from "../paper/marks.ts";
+import { boundsOf } from "../paper/orientedBox.ts";
+import type { PaperBox } from "../paper/paper.ts";
 import { bulgeMm, cloud, revisionTriangle, triangleMm } from "./cloud.ts";
 
 /** White between what changed and its cloud, mm. */

@@ -1,6 +1,6 @@
-import type { PaperBox } from "../paper.ts";
-import { drawnKey, type PlanDesk } from "../planDesk.ts";
-import { toPaper } from "../view.ts";
+import type { PaperBox } from "../paper/paper.ts";
+import { drawnKey, type PlanDesk } from "../plan/planDesk.ts";
+import { toPaper } from "../plan/view.ts";
 import type { PlacedChange } from "./changePlaces.ts";
 import { cloudBox, drawCloudsRound, pointsRound } from "./clouds.ts";
 

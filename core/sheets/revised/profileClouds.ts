@@ -1,8 +1,8 @@
 import type { Plant } from "../../plant/plant.ts";
 import { type ProfileStep, poleTopM, stepStationM } from "../../plant/profile.ts";
 import { elevationOn } from "../../plant/profileSpan.ts";
-import type { PaperPoint } from "../displayList.ts";
-import type { ProfileDesk } from "../profilePaper.ts";
+import type { PaperPoint } from "../paper/displayList.ts";
+import type { ProfileDesk } from "../profile/profilePaper.ts";
 import { cloudBox, drawCloudsRound, pointsRound } from "./clouds.ts";
 import type { ChangeLine } from "./told.ts";
 

@@ -1,11 +1,11 @@
 import type { Revision } from "../../model/tables.ts";
 import type { Plant } from "../../plant/plant.ts";
 import { type Book, type Draft, terminalKey } from "../book.ts";
-import type { Mark } from "../displayList.ts";
-import { panelHead, tableUnderHead } from "../panel.ts";
-import { columnBoxes, columnsAbreast, type Paper, type PaperBox } from "../paper.ts";
+import type { Mark } from "../paper/displayList.ts";
+import { panelHead, tableUnderHead } from "../paper/panel.ts";
+import { columnBoxes, columnsAbreast, type Paper, type PaperBox } from "../paper/paper.ts";
+import { type Column, drawTable, pageRows, type TableRow, tableMm } from "../paper/table.ts";
 import { revisionsInOrder } from "../revisions.ts";
-import { type Column, drawTable, pageRows, type TableRow, tableMm } from "../table.ts";
 import type { ChangeGroup } from "./changeLines.ts";
 import type { ChangeLine } from "./told.ts";
 

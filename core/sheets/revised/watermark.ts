@@ -1,7 +1,7 @@
-import type { Mark } from "../displayList.ts";
-import { words } from "../marks.ts";
-import { textWidthMm } from "../measureText.ts";
-import { type Paper, titleBandMm } from "../paper.ts";
+import type { Mark } from "../paper/displayList.ts";
+import { words } from "../paper/marks.ts";
+import { textWidthMm } from "../paper/measureText.ts";
+import { type Paper, titleBandMm } from "../paper/paper.ts";
 
 /** Grey that a copier's black and white still shows as a screen of dots, and that black lettering reads well over. */
 const grey = 0.91;

@@ -2,7 +2,7 @@ import { resolve } from "node:path";
 import { paperNames } from "../../../core/model/paperNames.ts";
 import { fail, ok, type Result } from "../../../core/model/result.ts";
 import { sheetKinds } from "../../../core/sheets/book.ts";
-import type { PaperName } from "../../../core/sheets/paper.ts";
+import type { PaperName } from "../../../core/sheets/paper/paper.ts";
 import { drawFiles } from "../../host/drawFiles.ts";
 import type { Wanted } from "../../host/drawnState.ts";
 import { type Drawn, drawPdf } from "../../host/drawPdf.ts";

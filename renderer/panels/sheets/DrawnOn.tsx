@@ -1,7 +1,7 @@
 import { useId } from "react";
 import { paperNames } from "../../../core/model/paperNames.ts";
 import { settingsOf } from "../../../core/model/route.ts";
-import { companysPaper } from "../../../core/sheets/paper.ts";
+import { companysPaper } from "../../../core/sheets/paper/paper.ts";
 import { previewSheets } from "../../app/sheetJobs.ts";
 import { useSession, useView } from "../../app/useSession.ts";
 import type { PreviewSheet, SheetsOf } from "../../app/viewStore.ts";

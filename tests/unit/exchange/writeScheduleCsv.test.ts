@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { writeScheduleCsv } from "../../../core/exchange/writeScheduleCsv.ts";
-import { figure } from "../../../core/sheets/figure.ts";
+import { figure } from "../../../core/sheets/paper/figure.ts";
 
 const text = writeScheduleCsv({
   name: "Ports and drops",

@@ -1,7 +1,7 @@
 import { strFromU8, unzipSync } from "fflate";
 import { expect, it } from "vitest";
-import type { Face, Mark, Sheet } from "../../../core/sheets/displayList.ts";
-import { circle, words } from "../../../core/sheets/marks.ts";
+import type { Face, Mark, Sheet } from "../../../core/sheets/paper/displayList.ts";
+import { circle, words } from "../../../core/sheets/paper/marks.ts";
 import { bundled } from "../../../electron/host/bundled.ts";
 import { sheetFiles } from "../../../electron/host/sheetFiles.ts";
 

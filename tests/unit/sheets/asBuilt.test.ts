@@ -7,7 +7,7 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { coilOfTerminal } from "../../../core/plant/sheathOpening.ts";
 import { terminalHang } from "../../../core/plant/terminalView.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { overlaps } from "../../../core/sheets/overlaps.ts";
+import { overlaps } from "../../../core/sheets/paper/overlaps.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 import { readingRow } from "../../fixtures/route/readingRow.ts";
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { billOf } from "../../../core/sheets/bill.ts";
-import { billSchedule, toOrder } from "../../../core/sheets/billSheet.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { costSchedule } from "../../../core/sheets/costSheet.ts";
-import { cellText } from "../../../core/sheets/figure.ts";
+import { cellText } from "../../../core/sheets/paper/figure.ts";
+import { billOf } from "../../../core/sheets/schedule/bill.ts";
+import { billSchedule, toOrder } from "../../../core/sheets/schedule/billSheet.ts";
+import { costSchedule } from "../../../core/sheets/schedule/costSheet.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 
 const basis = { basisDocument: "", basisClause: "", basisEdition: "", basisMark: "practice" } as const;

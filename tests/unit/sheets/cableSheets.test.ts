@@ -4,8 +4,8 @@ import { cablePath, sheathLength } from "../../../core/plant/cablePath.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import type { SheetKind } from "../../../core/sheets/book.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { chartPages } from "../../../core/sheets/fiberChartRows.ts";
-import { cellText, lengthCell } from "../../../core/sheets/figure.ts";
+import { cellText, lengthCell } from "../../../core/sheets/paper/figure.ts";
+import { chartPages } from "../../../core/sheets/splice/fiberChartRows.ts";
 import { changed } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

@@ -4,9 +4,9 @@ import { settingsOf } from "../../../core/model/route.ts";
 import type { Settings } from "../../../core/model/tables.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import type { Sheet } from "../../../core/sheets/displayList.ts";
-import { overlaps } from "../../../core/sheets/overlaps.ts";
-import { paperOf } from "../../../core/sheets/paper.ts";
+import type { Sheet } from "../../../core/sheets/paper/displayList.ts";
+import { overlaps } from "../../../core/sheets/paper/overlaps.ts";
+import { paperOf } from "../../../core/sheets/paper/paper.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 
 const setOf = (settings: Partial<Settings>) => composeSet(openPlant(smallRoute({ settings })), []).sheets;

@@ -9,12 +9,12 @@ import { settingsOf } from "../../../core/model/route.ts";
 import { type Settings, tables } from "../../../core/model/tables.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { type Layer, type Mark, pensMm, type Sheet } from "../../../core/sheets/displayList.ts";
-import { outsideBorder, overlaps } from "../../../core/sheets/overlaps.ts";
-import { type PaperName, paperOf } from "../../../core/sheets/paper.ts";
-import type { Picture } from "../../../core/sheets/picture.ts";
+import { type Layer, type Mark, pensMm, type Sheet } from "../../../core/sheets/paper/displayList.ts";
+import { outsideBorder, overlaps } from "../../../core/sheets/paper/overlaps.ts";
+import { type PaperName, paperOf } from "../../../core/sheets/paper/paper.ts";
+import type { Picture } from "../../../core/sheets/paper/picture.ts";
+import { writeSvg } from "../../../core/sheets/paper/writeSvg.ts";
 import { changedColumns } from "../../../core/sheets/revised/columnWords.ts";
-import { writeSvg } from "../../../core/sheets/writeSvg.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 
 const routeOf = (settings: Partial<Settings>) => smallRoute({ settings });

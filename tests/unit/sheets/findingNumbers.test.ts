@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
 import type { Finding } from "../../../core/rules/finding.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { isMarked, numberOpen } from "../../../core/sheets/findingNumbers.ts";
+import { isMarked, numberOpen } from "../../../core/sheets/schedule/findingNumbers.ts";
 import { findingOf } from "../../fixtures/sheets/findings.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

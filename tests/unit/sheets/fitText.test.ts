@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { shortenText, wrapText } from "../../../core/sheets/fitText.ts";
-import { textWidthMm } from "../../../core/sheets/measureText.ts";
+import { shortenText, wrapText } from "../../../core/sheets/paper/fitText.ts";
+import { textWidthMm } from "../../../core/sheets/paper/measureText.ts";
 
 describe("fitting text", () => {
   it("leaves a text that fits and cuts a longer one with an ellipsis", () => {

@@ -5,7 +5,7 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { guyTensionN } from "../../../core/plant/poleGuys.ts";
 import type { SheetKind } from "../../../core/sheets/book.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { outsidePaper, overlaps } from "../../../core/sheets/overlaps.ts";
+import { outsidePaper, overlaps } from "../../../core/sheets/paper/overlaps.ts";
 import { formatLength } from "../../../core/units/formatLength.ts";
 import { changed, withRows } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { terminalFacts } from "../../../core/sheets/terminalFacts.ts";
-import { terminalSteps } from "../../../core/sheets/terminalSteps.ts";
+import { terminalFacts } from "../../../core/sheets/jobCard/terminalFacts.ts";
+import { terminalSteps } from "../../../core/sheets/jobCard/terminalSteps.ts";
 import { changed, smallRoute, without } from "../../fixtures/route/buildRoute.ts";
 
 const textsOf = (route: Route) =>

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
 import type { Book } from "../../../core/sheets/book.ts";
-import type { Mark } from "../../../core/sheets/displayList.ts";
 import { keyMap } from "../../../core/sheets/keyMap.ts";
-import type { PaperBox } from "../../../core/sheets/paper.ts";
+import type { Mark } from "../../../core/sheets/paper/displayList.ts";
+import type { PaperBox } from "../../../core/sheets/paper/paper.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 
 const box: PaperBox = { left: 100, bottom: 80, right: 280, top: 250 };

@@ -1,8 +1,8 @@
 import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { words } from "../../../core/sheets/marks.ts";
-import { hasGlyphs, textBox, textRuns, textWidthMm } from "../../../core/sheets/measureText.ts";
+import { words } from "../../../core/sheets/paper/marks.ts";
+import { hasGlyphs, textBox, textRuns, textWidthMm } from "../../../core/sheets/paper/measureText.ts";
 
 describe("measuring text for paper", () => {
   it("gives the widths that the font files give when they are read again", () => {

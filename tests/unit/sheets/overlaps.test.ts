@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import type { Mark, Sheet } from "../../../core/sheets/displayList.ts";
-import { strike } from "../../../core/sheets/labels.ts";
-import { area, stroke, words } from "../../../core/sheets/marks.ts";
-import { textBox } from "../../../core/sheets/measureText.ts";
-import { cornersOf } from "../../../core/sheets/orientedBox.ts";
-import { outsidePaper, overlaps, struckTexts } from "../../../core/sheets/overlaps.ts";
+import type { Mark, Sheet } from "../../../core/sheets/paper/displayList.ts";
+import { strike } from "../../../core/sheets/paper/labels.ts";
+import { area, stroke, words } from "../../../core/sheets/paper/marks.ts";
+import { textBox } from "../../../core/sheets/paper/measureText.ts";
+import { cornersOf } from "../../../core/sheets/paper/orientedBox.ts";
+import { outsidePaper, overlaps, struckTexts } from "../../../core/sheets/paper/overlaps.ts";
 
 const sheetOf = (marks: readonly Mark[]): Sheet => ({
   number: "1",

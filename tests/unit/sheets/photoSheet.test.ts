@@ -9,10 +9,10 @@ import { openPlant } from "../../../core/plant/plant.ts";
 import { photoGroups } from "../../../core/sheets/asBuilt/photoOrder.ts";
 import { type PictureOf, photoRows } from "../../../core/sheets/asBuilt/photoSheet.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import type { ImageMark, Sheet } from "../../../core/sheets/displayList.ts";
-import { outsideBorder, overlaps } from "../../../core/sheets/overlaps.ts";
-import { paperOf } from "../../../core/sheets/paper.ts";
-import { writeSvg } from "../../../core/sheets/writeSvg.ts";
+import type { ImageMark, Sheet } from "../../../core/sheets/paper/displayList.ts";
+import { outsideBorder, overlaps } from "../../../core/sheets/paper/overlaps.ts";
+import { paperOf } from "../../../core/sheets/paper/paper.ts";
+import { writeSvg } from "../../../core/sheets/paper/writeSvg.ts";
 import { smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 import { photoOf, punchOf } from "../../fixtures/route/readingRow.ts";
 

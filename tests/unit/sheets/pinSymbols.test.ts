@@ -3,9 +3,9 @@ import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import type { SheetKind } from "../../../core/sheets/book.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import type { ArcMark, LineMark, Mark } from "../../../core/sheets/displayList.ts";
-import { overlaps } from "../../../core/sheets/overlaps.ts";
-import { nailMm } from "../../../core/sheets/pinSymbols.ts";
+import type { ArcMark, LineMark, Mark } from "../../../core/sheets/paper/displayList.ts";
+import { overlaps } from "../../../core/sheets/paper/overlaps.ts";
+import { nailMm } from "../../../core/sheets/paper/pinSymbols.ts";
 import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

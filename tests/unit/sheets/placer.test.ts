@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { cornersOf, outlinesTouch } from "../../../core/sheets/orientedBox.ts";
-import { openPlacer } from "../../../core/sheets/placer.ts";
+import { cornersOf, outlinesTouch } from "../../../core/sheets/paper/orientedBox.ts";
+import { openPlacer } from "../../../core/sheets/paper/placer.ts";
 
 const at = (x: number, y: number, cost = 0) => ({ centre: [x, y] as const, turnRad: 0, cost });
 

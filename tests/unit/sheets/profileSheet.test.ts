@@ -3,11 +3,11 @@ import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { spanRuns } from "../../../core/plant/spanRuns.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { paperOf } from "../../../core/sheets/paper.ts";
-import { profileFoot } from "../../../core/sheets/profileFoot.ts";
-import { openProfileDesk, profileBox, rowPapers } from "../../../core/sheets/profilePaper.ts";
-import { profileRows } from "../../../core/sheets/profileRows.ts";
-import { planScales } from "../../../core/sheets/scale.ts";
+import { paperOf } from "../../../core/sheets/paper/paper.ts";
+import { planScales } from "../../../core/sheets/paper/scale.ts";
+import { profileFoot } from "../../../core/sheets/profile/profileFoot.ts";
+import { openProfileDesk, profileBox, rowPapers } from "../../../core/sheets/profile/profilePaper.ts";
+import { profileRows } from "../../../core/sheets/profile/profileRows.ts";
 import { changed, smallRoute, without, withRows } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { byName } from "../../../core/plant/sorting.ts";
-import { cellText, lengthCell } from "../../../core/sheets/figure.ts";
-import { stationText } from "../../../core/sheets/quantityText.ts";
+import { cellText, lengthCell } from "../../../core/sheets/paper/figure.ts";
+import { stationText } from "../../../core/sheets/paper/quantityText.ts";
 
 describe("figures on sheets", () => {
   it("writes a station as surveyors do", () => {

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { cellText, figure, heightCell, lengthCell, stationCell } from "../../../core/sheets/figure.ts";
-import { flatSchedule } from "../../../core/sheets/schedule.ts";
-import { schedules } from "../../../core/sheets/schedules.ts";
+import { cellText, figure, heightCell, lengthCell, stationCell } from "../../../core/sheets/paper/figure.ts";
+import { flatSchedule } from "../../../core/sheets/schedule/schedule.ts";
+import { schedules } from "../../../core/sheets/schedule/schedules.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

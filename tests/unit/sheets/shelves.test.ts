@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { type Shelved, shelved } from "../../../core/sheets/shelves.ts";
+import { type Shelved, shelved } from "../../../core/sheets/paper/shelves.ts";
 
 const whole = { left: 10, right: 310, bottom: 20, top: 220 };
 const gapMm = 5;

@@ -2,21 +2,21 @@ import { describe, expect, it } from "vitest";
 import { paperNames } from "../../../core/model/paperNames.ts";
 import type { Route } from "../../../core/model/route.ts";
 import { openPlant } from "../../../core/plant/plant.ts";
-import { closureDiagram } from "../../../core/sheets/closureDiagram.ts";
-import { closureRows } from "../../../core/sheets/closureSplices.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { cellText } from "../../../core/sheets/figure.ts";
-import { hubDiagram } from "../../../core/sheets/hubDiagram.ts";
-import { hubRows } from "../../../core/sheets/hubSplices.ts";
-import { outsideBorder, overlaps } from "../../../core/sheets/overlaps.ts";
-import { paperOf } from "../../../core/sheets/paper.ts";
+import { cellText } from "../../../core/sheets/paper/figure.ts";
+import { outsideBorder, overlaps } from "../../../core/sheets/paper/overlaps.ts";
+import { paperOf } from "../../../core/sheets/paper/paper.ts";
+import type { TableRow } from "../../../core/sheets/paper/table.ts";
+import { closureDiagram } from "../../../core/sheets/splice/closureDiagram.ts";
+import { closureRows } from "../../../core/sheets/splice/closureSplices.ts";
+import { hubDiagram } from "../../../core/sheets/splice/hubDiagram.ts";
+import { hubRows } from "../../../core/sheets/splice/hubSplices.ts";
 import {
   diagramHeightMm,
   diagramPages,
   type EndBlock,
   type SpliceDiagram,
-} from "../../../core/sheets/spliceDiagram.ts";
-import type { TableRow } from "../../../core/sheets/table.ts";
+} from "../../../core/sheets/splice/spliceDiagram.ts";
 import { changed, smallRoute, withRows } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { stacked } from "../../../core/sheets/stacked.ts";
+import { stacked } from "../../../core/sheets/paper/stacked.ts";
 
 const box = { left: 0, right: 100, bottom: 20, top: 120 };
 

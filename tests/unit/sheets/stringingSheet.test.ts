@@ -5,7 +5,7 @@ import { openPlant, type Plant } from "../../../core/plant/plant.ts";
 import { spanBundle } from "../../../core/plant/spanLoad.ts";
 import { spanSag } from "../../../core/plant/spanSag.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { crewTemperatures, returnCount, spanStringing } from "../../../core/sheets/spanStringing.ts";
+import { crewTemperatures, returnCount, spanStringing } from "../../../core/sheets/schedule/spanStringing.ts";
 import { changeOfState } from "../../../core/strand/changeOfState.ts";
 import { sagByReturnWaveM } from "../../../core/strand/returnWave.ts";
 import { changed, smallRoute } from "../../fixtures/route/buildRoute.ts";

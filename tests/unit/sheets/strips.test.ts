@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { spanRuns } from "../../../core/plant/spanRuns.ts";
-import { paperOf } from "../../../core/sheets/paper.ts";
-import { planRows } from "../../../core/sheets/planRows.ts";
-import { stripBoxOf } from "../../../core/sheets/planSheet.ts";
-import { alongStep, shows } from "../../../core/sheets/stripStep.ts";
-import { strips } from "../../../core/sheets/strips.ts";
-import { toGround, toPaper } from "../../../core/sheets/view.ts";
+import { paperOf } from "../../../core/sheets/paper/paper.ts";
+import { planRows } from "../../../core/sheets/plan/planRows.ts";
+import { stripBoxOf } from "../../../core/sheets/plan/planSheet.ts";
+import { alongStep, shows } from "../../../core/sheets/plan/stripStep.ts";
+import { strips } from "../../../core/sheets/plan/strips.ts";
+import { toGround, toPaper } from "../../../core/sheets/plan/view.ts";
 import { changed, smallRoute, without } from "../../fixtures/route/buildRoute.ts";
 import { windingRoute } from "../../fixtures/sheets/windingRoute.ts";
 

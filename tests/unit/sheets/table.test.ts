@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Column, drawTable, pageRows, type TableRow } from "../../../core/sheets/table.ts";
+import { type Column, drawTable, pageRows, type TableRow } from "../../../core/sheets/paper/table.ts";
 
 const columns: readonly Column[] = [
   { heading: "Port", share: 1, align: "right" },

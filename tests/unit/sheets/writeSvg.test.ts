@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { Sheet } from "../../../core/sheets/displayList.ts";
-import { circle, rectangle, stroke, words } from "../../../core/sheets/marks.ts";
-import { writeSvg } from "../../../core/sheets/writeSvg.ts";
+import type { Sheet } from "../../../core/sheets/paper/displayList.ts";
+import { circle, rectangle, stroke, words } from "../../../core/sheets/paper/marks.ts";
+import { writeSvg } from "../../../core/sheets/paper/writeSvg.ts";
 
 const sheet: Sheet = {
   number: "1",

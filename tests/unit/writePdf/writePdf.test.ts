@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { openPlant } from "../../../core/plant/plant.ts";
 import { composeSet } from "../../../core/sheets/composeSet.ts";
-import { layers } from "../../../core/sheets/displayList.ts";
+import { layers } from "../../../core/sheets/paper/displayList.ts";
 import { writePdf } from "../../../electron/host/writePdf.ts";
 import { smallRoute } from "../../fixtures/route/buildRoute.ts";
 
