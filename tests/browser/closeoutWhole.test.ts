@@ -51,7 +51,7 @@ function readTheRest(path: string, readings: Iterable<Row<"reading">>): void {
     file.readings.some((one) => one.what === what && one.subjectId === subjectId);
   const rest = [...readings]
     .filter((one) => !isRead(one))
-    .map(({ id: _id, value, text, by, atIso, ...asked }) => ({
+    .map(({ id: _id, packetId: _packetId, madeOn: _madeOn, value, text, by, atIso, ...asked }) => ({
       ...asked,
       before: null,
       sent: [],
