@@ -7,7 +7,7 @@ import { hasGlyphs, textBox, textRuns, textWidthMm } from "../../../core/sheets/
 describe("measuring text for paper", () => {
   it("gives the widths that the font files give when they are read again", () => {
     const fresh = execFileSync(process.execPath, ["assets/fonts/makeMetrics.mjs", "--print"], { encoding: "utf8" });
-    expect(readFileSync("core/sheets/fontMetrics.ts", "utf8")).toBe(fresh);
+    expect(readFileSync("core/sheets/paper/fontMetrics.ts", "utf8")).toBe(fresh);
   });
 
   it("makes figures of one width, so that columns of numbers line up", () => {
