@@ -4,7 +4,7 @@ import { basename, join } from "node:path";
 import { inflateSync } from "node:zlib";
 import type { FontFace } from "../../core/sheets/paper/measureText.ts";
 
-/** The font files that drawings embed; the same that core/sheets/fontMetrics.ts was measured from. */
+/** The font files that drawings embed; the same that core/sheets/paper/fontMetrics.ts was measured from. */
 const files: Readonly<Record<FontFace, string>> = {
   narrow: "@fontsource/barlow-condensed/files/barlow-condensed-latin-500-normal.woff",
   narrowBold: "@fontsource/barlow-condensed/files/barlow-condensed-latin-600-normal.woff",

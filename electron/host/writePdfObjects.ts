@@ -21,7 +21,7 @@ type InnerFont = {
   readonly ref: () => object;
 };
 
-/** Kerning and ligatures off, figures of equal width: as the widths in core/sheets/fontMetrics.ts were measured. */
+/** Kerning and ligatures off, figures of equal width: as the widths in core/sheets/paper/fontMetrics.ts were measured. */
 const features = { kern: false, liga: false, frac: false, tnum: true };
 
 /** Opens a font for raw text, from the bytes of its file. */
