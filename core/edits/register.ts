@@ -19,6 +19,7 @@ import { dropPin } from "./commands/dropPin.ts";
 import { dropRemove } from "./commands/dropRemove.ts";
 import { dropsEven } from "./commands/dropsEven.ts";
 import { dropsMove } from "./commands/dropsMove.ts";
+import { dropsPlug } from "./commands/dropsPlug.ts";
 import { feedAdd } from "./commands/feedAdd.ts";
 import { fiberFree } from "./commands/fiberFree.ts";
 import { fiberGive } from "./commands/fiberGive.ts";
@@ -99,6 +100,7 @@ export const commandRegister: readonly AnyCommand[] = [
   sealed(dropRemove),
   sealed(dropsEven),
   sealed(dropsMove),
+  sealed(dropsPlug),
   sealed(guyAdd),
   sealed(groundPointAdd),
   sealed(structureAdd),

@@ -1,6 +1,8 @@
-import { drawAsBuilt, figureRead } from "./builtReading.ts";
+import { portRing } from "../closeout/portRing.ts";
+import type { Plant } from "../plant/plant.ts";
+import { drawAllAsBuilt, drawAsBuilt, figureRead } from "./builtReading.ts";
 import { freePortFix } from "./freePortFix.ts";
-import { type Rule, routeItself } from "./rule.ts";
+import { type Fix, type Rule, routeItself } from "./rule.ts";
 
 export const builtPort: Rule = {
   id: "built-port",
@@ -25,7 +27,13 @@ export const builtPort: Rule = {
       measured: null,
       limit: null,
       unit: "",
-      fixes: freePortFix(plant, dropId, { terminalId, port: measured }, drawAsBuilt),
+      fixes: [...freePortFix(plant, dropId, { terminalId, port: measured }, drawAsBuilt), ...ringFix(plant, dropId)],
     };
   },
 };
+
+/** Drops in each other's ports move together: one alone would find its port taken. */
+function ringFix(plant: Plant, dropId: string): readonly Fix[] {
+  const plugs = portRing(plant, dropId);
+  return plugs.length === 0 ? [] : [{ label: drawAllAsBuilt(plugs.length), command: "drops.plug", input: { plugs } }];
+}

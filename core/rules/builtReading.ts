@@ -5,6 +5,11 @@ import type { Plant } from "../plant/plant.ts";
 /** What changing the design to what was built is called. */
 export const drawAsBuilt = "Draw it as built";
 
+/** What changing the design to what was built is called where several things move together. */
+export function drawAllAsBuilt(count: number): string {
+  return count === 2 ? "Draw both as built" : `Draw all ${count} as built`;
+}
+
 type FigureRead = Row<"reading"> & { readonly value: number };
 
 /** A reading where it is a figure of this sort, of a thing that is there; null for any other. */

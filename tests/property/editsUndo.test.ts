@@ -326,6 +326,12 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
     dropIds: fc.uniqueArray(known("drop"), { minLength: 1, maxLength: 2 }),
     terminalId: known("terminal"),
   }),
+  "drops.plug": fc.record({
+    plugs: fc.array(fc.record({ dropId: known("drop"), port: fc.integer({ min: 1, max: 3 }) }), {
+      minLength: 1,
+      maxLength: 3,
+    }),
+  }),
   "drop.pin": fc.record({ dropId: known("drop"), pinned: yes }),
   "fiber.give": fc.record({
     fiberUseId: fc.oneof(fresh, known("fiberUse")),

@@ -36,6 +36,25 @@ describe("drops", () => {
   });
 });
 
+describe("drops plugged together", () => {
+  const plug = (...plugs: (readonly [string, number])[]) => ({
+    plugs: plugs.map(([dropId, port]) => ({ dropId, port })),
+  });
+
+  test("take each other's ports in one edit", () => {
+    const route = granted(smallRoute(), "drops.plug", plug(["drop-1", 2], ["drop-2", 1]));
+    expect(["drop-1", "drop-2"].map((id) => route.drop.get(id)?.port)).toEqual([2, 1]);
+  });
+
+  test("may not share a port, take one that stays held, or one the face does not have", () => {
+    const code = (...plugs: (readonly [string, number])[]) => refusal(smallRoute(), "drops.plug", plug(...plugs)).code;
+    expect(code(["drop-1", 3], ["drop-2", 3])).toBe("port-taken");
+    expect(code(["drop-1", 2])).toBe("port-taken");
+    expect(code(["drop-1", 9])).toBe("no-port");
+    expect(code(["drop-gone", 3])).toBe("missing-row");
+  });
+});
+
 describe("reserved ports", () => {
   const reserve = (count: number) => ({
     terminalId: "terminal-2",
