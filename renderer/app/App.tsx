@@ -14,8 +14,8 @@ import { LayoutPanel } from "../layout/LayoutPanel.tsx";
 import { WhatIfPanel } from "../layout/WhatIfPanel.tsx";
 import { Bar } from "../panels/Bar.tsx";
 import { EmptyState } from "../panels/EmptyState.tsx";
-import { FindingsPanel } from "../panels/FindingsPanel.tsx";
 import { AlertStrip } from "../panels/faults/AlertStrip.tsx";
+import { FindingsBelow } from "../panels/findings/FindingsBelow.tsx";
 import { HistoryPanel } from "../panels/history/HistoryPanel.tsx";
 import { ImportPanel } from "../panels/import/ImportPanel.tsx";
 import { JobStrip } from "../panels/JobStrip.tsx";
@@ -134,12 +134,7 @@ function OpenRoom({ open }: { readonly open: OpenRoute }) {
             </BalanceSplit>
           </CloseoutSplit>
         </TablesSplit>
-        {isFindingsOpen && !sheets && !isSettingsOpen && (
-          <>
-            <Divider edge="findings" />
-            <FindingsPanel open={open} />
-          </>
-        )}
+        {isFindingsOpen && !sheets && !isSettingsOpen && <FindingsBelow open={open} />}
       </div>
       {isImportOpen && <ImportPanel />}
       {areCopiesOpen && !isImportOpen && <CopiesPanel open={open} />}

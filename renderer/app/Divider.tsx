@@ -23,9 +23,12 @@ export function Divider({ edge }: { readonly edge: keyof typeof edges }) {
   const size = (px: number): void => view.setState({ [field]: boundedPx(px, windowPx) });
   useLayoutEffect(() => {
     const panel = line.current?.nextElementSibling;
-    if (!(panel instanceof HTMLElement)) return;
-    if (isUpright) panel.style.width = `${shownPx}px`;
-    else panel.style.height = `${shownPx}px`;
+    if (!(panel instanceof HTMLElement)) return undefined;
+    const sized = isUpright ? "width" : "height";
+    panel.style[sized] = `${shownPx}px`;
+    return () => {
+      panel.style[sized] = "";
+    };
   }, [shownPx, isUpright]);
   const drag = (event: PointerEvent): void => {
     if (!line.current?.hasPointerCapture(event.pointerId)) return;

@@ -4,7 +4,7 @@ import { unitsOf } from "../app/session.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { EmptyState } from "./EmptyState.tsx";
 import { FindingRow } from "./FindingRow.tsx";
-import { Choice, FindingsHead } from "./findings/FindingsHead.tsx";
+import { Choice, FindingsHead, type Fold } from "./findings/FindingsHead.tsx";
 import { GroupHead } from "./findings/GroupHead.tsx";
 import { type FindingGroup, type Grouping, grouped, groupings, saysAll } from "./findings/grouping.ts";
 import { type Sorting, sorted, sortings } from "./findings/sorting.ts";
@@ -12,8 +12,10 @@ import { findingsWords } from "./findings/words.ts";
 
 const pageCount = 150;
 
+type Props = { readonly open: OpenRoute; readonly fold: Fold | null };
+
 /** What is wrong, along the lower edge: counts and text that filter, groups, rows that lead to the place and mend. */
-export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
+export function FindingsPanel({ open, fold }: Props) {
   const { view } = useSession();
   const shownSeverities = useView((state) => state.severitiesShown);
   const areWaivedShown = useView((state) => state.areWaivedShown);
@@ -55,9 +57,15 @@ export function FindingsPanel({ open }: { readonly open: OpenRoute }) {
     event.currentTarget.querySelector<HTMLElement>(`[data-finding="${CSS.escape(key ?? "")}"]`)?.focus();
   };
 
+  if (fold?.isFolded)
+    return (
+      <section className="findings is-folded" aria-label={findingsWords.title}>
+        <FindingsHead all={all} fold={fold} />
+      </section>
+    );
   return (
     <section className="findings" aria-label={findingsWords.title}>
-      <FindingsHead all={all}>
+      <FindingsHead all={all} fold={fold}>
         <input
           type="search"
           className="findings-filter"

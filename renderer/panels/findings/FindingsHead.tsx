@@ -1,3 +1,4 @@
+import { ChevronDown, ChevronUp } from "lucide-react";
 import type { ReactNode } from "react";
 import type { Severity } from "../../../core/rules/rule.ts";
 import type { WindowFinding } from "../../app/routeStore.ts";
@@ -7,14 +8,18 @@ import { findingsWords } from "./words.ts";
 
 const severities: readonly Severity[] = ["error", "warning", "note"];
 
-/** The counts, which show and hide by severity, and beside them what chooses and orders the rows. */
-export function FindingsHead({
-  all,
-  children,
-}: {
+/** Whether the rows are folded away, and the way to change it. */
+export type Fold = { readonly isFolded: boolean; readonly toggle: () => void };
+
+type Props = {
   readonly all: readonly WindowFinding[];
-  readonly children: ReactNode;
-}) {
+  /** Null where the rows are never folded away. */
+  readonly fold: Fold | null;
+  readonly children?: ReactNode;
+};
+
+/** The counts, which show and hide by severity, and beside them what chooses and orders the rows; folded, they are only told. */
+export function FindingsHead({ all, fold, children }: Props) {
   const { view } = useSession();
   const shown = useView((state) => state.severitiesShown);
   const areWaivedShown = useView((state) => state.areWaivedShown);
@@ -28,6 +33,13 @@ export function FindingsHead({
       <h2>{findingsWords.title}</h2>
       {severities.map((severity) => {
         const count = all.filter((one) => one.severity === severity && one.waiverId === null).length;
+        if (fold?.isFolded)
+          return (
+            <span key={severity} className="count">
+              <FindingGlyph severity={severity} />
+              {findingsWords.counted(severity, count)}
+            </span>
+          );
         return (
           <button
             key={severity}
@@ -41,7 +53,7 @@ export function FindingsHead({
           </button>
         );
       })}
-      {waivedCount > 0 && (
+      {waivedCount > 0 && !fold?.isFolded && (
         <button
           type="button"
           className="count"
@@ -52,7 +64,19 @@ export function FindingsHead({
         </button>
       )}
       {children}
+      {fold && <FoldButton fold={fold} />}
     </header>
+  );
+}
+
+function FoldButton({ fold: { isFolded, toggle } }: { readonly fold: Fold }) {
+  const name = isFolded ? findingsWords.unfold : findingsWords.fold;
+  const Icon = isFolded ? ChevronUp : ChevronDown;
+  return (
+    <button type="button" className="act findings-fold" aria-expanded={!isFolded} onClick={toggle} title={name}>
+      <Icon size={16} aria-hidden="true" />
+      {name}
+    </button>
   );
 }
 

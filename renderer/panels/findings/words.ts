@@ -4,6 +4,8 @@ import type { Severity } from "../../../core/rules/rule.ts";
 export const findingsWords = {
   title: "Findings",
   list: "Findings in the order chosen",
+  unfold: "Unfold the findings",
+  fold: "Fold the findings",
   none: "The rules found nothing. They check this route after every edit.",
   nothingToCheck: "Nothing is on this route yet, so there is nothing to check.",
   filtered: "All findings are filtered out by the counts or the text above.",
