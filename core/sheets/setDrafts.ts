@@ -88,7 +88,7 @@ export function setDrafts(
     ["stringing", () => stringingDrafts(plant, paper, steps)],
     ["guy", () => guyDrafts(plant, paper, polesAlong(steps))],
     ["permit", () => permitDrafts(plant, paper, polesAlong(steps), designed)],
-    ["bonding", () => bondingDrafts(plant, paper, steps)],
+    ["bonding", () => bondingDrafts(plant, paper, steps, designed !== null)],
     ["terminal", () => terminalDrafts(plant, paper, terminalOrder(plant), designed)],
     ["splice", () => spliceDrafts(plant, paper)],
     ["fiber", () => fiberDrafts(plant, paper)],

@@ -1,5 +1,6 @@
 import type { Plant } from "../../plant/plant.ts";
 import { facePlan } from "../../plant/terminalView.ts";
+import { fieldsRead, nothingRead } from "../asBuilt/fieldsRead.ts";
 import type { Block } from "../paper/flow.ts";
 import { asFigure } from "../paper/marks.ts";
 import { panelHead, panelHeadMm, underHead } from "../paper/panel.ts";
@@ -27,15 +28,16 @@ export function jobPanels(
   designed: Plant | null,
 ): readonly (readonly Block[])[] {
   const facts = terminalFacts(plant, terminalId, designed);
+  const read = designed ? fieldsRead(plant) : nothingRead;
   const widthMm = column.right - column.left;
   const place = [
     placeBlock(plant, facts),
     faceBlock(plant, facts),
-    stepBlock(terminalSteps(facts), widthMm),
+    stepBlock(terminalSteps(facts, read), widthMm),
     cautionBlock(widthMm),
   ];
-  const cable = [tubeBlock(facts), fiberBlock(facts, column), ...portBlocks(plant, facts, column)];
-  const readings = readingPanel(plant, terminalId, widthMm);
+  const cable = [tubeBlock(facts), fiberBlock(facts, column), ...portBlocks(plant, facts, column, read)];
+  const readings = readingPanel(plant, terminalId, widthMm, read);
   return heightOf(place) < heightOf(cable) ? [[...place, readings], cable] : [place, [...cable, readings]];
 }
 

@@ -1,11 +1,11 @@
 import { terminalCautions } from "../cautions.ts";
-import type { Mark } from "../paper/displayList.ts";
+import type { Mark, PaperPoint } from "../paper/displayList.ts";
 import { wrapText } from "../paper/fitText.ts";
 import type { Block } from "../paper/flow.ts";
 import { asParagraph, bodyMm, rectangle, smallMm, stroke, words } from "../paper/marks.ts";
 import { textWidthMm } from "../paper/measureText.ts";
 import { panelHead, panelHeadMm, underHead } from "../paper/panel.ts";
-import { type JobStep, terminalTools } from "./terminalSteps.ts";
+import { type JobStep, type StepField, terminalTools } from "./terminalSteps.ts";
 
 const indentMm = 5.5;
 const lineMm = 3.85;
@@ -16,14 +16,15 @@ const tickMm = 2.6;
 const fieldMm = 17;
 const noteMm = 3.3;
 const whiteMm = 3;
+const readStyle = { face: "narrowBold", heightMm: bodyMm, align: "middle", layer: "tables" } as const;
 
-type LaidStep = { readonly lines: readonly string[]; readonly fields: readonly string[] };
+type LaidStep = Pick<JobStep, "fields" | "isDone"> & { readonly lines: readonly string[] };
 
-/** Steps one under the other, a box to tick before each and fields to write in behind, then the tools. */
+/** Steps one under the other, a box to tick before each, ticked where it is known to be done, and fields behind, then the tools. */
 export function stepBlock(steps: readonly JobStep[], widthMm: number): Block {
-  const laid = steps.map(({ text, fields }): LaidStep => {
+  const laid = steps.map(({ text, fields, isDone }): LaidStep => {
     const lines = wrapText(text, "plain", bodyMm, widthMm - indentMm - fieldsMm(fields));
-    return { lines, fields };
+    return { lines, fields, isDone };
   });
   const tools = wrapText(terminalTools, "plain", smallMm, widthMm);
   const stepsMm = laid.reduce((sum, { lines, fields }) => sum + over(fields) + lines.length * lineMm + gapMm, 0);
@@ -32,9 +33,10 @@ export function stepBlock(steps: readonly JobStep[], widthMm: number): Block {
     draw(box) {
       const marks: Mark[] = [...panelHead("Steps", box)];
       let y = underHead(box).top - 2.4;
-      for (const { lines, fields } of laid) {
+      for (const { lines, fields, isDone } of laid) {
         y -= over(fields);
         marks.push(rectangle("tables", "thin", [box.left, y - 0.3], tickMm, tickMm));
+        if (isDone) marks.push(tickMark([box.left, y - 0.3]));
         marks.push(...fieldMarks(fields, box.right, y));
         const top = y;
         marks.push(
@@ -56,26 +58,36 @@ export function stepBlock(steps: readonly JobStep[], widthMm: number): Block {
   };
 }
 
-function over(fields: readonly string[]): number {
+function over(fields: readonly StepField[]): number {
   return fields.length > 0 ? fieldGapMm : 0;
 }
 
-function fieldsMm(fields: readonly string[]): number {
-  return fields.reduce((sum, text) => sum + textWidthMm(text, "plain", smallMm) + fieldMm + 3, 0);
+function fieldsMm(fields: readonly StepField[]): number {
+  return fields.reduce((sum, { label }) => sum + textWidthMm(label, "plain", smallMm) + fieldMm + 3, 0);
 }
 
-/** Fields right of a step: what is measured, and a line to write it on. */
-function fieldMarks(fields: readonly string[], right: number, y: number): readonly Mark[] {
+/** A tick in a box whose lower left corner is told. */
+function tickMark([left, bottom]: PaperPoint): Mark {
+  return stroke("tables", "bold", [
+    [left + 0.5, bottom + 1.3],
+    [left + 1.1, bottom + 0.6],
+    [left + tickMm - 0.4, bottom + tickMm - 0.3],
+  ]);
+}
+
+/** Fields right of a step: what is measured, and a line to write it on, with what was read. */
+function fieldMarks(fields: readonly StepField[], right: number, y: number): readonly Mark[] {
   let x = right;
-  return [...fields].reverse().flatMap((text) => {
+  return [...fields].reverse().flatMap(({ label, read }) => {
     const end = x;
-    x -= textWidthMm(text, "plain", smallMm) + fieldMm + 3;
+    x -= textWidthMm(label, "plain", smallMm) + fieldMm + 3;
     return [
-      words(text, [end - fieldMm - 1, y], { heightMm: smallMm, align: "right", layer: "tables" }),
+      words(label, [end - fieldMm - 1, y], { heightMm: smallMm, align: "right", layer: "tables" }),
       stroke("tables", "thin", [
         [end - fieldMm, y - 0.6],
         [end, y - 0.6],
       ]),
+      ...(read === "" ? [] : [words(read, [end - fieldMm / 2, y], readStyle)]),
     ];
   });
 }

@@ -1,12 +1,14 @@
+import { subjectOf } from "../../closeout/subject.ts";
 import { colourAt } from "../../fiber/colourCode.ts";
 import { dropCutM, dropRunM } from "../../plant/dropView.ts";
 import type { Plant } from "../../plant/plant.ts";
+import type { FieldsRead } from "../asBuilt/fieldsRead.ts";
 import { lengthCell } from "../paper/figure.ts";
 import type { Block } from "../paper/flow.ts";
 import { panelHead, panelRuleMm, tableUnderHead } from "../paper/panel.ts";
 import type { PaperBox } from "../paper/paper.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
-import { type Column, drawTable, pageRows, type TableRow, tableHeightMm } from "../paper/table.ts";
+import { type Column, drawTable, pageRows, type TableRow, tableHeightMm, tickBox } from "../paper/table.ts";
 import { emptyPortWords } from "../tradeWords.ts";
 import { colourWords, type TerminalFacts } from "./terminalFacts.ts";
 
@@ -50,10 +52,10 @@ export function fiberBlock(facts: TerminalFacts, column: PaperBox): Block {
 }
 
 /** Every port with whom it serves, and the length each drop is cut to; in pieces where a column is lower than the table. */
-export function portBlocks(plant: Plant, facts: TerminalFacts, column: PaperBox): readonly Block[] {
+export function portBlocks(plant: Plant, facts: TerminalFacts, column: PaperBox, read: FieldsRead): readonly Block[] {
   const columns = portColumns(facts);
   const room = { ...column, top: column.top - panelRuleMm };
-  return pageRows(columns, portRows(plant, facts), room).map((rows, index) => ({
+  return pageRows(columns, portRows(plant, facts, read), room).map((rows, index) => ({
     heightMm: panelRuleMm + tableHeightMm(columns, rows, column) + whiteMm,
     draw: (box) => [
       ...panelHead(index === 0 ? "Ports and drops" : "Ports and drops, continued", box),
@@ -77,7 +79,7 @@ function portColumns(facts: TerminalFacts): readonly Column[] {
   ];
 }
 
-function portRows(plant: Plant, facts: TerminalFacts): readonly TableRow[] {
+function portRows(plant: Plant, facts: TerminalFacts, read: FieldsRead): readonly TableRow[] {
   const system = facts.settings.unitSystem;
   return facts.ports.flatMap((port) => {
     const splitter = port.splitterId === null ? "" : String(plant.rowOf("splitter", port.splitterId).position);
@@ -93,7 +95,7 @@ function portRows(plant: Plant, facts: TerminalFacts): readonly TableRow[] {
         lengthCell(dropRunM(plant, dropId), system),
         lengthCell(dropCutM(plant, dropId), system),
         `${facts.terminal.name}-${port.port}`,
-        "□",
+        tickBox(read.value(subjectOf("drop", dropId), "portOfDrop") === port.port),
       ],
     }));
   });

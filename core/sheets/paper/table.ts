@@ -51,8 +51,13 @@ const headingLineMm = 2.9;
 const formRowMm = 6.5;
 /** A box to tick is larger than the words beside it. */
 const tickMm = 3.2;
-const tick = "□";
+const [emptyBox, tickedBox] = ["□", "☑"] as const;
 const lineRowMm = lineMm + 2 * rowPadMm - (lineMm - bodyMm) / 2;
+
+/** A box to tick, ticked or empty. */
+export function tickBox(isTicked: boolean): string {
+  return isTicked ? tickedBox : emptyBox;
+}
 
 /** Left edges of a table's columns and the right edge of its last, mm. */
 export function columnEdges(columns: readonly Column[], box: PaperBox): readonly number[] {
@@ -295,7 +300,7 @@ function drawRow(cells: readonly Place[], row: TableRow, box: PaperBox, top: num
     const align = cell.align ?? "left";
     const lines = linesOf(cell, row.cells[index] ?? "")
       .map((text, line) =>
-        text === tick
+        text === emptyBox || text === tickedBox
           ? words(text, [x, base - (tickMm - bodyMm) / 2], { heightMm: tickMm, align, layer: "tables", part })
           : words(text, [x, base - line * lineMm], { align, layer: "tables", part }),
       )

@@ -1,20 +1,27 @@
+import { subjectOf } from "../../closeout/subject.ts";
 import { type BondPlace, bondPlaces, farthestBondM, farthestBondPoles } from "../../plant/bondPlaces.ts";
 import type { Plant } from "../../plant/plant.ts";
 import type { Step } from "../../plant/spanRuns.ts";
 import { strandAtPole } from "../../plant/strandHeight.ts";
 import { formatLength } from "../../units/formatLength.ts";
+import { type FieldsRead, fieldsRead, nothingRead } from "../asBuilt/fieldsRead.ts";
 import type { Draft } from "../book.ts";
 import { heightCell, lengthCell } from "../paper/figure.ts";
 import { noteFoot } from "../paper/noteFoot.ts";
 import type { Paper } from "../paper/paper.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import { type Column, type TableRow, tickBox } from "../paper/table.ts";
 import type { Schedule } from "./schedule.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
 /** Where the strand is bonded and to what, section by section as the route is walked, with fields for what is found and measured there. */
-export function bondingDrafts(plant: Plant, paper: Paper, steps: readonly Step[]): readonly Draft[] {
-  const { columns, rows, notes } = bondingSchedule(plant, steps);
+export function bondingDrafts(
+  plant: Plant,
+  paper: Paper,
+  steps: readonly Step[],
+  isAsBuilt: boolean,
+): readonly Draft[] {
+  const { columns, rows, notes } = bondingSchedule(plant, steps, isAsBuilt ? fieldsRead(plant) : nothingRead);
   const foot = noteFoot(notes, paper.drawing);
   return tableDrafts({
     kind: "bonding",
@@ -28,14 +35,14 @@ export function bondingDrafts(plant: Plant, paper: Paper, steps: readonly Step[]
   });
 }
 
-export function bondingSchedule(plant: Plant, steps: readonly Step[]): Schedule {
+export function bondingSchedule(plant: Plant, steps: readonly Step[], read: FieldsRead = nothingRead): Schedule {
   const places = bondPlaces(plant, steps);
   const walked = steps.flatMap(({ spanId }) => plant.rowOf("span", spanId).strandSectionId ?? []);
   const sections = [...new Set(walked)].filter((id) => places.some((one) => one.sectionId === id));
   const rows = sections.flatMap((id): readonly TableRow[] => {
     const own = places.filter((one) => one.sectionId === id);
     const { name } = plant.rowOf("strandSection", id);
-    return [{ group: headingOf(plant, id, own.length), of: name }, ...own.map((place) => rowOf(plant, place))];
+    return [{ group: headingOf(plant, id, own.length), of: name }, ...own.map((place) => rowOf(plant, place, read))];
   });
   return { name: "Bonds and grounds", grouped: "Strand", columns: columnsOf(plant), rows, notes: footNotes(plant) };
 }
@@ -60,8 +67,10 @@ function headingOf(plant: Plant, sectionId: string, count: number): string {
   return `Strand ${name}: ${plant.rowOf("strandType", strandTypeId).name}; ${count} bonds`;
 }
 
-function rowOf(plant: Plant, { poleId, sinceM, why }: BondPlace): TableRow {
+function rowOf(plant: Plant, { poleId, sectionId, sinceM, why }: BondPlace, read: FieldsRead): TableRow {
   const system = plant.settings().unitSystem;
+  const bond = subjectOf("bond", poleId, 0, sectionId);
+  const conducts = read.value(bond, "continuity");
   const neutrals = plant
     .where("attachment", "poleId", poleId)
     .map((id) => plant.rowOf("attachment", id))
@@ -75,8 +84,8 @@ function rowOf(plant: Plant, { poleId, sinceM, why }: BondPlace): TableRow {
       neutrals[0] ? heightCell(neutrals[0].heightM, system) : "none",
       "□ yes  □ no",
       "",
-      "",
-      "□",
+      read.text(bond, "resistance"),
+      conducts === 0 ? "no" : tickBox(conducts !== null),
     ],
   };
 }

@@ -5,6 +5,7 @@ import type { Plant } from "../../plant/plant.ts";
 import type { PortReading } from "../../plant/portReading.ts";
 import { portsOf } from "../../plant/terminalView.ts";
 import { fixedText } from "../../units/fixedText.ts";
+import { type FieldsRead, fieldsRead, nothingRead } from "../asBuilt/fieldsRead.ts";
 import { redlined } from "../asBuilt/redlinedRows.ts";
 import type { Draft } from "../book.ts";
 import { readingSources, terminalReadings, waveWords } from "../jobCard/terminalReadings.ts";
@@ -24,7 +25,7 @@ export function scheduleDrafts(
   designed: Plant | null,
 ): readonly Draft[] {
   const { columns, rows } = redlined(
-    portSchedule(plant, terminalIds),
+    portSchedule(plant, terminalIds, designed ? fieldsRead(plant) : nothingRead),
     designed && portSchedule(designed, terminalIds),
     readColumns,
   );
@@ -41,8 +42,8 @@ export function scheduleDrafts(
 /** What a reading tells of a drop: whose port it is. Its run follows from where the terminal hangs, and nobody read it. */
 const readColumns: readonly string[] = ["Living unit", "House tag"];
 
-export function portSchedule(plant: Plant, terminalIds: readonly string[]): Schedule {
-  const rows = terminalIds.flatMap((id) => terminalRows(plant, id));
+export function portSchedule(plant: Plant, terminalIds: readonly string[], read: FieldsRead = nothingRead): Schedule {
+  const rows = terminalIds.flatMap((id) => terminalRows(plant, id, read));
   return { name: "Ports and drops", grouped: "Terminal", columns: scheduleColumns(plant), rows, notes: [] };
 }
 
@@ -63,7 +64,7 @@ function scheduleColumns(plant: Plant): readonly Column[] {
   ];
 }
 
-function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
+function terminalRows(plant: Plant, terminalId: string, read: FieldsRead): readonly TableRow[] {
   const system = plant.settings().unitSystem;
   const terminal = plant.rowOf("terminal", terminalId);
   const ports = portsOf(plant, terminalId);
@@ -81,8 +82,11 @@ function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
       port.leg === null ? "" : figure(port.leg, 0),
     ];
     const expected = readingText(readings[index]?.reading);
+    const measured = read.lightText(terminalId, port.port);
     if (port.dropIds.length === 0)
-      return [{ cells: [figure(port.port, 0), ...light, emptyPortWords(terminal, port), "", "", "", expected] }];
+      return [
+        { cells: [figure(port.port, 0), ...light, emptyPortWords(terminal, port), "", "", "", expected, measured] },
+      ];
     return port.dropIds.map((dropId) => ({
       cells: [
         figure(port.port, 0),
@@ -92,6 +96,7 @@ function terminalRows(plant: Plant, terminalId: string): readonly TableRow[] {
         lengthCell(dropCutM(plant, dropId), system),
         `${terminal.name}-${port.port}`,
         expected,
+        measured,
       ],
     }));
   });

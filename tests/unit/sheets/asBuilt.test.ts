@@ -131,6 +131,10 @@ describe("the set as built", () => {
     expect(struckOn("schedule")).toEqual(["2 Test Rd", "T1-2", "spare"]);
   });
 
+  test("lists the drop that was found in another port", () => {
+    expect(textsOn("revision")).toContain("Drop to 2 Test Rd moved from T1 port 2 to T1 port 3");
+  });
+
   test("lists what was read and no drawing takes, with why", () => {
     expect(textsOn("revision").filter((one) => one.startsWith("◆"))).toContain(
       "◆ Pole P3, strand height 100 ft 0 in: that is above the top of the pole",
