@@ -84,3 +84,8 @@ export const caseWords: Readonly<Record<ProfileCase | "loaded", string>> = {
   extremeIce: "extreme ice",
   worker: "worker",
 };
+
+/** A thing by its kind and name, the kind said once: cable "Main" is `Cable Main`, cable "Cable 1" is `Cable 1`. */
+export function kindAndName(kind: string, name: string): string {
+  return name.toLowerCase().startsWith(`${kind.toLowerCase()} `) ? name : `${kind} ${name}`;
+}

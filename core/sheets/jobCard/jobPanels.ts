@@ -5,6 +5,7 @@ import type { Block } from "../paper/flow.ts";
 import { asFigure } from "../paper/marks.ts";
 import { panelHead, panelHeadMm, underHead } from "../paper/panel.ts";
 import type { PaperBox } from "../paper/paper.ts";
+import { kindAndName } from "../tradeWords.ts";
 import { cautionBlock, stepBlock } from "./jobSteps.ts";
 import { fiberBlock, portBlocks } from "./jobTables.ts";
 import { photoBox } from "./photoBox.ts";
@@ -90,7 +91,7 @@ function tubeBlock(facts: TerminalFacts): Block {
   return {
     heightMm,
     draw: (box) => [
-      ...panelHead(`Cable ${facts.cableName}: which tube to open`, box),
+      ...panelHead(`${kindAndName("Cable", facts.cableName)}: which tube to open`, box),
       ...tubePanel(facts, { ...underHead(box), bottom: box.top - heightMm }),
     ],
   };

@@ -7,7 +7,7 @@ import { slant } from "../paper/furniture.ts";
 import { rectangle, smallMm, stroke, words } from "../paper/marks.ts";
 import { textWidthMm } from "../paper/measureText.ts";
 import type { PaperBox } from "../paper/paper.ts";
-import { attachmentWords } from "../tradeWords.ts";
+import { attachmentWords, kindAndName } from "../tradeWords.ts";
 import { attachmentsOn, type TerminalFacts } from "./terminalFacts.ts";
 import { hungMarks, type Scene } from "./terminalHung.ts";
 
@@ -142,7 +142,11 @@ function strandMarks(
       [poleX - 40, strandY - 1.1],
       [box.right, strandY - 1.1],
     ]),
-    words(`Cable ${facts.cableName}`, [box.right, strandY + 1.8], { face: "narrow", heightMm: 2.2, align: "right" }),
+    words(kindAndName("Cable", facts.cableName), [box.right, strandY + 1.8], {
+      face: "narrow",
+      heightMm: 2.2,
+      align: "right",
+    }),
     stroke("dimensions", "thin", [
       [heightX, groundY],
       [heightX, strandY],

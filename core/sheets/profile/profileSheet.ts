@@ -10,6 +10,7 @@ import { shelfLines } from "../paper/shelfLines.ts";
 import { type Shelved, shelved } from "../paper/shelves.ts";
 import { stretchTitle } from "../plan/stretchTitle.ts";
 import { type Changed, drawProfileClouds } from "../revised/profileClouds.ts";
+import { kindAndName } from "../tradeWords.ts";
 import { drawBelow } from "./profileBelow.ts";
 import { profileFoot } from "./profileFoot.ts";
 import { drawGrid, drawGround } from "./profileGround.ts";
@@ -132,5 +133,5 @@ function wayText(plant: Plant, { table, id }: ProfileWay): string {
     return `${name} from the side, in the direction of the light: ${plant.rowOf("cableType", cableTypeId).name}`;
   }
   const { name, strandTypeId } = plant.rowOf(table, id);
-  return `Strand ${name} from the side, without a cable: ${plant.rowOf("strandType", strandTypeId).name}`;
+  return `${kindAndName("Strand", name)} from the side, without a cable: ${plant.rowOf("strandType", strandTypeId).name}`;
 }

@@ -1,5 +1,6 @@
 import type { RowChange } from "../../model/rowChange.ts";
 import type { Plant } from "../../plant/plant.ts";
+import { kindAndName } from "../tradeWords.ts";
 import { pairsOf } from "./pairs.ts";
 import { type Between, type ChangeLine, lineAbout } from "./told.ts";
 
@@ -23,7 +24,7 @@ export function tellFibers(rows: readonly RowChange[], { before, after }: Betwee
       "cable",
       after.row("cable", id) ?? null,
       { id },
-      `Cable ${cable?.name ?? id}: fiber ${listed([...fibers])} used otherwise`,
+      `${kindAndName("Cable", cable?.name ?? id)}: fiber ${listed([...fibers])} used otherwise`,
     );
   });
   return [...ofTerminals, ...ofCables];

@@ -1,5 +1,6 @@
 import type { RowChange } from "../../model/rowChange.ts";
 import type { CableRun } from "../../model/tables.ts";
+import { kindAndName } from "../tradeWords.ts";
 import { pairsOf } from "./pairs.ts";
 import { type Between, type ChangeLine, lineAbout } from "./told.ts";
 
@@ -19,7 +20,7 @@ export function tellRuns(rows: readonly RowChange[], { before, after }: Between)
       ...(fewer > 0 ? [`no longer lashed along ${spans(fewer)}`] : []),
       ...(more + fewer === 0 ? ["takes its spans in another order"] : []),
     ];
-    return [lineAbout("cable", cable, null, `Cable ${cable.name} ${parts.join(", ")}`)];
+    return [lineAbout("cable", cable, null, `${kindAndName("Cable", cable.name)} ${parts.join(", ")}`)];
   });
 }
 

@@ -9,6 +9,7 @@ import { fixedText } from "../../units/fixedText.ts";
 import type { UnitSystem } from "../../units/unitSystem.ts";
 import { cellText, lengthCell } from "../paper/figure.ts";
 import { grouped, lengthUnit } from "../paper/quantityText.ts";
+import { kindAndName } from "../tradeWords.ts";
 
 /** One line of the bill: what, what it is counted by, and how much of it the route takes before any allowance. */
 export type BillLine = {
@@ -61,7 +62,7 @@ function strandLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
       group: "Strand and cable",
       assembly: "",
       price: one.costPerM,
-      item: `Strand ${one.name}`,
+      item: kindAndName("Strand", one.name),
       counted: "length of the spans",
       quantity: one.quantity,
       unit: "length",
@@ -77,7 +78,7 @@ function cableLines(plant: Plant, allowanceFrac: number): readonly BillLine[] {
       group: "Strand and cable",
       assembly: "",
       price: cable.type.costPerM,
-      item: `Cable ${cable.name}: ${cable.type.name}`,
+      item: `${kindAndName("Cable", cable.name)}: ${cable.type.name}`,
       counted: "spans and coils",
       quantity: sheathLength(plant, cable.id).totalM,
       unit: "length",

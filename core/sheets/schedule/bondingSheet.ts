@@ -11,6 +11,7 @@ import { noteFoot } from "../paper/noteFoot.ts";
 import type { Paper } from "../paper/paper.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
 import { type Column, type TableRow, tickBox } from "../paper/table.ts";
+import { kindAndName } from "../tradeWords.ts";
 import type { Schedule } from "./schedule.ts";
 import { tableDrafts } from "./tableSheets.ts";
 
@@ -64,7 +65,7 @@ function columnsOf(plant: Plant): readonly Column[] {
 
 function headingOf(plant: Plant, sectionId: string, count: number): string {
   const { name, strandTypeId } = plant.rowOf("strandSection", sectionId);
-  return `Strand ${name}: ${plant.rowOf("strandType", strandTypeId).name}; ${count} bonds`;
+  return `${kindAndName("Strand", name)}: ${plant.rowOf("strandType", strandTypeId).name}; ${count} bonds`;
 }
 
 function rowOf(plant: Plant, { poleId, sectionId, sinceM, why }: BondPlace, read: FieldsRead): TableRow {

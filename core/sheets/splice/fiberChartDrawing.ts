@@ -223,6 +223,7 @@ export function chartLegend({ left, bottom }: PaperBox): readonly Mark[] {
     ["spliced through to another cable", (at) => endMark("lateral", at)],
     ["dead from here on", (at) => endMark("dead", at)],
     ["dark beyond the cut, or held", ([x]) => [line(x - 4, x + 1.5, y, false, true)]],
+    ["in use, from the feed end", ([x]) => [line(x - 4, x + 1.5, y, true)]],
     ["spare", ([x]) => [line(x - 4, x + 1.5, y, false)]],
   ];
   const marks: Mark[] = [];

@@ -72,6 +72,13 @@ describe("the bill of materials", () => {
     expect(lines.get("Cable C1: 48 fibers")?.quantity).toBeCloseTo(135 + 2 * 6.096, 9);
   });
 
+  it("says the kind once of a cable whose name begins with it", () => {
+    const named = changed(route, "cable", "cable-1", { name: "Cable 1" });
+    expect(billOf(openPlant(named)).map((one) => one.item)).toContain("Cable 1: 48 fibers");
+    const likewise = changed(route, "cable", "cable-1", { name: "Cableway" });
+    expect(billOf(openPlant(likewise)).map((one) => one.item)).toContain("Cable Cableway: 48 fibers");
+  });
+
   it("counts hardware by what it goes with, two ends to a strand section", () => {
     expect(lines.get("Clamp")?.quantity).toBe(8);
     expect(lines.get("Grip")?.quantity).toBe(2);

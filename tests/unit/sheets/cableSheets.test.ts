@@ -55,6 +55,11 @@ describe("a fiber chart", () => {
     expect(textsOf(unused, "fiber").filter((text) => text.endsWith(": spare")).length).toBe(sheets[0]?.keys.length);
   });
 
+  it("tells in its legend every kind of line it draws", () => {
+    const told = ["in use, from the feed end", "dark beyond the cut, or held", "spare"];
+    expect(textsOf(route, "fiber")).toEqual(expect.arrayContaining(told));
+  });
+
   it("names what each used fiber lights, and the places where fibers leave from the feed end on", () => {
     const pages = chartPages(plant, "cable-line0", 48);
     const uses = pages.flatMap((page) => page.fibers.flatMap((one) => one.uses));
