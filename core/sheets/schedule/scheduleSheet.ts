@@ -36,6 +36,7 @@ export function scheduleDrafts(
     rows,
     box: paper.drawing,
     leastMm: 180,
+    ruled: true,
   });
 }
 
@@ -60,7 +61,7 @@ function scheduleColumns(plant: Plant): readonly Column[] {
     { heading: "Cut", unit, share: 14, align: "right" },
     { heading: "House tag", share: 18 },
     { heading: "Light expected", unit: "dBm", share: 23, align: "right" },
-    { heading: "Measured", unit: "dBm", share: 15 },
+    { heading: "Measured", unit: "dBm", share: 22 },
   ];
 }
 
