@@ -16,9 +16,11 @@ export function NoRows({ kind, plant, isFiltered, showAll }: Props) {
   return <EmptyState says={tableWords.noneLeft} way={{ name: tableWords.clearFilters, run: showAll }} />;
 }
 
+const ofCloseout = ["reading", "punch"];
 const laidOut = ["strandSection", "cable", "terminal", "port", "fiber", "drop"];
 
 function whatBringsRows(kind: Kind, plant: Plant): string {
   if (kind.add?.(plant, null)) return "tableAdd";
+  if (ofCloseout.includes(kind.id)) return "closeout";
   return laidOut.includes(kind.id) && plant.route().livingUnit.size > 0 ? "layout" : "import";
 }

@@ -1,4 +1,6 @@
+import type { Subject } from "../../core/closeout/subject.ts";
 import type { Step } from "../../core/edits/runSteps.ts";
+import { subjectAstray } from "../../core/edits/subjects.ts";
 import { freshIds } from "../../core/model/freshId.ts";
 import type { Route } from "../../core/model/route.ts";
 import type { TableName } from "../../core/model/tables.ts";
@@ -6,6 +8,7 @@ import { cablePath } from "../../core/plant/cablePath.ts";
 import type { Plant } from "../../core/plant/plant.ts";
 import { portCounts } from "../../core/plant/terminalView.ts";
 import { type RefKey, refKey } from "../app/ref.ts";
+import { shownRef } from "../closeout/punch/punchSubject.ts";
 import { attachmentColumns } from "./columns/attachmentColumns.ts";
 import { cableColumns } from "./columns/cableColumns.ts";
 import { closureColumns } from "./columns/closureColumns.ts";
@@ -21,6 +24,8 @@ import { guyColumns } from "./columns/guyColumns.ts";
 import { placeId, splitPlace } from "./columns/place.ts";
 import { poleColumns } from "./columns/poleColumns.ts";
 import { portColumns } from "./columns/portColumns.ts";
+import { punchColumns } from "./columns/punchColumns.ts";
+import { readingColumns } from "./columns/readingColumns.ts";
 import { spanColumns } from "./columns/spanColumns.ts";
 import { steelColumns } from "./columns/steelColumns.ts";
 import { strandColumns } from "./columns/strandColumns.ts";
@@ -177,6 +182,20 @@ export const kinds: readonly Kind[] = [
     ...adds("dropCrossing"),
   }),
   plainKind("feed", { name: "Feeds", thing: "hub output", columns: feedColumns, refs: () => [], ...adds("feed") }),
+  plainKind("reading", {
+    name: "Readings",
+    thing: "reading",
+    columns: readingColumns,
+    refs: (plant, id) => refsOfThing(plant, plant.rowOf("reading", id)),
+    row: () => null,
+  }),
+  plainKind("punch", {
+    name: "Punch list",
+    thing: "item of the punch list",
+    columns: punchColumns,
+    refs: (plant, id) => refsOfThing(plant, plant.rowOf("punch", id)),
+    row: () => null,
+  }),
 ];
 
 /** The kind of an id; the first where there is none. */
@@ -185,6 +204,11 @@ export function kindOf(id: string): Kind {
   const found = kinds.find((one) => one.id === id) ?? first;
   if (!found) throw new Error("there are no kinds of rows");
   return found;
+}
+
+/** What stands on the diagram for a thing that is built; nothing where it is gone. */
+function refsOfThing(plant: Plant, thing: Subject): readonly RefKey[] {
+  return subjectAstray(plant.route(), thing) ? [] : [shownRef(plant, thing)];
 }
 
 function numbered(ownerId: string, count: number): string[] {

@@ -410,7 +410,10 @@ const inputs: Readonly<Record<string, fc.Arbitrary<object>>> = {
       }),
     )
     .map(([thing, item]) => ({ ...thing, ...item })),
-  "punch.set": fc.record({ punchId: known("punch"), what: tag, assignedTo: word, dueIso: word }),
+  "punch.set": fc.record(
+    { punchId: known("punch"), what: tag, assignedTo: word, dueIso: word },
+    { requiredKeys: ["punchId"] },
+  ),
   "punch.done": fc.record({ punchId: known("punch"), by: tag, atIso: tag, note: word }),
   "punch.reopen": fc.record({ punchId: known("punch") }),
   "photo.add": fc

@@ -6,17 +6,26 @@ import { missing } from "../missing.ts";
 import { rowEdit } from "../tableRow.ts";
 import { punchTag } from "../tags.ts";
 
-const input = z.strictObject({ punchId: id, what: label, assignedTo: words, dueIso: words });
+const input = z.strictObject({
+  punchId: id,
+  what: label.optional(),
+  assignedTo: words.optional(),
+  dueIso: words.optional(),
+});
 
-/** Says what is to be mended, by whom and until when. */
+/** Says what is to be mended, by whom and until when; what is not said stays as it is. */
 export const punchSet: Command<z.infer<typeof input>> = {
   id: "punch.set",
   input,
   label: ({ punchId }, route) => `Change ${punchTag(route, punchId)}`,
-  run(route, { punchId, ...given }) {
+  run(route, { punchId, what, assignedTo, dueIso }) {
     const before = route.punch.get(punchId);
-    return before
-      ? ok([rowEdit("punch", before, { ...before, ...given })])
-      : missing("item of the punch list", punchId);
+    if (!before) return missing("item of the punch list", punchId);
+    const said = {
+      what: what ?? before.what,
+      assignedTo: assignedTo ?? before.assignedTo,
+      dueIso: dueIso ?? before.dueIso,
+    };
+    return ok([rowEdit("punch", before, { ...before, ...said })]);
   },
 };

@@ -123,7 +123,12 @@ function rangeOf(drawn: Needed["drawn"]): AskedReading["drawn"] {
   return { leastValue: drawn.kind === "most" ? 0 : drawn.least, mostValue: drawn.most };
 }
 
-function drawnText(what: ReadingKind, drawn: Needed["drawn"], { unitSystem }: Settings): string {
+/** What a reading is held against, as it is written; empty where nothing is. */
+export function drawnText(
+  what: ReadingKind,
+  drawn: Needed["drawn"],
+  { unitSystem }: Pick<Settings, "unitSystem">,
+): string {
   const text = (value: number) => readingText(what, { value, text: "" }, unitSystem);
   // that a bond conducts goes without saying
   if (drawn === null || what === "continuity") return "";
