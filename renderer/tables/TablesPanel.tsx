@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from "react";
+import { type KeyboardEvent, useEffect, useRef } from "react";
 import type { TableLayout } from "../../core/contract/wayMethods.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
@@ -18,7 +18,7 @@ export function TablesPanel({ open, sizeFrac }: { readonly open: OpenRoute; read
   const kind = kindOf(useView((state) => state.tables.kindId));
   return (
     <section className="tables" aria-label={tableWords.tables} style={{ flexBasis: `${sizeFrac * 100}%` }}>
-      <KindTable key={`${open.fileName} ${kind.id}`} open={open} kind={kind} />
+      <KindTable key={open.fileName} open={open} kind={kind} />
     </section>
   );
 }
@@ -33,12 +33,12 @@ function KindTable({ open, kind: whole }: { readonly open: OpenRoute; readonly k
     <>
       <div className="tables-bar">
         <Tabs chosen={whole} />
-        <ColumnChooser kind={kind} layout={layout} lay={lay} />
+        <ColumnChooser key={whole.id} kind={kind} layout={layout} lay={lay} />
         {buttons.map((id) => (
           <TableButton key={id} actionId={id} />
         ))}
       </div>
-      <TableGrid open={open} kind={kind} layout={layout} lay={lay} />
+      <TableGrid key={whole.id} open={open} kind={kind} layout={layout} lay={lay} />
     </>
   );
 }
@@ -54,8 +54,13 @@ function Tabs({ chosen }: { readonly chosen: Kind }) {
     choose(next.id);
     event.currentTarget.querySelector<HTMLElement>(`[data-kind="${next.id}"]`)?.focus();
   };
+  const list = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const tab = list.current?.querySelector(`[data-kind="${chosen.id}"]`);
+    tab?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  }, [chosen]);
   return (
-    <div role="tablist" className="tables-tabs" aria-label={tableWords.kinds} onKeyDown={walk}>
+    <div ref={list} role="tablist" className="tables-tabs" aria-label={tableWords.kinds} onKeyDown={walk}>
       {kinds.map((one) => (
         <button
           key={one.id}

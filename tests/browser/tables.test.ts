@@ -80,6 +80,23 @@ test("every kind of row has its table, and each cell can be read", async () => {
   expect(complaints).toEqual([]);
 });
 
+test("arrows walk along the tabs: the hand stays on them and the chosen one is in sight", async () => {
+  const { page } = opened;
+  await page.keyboard.press("Control+g");
+  await page.getByRole("tab", { name: "Poles", exact: true }).focus();
+  for (const name of ["Punch list", "Readings", "Feeds"]) {
+    await page.keyboard.press("ArrowLeft");
+    await page.getByRole("grid", { name, exact: true }).waitFor();
+    const tab = page.getByRole("tab", { name, exact: true });
+    await expect.poll(() => tab.evaluate((one) => one === document.activeElement)).toBe(true);
+    const isInSight = tab.evaluate((one) => {
+      const [box, list] = [one.getBoundingClientRect(), one.parentElement?.getBoundingClientRect()];
+      return list !== undefined && box.left >= list.left - 1 && box.right <= list.right + 1;
+    });
+    expect(await isInSight).toBe(true);
+  }
+});
+
 test("choosing a row chooses it on the diagram, and choosing on the diagram scrolls to the row", async () => {
   const { page, session } = opened;
   await showTable(page, "Poles");
