@@ -7,7 +7,7 @@ import type { Schedule } from "../schedule/schedule.ts";
  *
  * @param headings  of the columns where it is struck; all where not given
  */
-export function redlined(built: Schedule, designed: Schedule | null, headings?: readonly string[]): Schedule {
+export function redlinedSchedule(built: Schedule, designed: Schedule | null, headings?: readonly string[]): Schedule {
   if (!designed) return built;
   const isStruck = (column: number) => headings?.includes(built.columns[column]?.heading ?? "") ?? true;
   return { ...built, rows: redlinedRows(built.rows, designed.rows, isStruck) };

@@ -1,7 +1,7 @@
 import type { Plant } from "../../plant/plant.ts";
 import { metresPerFoot } from "../../units/constants.ts";
 import type { UnitSystem } from "../../units/unitSystem.ts";
-import { redlined } from "../asBuilt/redlinedRows.ts";
+import { redlinedSchedule } from "../asBuilt/redlinedRows.ts";
 import type { Draft } from "../book.ts";
 import { type Cell, cellText, type Figure, figure, lengthCell } from "../paper/figure.ts";
 import { noteFoot } from "../paper/noteFoot.ts";
@@ -23,7 +23,9 @@ const columns: readonly Column[] = [
 
 /** Bill of materials without prices: quantities from the drawing, hardware by the assembly it goes into, with the company's allowance. */
 export function billDrafts(plant: Plant, paper: Paper, designed: Plant | null): readonly Draft[] {
-  const { columns, rows, notes } = redlined(billSchedule(plant), designed && billSchedule(designed), ["Quantity"]);
+  const { columns, rows, notes } = redlinedSchedule(billSchedule(plant), designed && billSchedule(designed), [
+    "Quantity",
+  ]);
   const { rest, marks } = noteFoot(notes, paper.drawing);
   return tableDrafts({ kind: "bill", title: "Bill of materials", columns, rows, box: rest, beside: marks });
 }

@@ -5,7 +5,7 @@ import { byText } from "../../plant/sorting.ts";
 import { catalogueBasis } from "../../rules/rule.ts";
 import { isOver } from "../../rules/withinLimit.ts";
 import { formatForce } from "../../units/formatForce.ts";
-import { redlined } from "../asBuilt/redlinedRows.ts";
+import { redlinedSchedule } from "../asBuilt/redlinedRows.ts";
 import type { Draft } from "../book.ts";
 import { type Cell, cellText, lengthCell, stationCell } from "../paper/figure.ts";
 import { noteFoot } from "../paper/noteFoot.ts";
@@ -18,7 +18,7 @@ import { tableDrafts } from "./tableSheets.ts";
 
 /** Every cable with its reel, and its sheath counted up from pole to pole. */
 export function reelDrafts(plant: Plant, paper: Paper, designed: Plant | null): readonly Draft[] {
-  const { columns, rows, notes } = redlined(reelSchedule(plant), designed && reelSchedule(designed));
+  const { columns, rows, notes } = redlinedSchedule(reelSchedule(plant), designed && reelSchedule(designed));
   const foot = noteFoot(notes, paper.drawing);
   return tableDrafts({
     kind: "reel",

@@ -6,7 +6,7 @@ import type { PortReading } from "../../plant/portReading.ts";
 import { portsOf } from "../../plant/terminalView.ts";
 import { fixedText } from "../../units/fixedText.ts";
 import { type FieldsRead, fieldsRead, nothingRead } from "../asBuilt/fieldsRead.ts";
-import { redlined } from "../asBuilt/redlinedRows.ts";
+import { redlinedSchedule } from "../asBuilt/redlinedRows.ts";
 import type { Draft } from "../book.ts";
 import { readingSources, terminalReadings, waveWords } from "../jobCard/terminalReadings.ts";
 import { figure, lengthCell } from "../paper/figure.ts";
@@ -24,7 +24,7 @@ export function scheduleDrafts(
   terminalIds: readonly string[],
   designed: Plant | null,
 ): readonly Draft[] {
-  const { columns, rows } = redlined(
+  const { columns, rows } = redlinedSchedule(
     portSchedule(plant, terminalIds, designed ? fieldsRead(plant) : nothingRead),
     designed && portSchedule(designed, terminalIds),
     readColumns,
