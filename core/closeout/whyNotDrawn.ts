@@ -41,7 +41,8 @@ function whyNotHeight(plant: Plant, poleId: string, heightM: number): NotDrawn |
 function whyNotOffset(plant: Plant, terminalId: string, fromPoleM: number): NotDrawn | null {
   const { lengthM } = plant.rowOf("span", plant.rowOf("terminal", terminalId).spanId);
   if (!(fromPoleM > 0)) return because("a terminal hangs off its pole");
-  return fromPoleM < lengthM ? null : because("that is past the far pole of its span", lengthM);
+  // beyond the middle it would be drawn as hanging at the other pole, and what was read be held against that
+  return fromPoleM < lengthM / 2 ? null : because("that is past the middle of its span", lengthM / 2);
 }
 
 /** A port that another drop was found in, or is drawn on and nobody looked, is not drawn twice. */

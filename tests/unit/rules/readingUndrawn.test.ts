@@ -22,12 +22,12 @@ describe(rule, () => {
     ]);
   });
 
-  it("a terminal read past the far pole of its span is found, by this rule alone", () => {
-    const route = routeRead(readingRow(terminal1, "offset", 45));
+  it("a terminal read past the middle of its span, where the other pole is nearer, is found, by this rule alone", () => {
+    const route = routeRead(readingRow(terminal1, "offset", 22.5));
     expect(findingsOf(route, rule)).toMatchObject([
       {
         message:
-          "What was read of terminal T1 (from the pole) stays out of the as-built set: that is past the far pole of its span.",
+          "What was read of terminal T1 (from the pole) stays out of the as-built set: that is past the middle of its span.",
       },
     ]);
     expect(findingsOf(route, "built-offset")).toEqual([]);
@@ -48,6 +48,6 @@ describe(rule, () => {
   });
 
   it("what can be drawn is quiet", () => {
-    expect(told(readingRow(pole2, "height", 10.9), readingRow(terminal1, "offset", 44.9))).toEqual([]);
+    expect(told(readingRow(pole2, "height", 10.9), readingRow(terminal1, "offset", 22.4))).toEqual([]);
   });
 });
