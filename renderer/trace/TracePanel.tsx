@@ -9,6 +9,7 @@ import { bringTraces } from "./bringTraces.ts";
 import { TracePaper } from "./TracePaper.tsx";
 import { setTraces, traceNow, tracesInOrder } from "./traceHand.ts";
 import { traceTitle } from "./traceTitle.ts";
+import { untoldTraces } from "./untold.ts";
 import { traceWords } from "./words.ts";
 
 /** The traces: which one, with what, and what it shows. */
@@ -18,6 +19,8 @@ export function TracePanel({ open }: { readonly open: OpenRoute }) {
   const areOthersShown = useView((state) => state.traces.areOthersShown);
   const by = useView((state) => state.closeout.by);
   const shown = traceNow(open, traceId);
+  const untold = untoldTraces(open.route);
+  const [firstUntold] = untold;
   return (
     <>
       <div className="traces-bar">
@@ -45,6 +48,15 @@ export function TracePanel({ open }: { readonly open: OpenRoute }) {
             />
             <span>{traceWords.others}</span>
           </label>
+        )}
+        {firstUntold && (
+          <button
+            type="button"
+            className="act is-written"
+            onClick={() => setTraces(session, { traceId: firstUntold.id, a: null, b: null, underM: null })}
+          >
+            {traceWords.untold(untold.length)}
+          </button>
         )}
         <span className="traces-bar-room" />
         <label>

@@ -8,6 +8,7 @@ import { useInk } from "../canvas/usePicture.ts";
 import { type LaidCurve, levelAt } from "./curveColumns.ts";
 import type { TraceMark } from "./drawTrace.ts";
 import { GiveForm } from "./GiveForm.tsx";
+import { GiveManyForm } from "./GiveManyForm.tsx";
 import { useKeptTraces } from "./keptCurves.ts";
 import { lineTitle } from "./lineTitle.ts";
 import { extentOf, laidCurve, type ShownTrace, shownTraces, type TraceLine, traceLines } from "./shownTrace.ts";
@@ -16,6 +17,7 @@ import { TraceStage } from "./TraceStage.tsx";
 import { fitTrace, type TraceExtent, traceFrameWith } from "./traceFrame.ts";
 import { hubMOfRef, lineOfRef, refOfLine, setTraces } from "./traceHand.ts";
 import { pressOnTrace } from "./traceKeys.ts";
+import { untoldTraces } from "./untold.ts";
 import { useTracePointer } from "./useTracePointer.ts";
 import { traceWords } from "./words.ts";
 
@@ -105,11 +107,12 @@ export function TracePaper({ open, shown }: Props) {
   );
 }
 
-/** Whose a trace is: asked at once where nobody has said so, else behind a word. */
+/** Whose a trace is: asked at once where nobody has said so, with all of which nobody has; else behind a word. */
 function Whose({ open, shown }: Props) {
   const { id, cableId, fiber, fromEnd, leadM } = shown.trace;
   const form = <GiveForm key={[id, cableId, fiber, fromEnd, leadM].join(" ")} open={open} shown={shown} />;
-  if (cableId === null || fiber === null) return form;
+  if (cableId === null || fiber === null)
+    return untoldTraces(open.route).length > 1 ? <GiveManyForm open={open} shownId={id} /> : form;
   return (
     <details className="traces-whose">
       <summary>{traceWords.whoseKnown}</summary>

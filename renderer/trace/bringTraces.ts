@@ -1,4 +1,4 @@
-import { traceToKeep } from "../../core/closeout/traceToKeep.ts";
+import { type TraceBrought, traceToKeep } from "../../core/closeout/traceToKeep.ts";
 import { keptTraceId } from "../../core/edits/commands/traceKeep.ts";
 import { runCommand } from "../app/edits.ts";
 import { base64Of } from "../app/importing.ts";
@@ -12,7 +12,7 @@ export async function bringTraces(session: Session, files: readonly File[]): Pro
   const { routeId, route } = openRouteOf(session);
   const { by, atIso } = signedNow(session);
   if (by === "") return tell(session, traceWords.byNeeded);
-  const brought = [];
+  const brought: TraceBrought[] = [];
   for (const file of files) {
     const bytes = new Uint8Array(await file.arrayBuffer());
     const read = traceToKeep(
@@ -27,6 +27,7 @@ export async function bringTraces(session: Session, files: readonly File[]): Pro
     }
     const kept = await session.host.call("kept.keep", { routeId, bytesBase64: await base64Of(file) });
     if (!kept.ok) return showFault(session, kept.fault);
+    if (brought.some((one) => one.trace.keptHash === kept.value.hash)) continue;
     brought.push({ ...read.value, trace: { ...read.value.trace, keptHash: kept.value.hash } });
   }
   const isNew = (hash: string) => !openRouteOf(session).route.trace.has(keptTraceId(hash));

@@ -73,6 +73,41 @@ describe("the traces", () => {
     expect([...session.route().trace.values()][0]).toMatchObject({ cableId: cable.id, fiber, fromEnd: "feed" });
   });
 
+  test("that nobody has placed are numbered on from one and told as one step, which one undo takes back", async () => {
+    const { page, session } = opened();
+    const { cable } = longestWay(session.plant);
+    const whose = { cableId: "", fiberId: "", locationA: "" };
+    const names = ["x2.sor", "x10.sor", "x3.sor", "x1.sor"];
+    await bring(page).setInputFiles(
+      names.map((name, seed) => fileOf(session.plant, name, { ...whose, seed: seed + 1 })),
+    );
+    const form = page.getByRole("form", { name: "Whose traces are these?" });
+    const say = form.getByRole("button", { name: /^Say so/ });
+    await form.getByLabel("Cable, x1.sor").waitFor();
+    expect(await say.isDisabled()).toBe(true);
+    const cables = form.getByLabel("Cable, x1.sor");
+    await cables.selectOption(cable.id);
+    await cables.focus();
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("5");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("the hub");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => form.getByLabel("Fiber, x10.sor").inputValue()).toBe("8");
+    // what the hand writes afterwards holds; one left open stays for later
+    await form.getByLabel("Fiber, x3.sor").fill("");
+    await say.click();
+    const fibers = () =>
+      Object.fromEntries([...session.route().trace.values()].map(({ fileName, fiber }) => [fileName, fiber]));
+    await expect.poll(fibers).toEqual({ "x1.sor": 5, "x2.sor": 6, "x3.sor": null, "x10.sor": 8 });
+    await page.getByRole("heading", { name: "Whose trace is this?" }).waitFor();
+    await page.locator("[data-trace]").focus();
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => Object.values(fibers())).toEqual([null, null, null, null]);
+    await form.getByLabel("Cable, x10.sor").waitFor();
+  });
+
   test("tell where a fiber is broken, as a finding too", async () => {
     const { page, session } = opened();
     const { way } = longestWay(session.plant);
