@@ -17,7 +17,7 @@ import { asBuiltRules } from "../../core/rules/asBuiltRules.ts";
 import { openChecker } from "../../core/rules/checker.ts";
 import { changed, smallRoute, without, withRows } from "../fixtures/route/buildRoute.ts";
 import { findingsOf } from "../fixtures/route/checkRoute.ts";
-import { withOnPole, withStructure } from "../fixtures/route/oneMore.ts";
+import { withDropCrossing, withOnPole, withStructure } from "../fixtures/route/oneMore.ts";
 import { readingRow } from "../fixtures/route/readingRow.ts";
 
 const poleCount = 5;
@@ -31,21 +31,11 @@ const anyRoute: fc.Arbitrary<Route> = fc
     let route = smallRoute({ poleCount });
     route = withRows(route, "structure", [...withStructure({ besideM: 0, heightM: barnM }).structure.values()]);
     route = withRows(route, "attachment", [...withOnPole({ kind: "streetLight", heightM: 7 }).attachment.values()]);
-    route = withRows(route, "dropCrossing", [crossedByDrop]);
+    route = withRows(route, "dropCrossing", [...withDropCrossing().dropCrossing.values()]);
     route = changed(route, "livingUnit", "unit-1", { groundM: 101.5 });
     if (slips) route = changed(route, "strandSection", "section-1", { atPoles: "slipping" });
     return undrawn ? without(route, "attachment", "strand-3") : route;
   });
-
-const crossedByDrop = {
-  id: "before-1",
-  livingUnitId: "unit-1",
-  name: "Test Rd",
-  surface: "road",
-  fromUnitM: 8,
-  widthM: 6,
-  surfaceM: 100,
-} as const;
 
 type Read = { readonly subject: Subject; readonly what: ReadingKind; readonly value: number };
 
