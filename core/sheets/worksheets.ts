@@ -15,7 +15,7 @@ import { type Block, flow, paragraph, tableBlocks, white } from "./paper/flow.ts
 import { smallMm, stroke, words } from "./paper/marks.ts";
 import { type PaperBox, uprightPages } from "./paper/paper.ts";
 import { fittedMm, type Picture } from "./paper/picture.ts";
-import type { Column } from "./paper/table.ts";
+import type { Column } from "./paper/tableRow.ts";
 import { weigher } from "./paper/weigher.ts";
 import { revisionsInOrder } from "./revisions.ts";
 import { subjectWords } from "./subjectWords.ts";

@@ -6,7 +6,7 @@ import type { Plant } from "../../plant/plant.ts";
 import { byText } from "../../plant/sorting.ts";
 import { figure, lengthCell } from "../paper/figure.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
-import type { TableRow } from "../paper/table.ts";
+import type { TableRow } from "../paper/tableRow.ts";
 import type { Schedule } from "../schedule/schedule.ts";
 
 /** Sheath used between marks that are believed, cable by cable, and marks that are not believed. */

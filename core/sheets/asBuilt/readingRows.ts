@@ -12,7 +12,7 @@ import { metresPerInch } from "../../units/constants.ts";
 import { fixedText } from "../../units/fixedText.ts";
 import { formatPowerDbm } from "../../units/formatPowerDbm.ts";
 import type { UnitSystem } from "../../units/unitSystem.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 import type { Schedule } from "../schedule/schedule.ts";
 
 const columns: readonly Column[] = [

@@ -1,5 +1,5 @@
 import { cellText } from "../paper/figure.ts";
-import type { TableRow } from "../paper/table.ts";
+import type { TableRow } from "../paper/tableRow.ts";
 import type { Schedule } from "../schedule/schedule.ts";
 
 /**

@@ -8,7 +8,10 @@ import type { Block } from "../paper/flow.ts";
 import { panelHead, panelRuleMm, tableUnderHead } from "../paper/panel.ts";
 import type { PaperBox } from "../paper/paper.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
-import { type Column, drawTable, pageRows, type TableRow, tableHeightMm, tickBox } from "../paper/table.ts";
+import { drawTable } from "../paper/table.ts";
+import { tableHeightMm } from "../paper/tableCells.ts";
+import { pageRows } from "../paper/tablePages.ts";
+import { type Column, type TableRow, tickBox } from "../paper/tableRow.ts";
 import { emptyPortWords } from "../tradeWords.ts";
 import { colourWords, type TerminalFacts } from "./terminalFacts.ts";
 

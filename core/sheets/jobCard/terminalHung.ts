@@ -1,12 +1,12 @@
 import { climbingSpace } from "../../plant/climbingSpace.ts";
 import type { Plant } from "../../plant/plant.ts";
 import { formatLength } from "../../units/formatLength.ts";
-import { struckWords } from "../asBuilt/struckWords.ts";
 import type { Mark, PaperPoint } from "../paper/displayList.ts";
 import { slant } from "../paper/furniture.ts";
 import { area, smallMm, stroke, words } from "../paper/marks.ts";
 import type { PaperBox } from "../paper/paper.ts";
 import { nailMm, nailSymbol } from "../paper/pinSymbols.ts";
+import { struckWords } from "../paper/struckWords.ts";
 import { coilRadiusMm, coilSymbol, terminalBar, terminalBarMm } from "../paper/symbols.ts";
 import { portTicks } from "../plan/planHung.ts";
 import type { TerminalFacts } from "./terminalFacts.ts";

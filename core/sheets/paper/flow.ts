@@ -3,7 +3,9 @@ import { wrapText } from "./fitText.ts";
 import { bodyMm, type Lettering, words } from "./marks.ts";
 import type { PaperBox } from "./paper.ts";
 import type { Part } from "./part.ts";
-import { type Column, drawTable, pageRows, type TableRow } from "./table.ts";
+import { drawTable } from "./table.ts";
+import { pageRows } from "./tablePages.ts";
+import type { Column, TableRow } from "./tableRow.ts";
 
 /** Something that stands in a column of text and is not torn over two pages. */
 export type Block = {

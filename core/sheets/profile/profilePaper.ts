@@ -4,7 +4,7 @@ import { type LabelDesk, openLabelDesk } from "../paper/labelDesk.ts";
 import type { Paper, PaperBox } from "../paper/paper.ts";
 import { heightScales, paperMm, planScales, type Scale } from "../paper/scale.ts";
 import type { Need } from "../paper/shelves.ts";
-import { tableMm } from "../paper/table.ts";
+import { tableMm } from "../paper/tableCells.ts";
 import { heightRange, type ProfileRow, type RowPaper } from "./profileRows.ts";
 import { isNarrow } from "./profileTable.ts";
 

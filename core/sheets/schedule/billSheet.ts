@@ -7,7 +7,7 @@ import { type Cell, cellText, type Figure, figure, lengthCell } from "../paper/f
 import { noteFoot } from "../paper/noteFoot.ts";
 import type { Paper } from "../paper/paper.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import type { Schedule } from "./schedule.ts";
 import { tableDrafts } from "./tableSheets.ts";

@@ -10,7 +10,7 @@ import { heightCell, lengthCell } from "../paper/figure.ts";
 import { noteFoot } from "../paper/noteFoot.ts";
 import type { Paper } from "../paper/paper.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
-import { type Column, type TableRow, tickBox } from "../paper/table.ts";
+import { type Column, type TableRow, tickBox } from "../paper/tableRow.ts";
 import { kindAndName } from "../tradeWords.ts";
 import type { Schedule } from "./schedule.ts";
 import { tableDrafts } from "./tableSheets.ts";

@@ -13,7 +13,7 @@ import { cellText, lengthCell } from "../paper/figure.ts";
 import { noteFoot } from "../paper/noteFoot.ts";
 import type { Paper } from "../paper/paper.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 import { closeoutSpanRow, spanColumns } from "./closeoutSpans.ts";
 import type { Schedule } from "./schedule.ts";
 import { tableDrafts } from "./tableSheets.ts";

@@ -6,7 +6,7 @@ import { formatLength } from "../../units/formatLength.ts";
 import type { UnitSystem } from "../../units/unitSystem.ts";
 import { lengthCell } from "../paper/figure.ts";
 import { lengthUnit, sagUnit } from "../paper/quantityText.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 import { clearanceText, overText } from "../profile/profileWords.ts";
 import { caseWords } from "../tradeWords.ts";
 

@@ -6,7 +6,7 @@ import type { Draft } from "../book.ts";
 import { type Cell, figure } from "../paper/figure.ts";
 import { noteFoot } from "../paper/noteFoot.ts";
 import type { Paper } from "../paper/paper.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 import { type BillLine, billOf } from "./bill.ts";
 import { allowanceNote, billHeading, billUnit, toOrder } from "./billSheet.ts";
 import type { Schedule } from "./schedule.ts";

@@ -7,7 +7,7 @@ import type { Draft, NumberedFinding } from "../book.ts";
 import { type Cell, figure } from "../paper/figure.ts";
 import { noteFoot } from "../paper/noteFoot.ts";
 import type { Paper } from "../paper/paper.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 import { markWords, placeWords } from "../sourceWords.ts";
 import { isMarked } from "./findingNumbers.ts";
 import type { Schedule } from "./schedule.ts";

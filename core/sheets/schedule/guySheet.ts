@@ -13,7 +13,7 @@ import { type Cell, cellText, type Figure, figure, forceCell, heightCell } from 
 import { noteFoot } from "../paper/noteFoot.ts";
 import type { Paper } from "../paper/paper.ts";
 import { forceUnit, lengthUnit } from "../paper/quantityText.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 import { caseWords } from "../tradeWords.ts";
 import type { Schedule } from "./schedule.ts";
 import { tableDrafts } from "./tableSheets.ts";

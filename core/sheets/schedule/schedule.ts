@@ -1,5 +1,5 @@
 import type { Cell } from "../paper/figure.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 
 /** A schedule as it is described once, for paper, CSV and workbook alike. */
 export type Schedule = {

@@ -12,7 +12,7 @@ import { readingSources, terminalReadings, waveWords } from "../jobCard/terminal
 import { figure, lengthCell } from "../paper/figure.ts";
 import type { Paper } from "../paper/paper.ts";
 import { lengthUnit } from "../paper/quantityText.ts";
-import type { Column, TableRow } from "../paper/table.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 import { emptyPortWords } from "../tradeWords.ts";
 import type { Schedule } from "./schedule.ts";
 import { tableDrafts } from "./tableSheets.ts";

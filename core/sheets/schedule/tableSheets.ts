@@ -1,7 +1,9 @@
 import type { Draft, SheetKind } from "../book.ts";
 import type { Mark } from "../paper/displayList.ts";
 import { columnBoxes, columnsAbreast, type PaperBox } from "../paper/paper.ts";
-import { type Column, drawTable, pageRows, type TableRow } from "../paper/table.ts";
+import { drawTable } from "../paper/table.ts";
+import { pageRows } from "../paper/tablePages.ts";
+import type { Column, TableRow } from "../paper/tableRow.ts";
 
 type TableSheets = {
   readonly kind: SheetKind;

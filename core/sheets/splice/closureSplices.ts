@@ -7,7 +7,7 @@ import { formatLength } from "../../units/formatLength.ts";
 import { colourWords, numberRanges } from "../jobCard/terminalFacts.ts";
 import { figure } from "../paper/figure.ts";
 import { stationText } from "../paper/quantityText.ts";
-import type { TableRow } from "../paper/table.ts";
+import type { TableRow } from "../paper/tableRow.ts";
 
 /** The splices in a closure: which fiber of the cable it hangs on goes to which of the cables that begin there. */
 export function closureRows(plant: Plant, closureId: string): readonly TableRow[] {

@@ -8,7 +8,7 @@ import { formatLength } from "../../units/formatLength.ts";
 import { formatLossDb } from "../../units/formatLossDb.ts";
 import { colourWords, numberRanges } from "../jobCard/terminalFacts.ts";
 import { figure } from "../paper/figure.ts";
-import type { TableRow } from "../paper/table.ts";
+import type { TableRow } from "../paper/tableRow.ts";
 import { markWords } from "../sourceWords.ts";
 
 /** The splices at the hub: every output with the legs that light a fiber, then the fibers that wait without light. */

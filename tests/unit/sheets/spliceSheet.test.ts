@@ -6,7 +6,7 @@ import { composeSet } from "../../../core/sheets/composeSet.ts";
 import { cellText } from "../../../core/sheets/paper/figure.ts";
 import { outsideBorder, overlaps } from "../../../core/sheets/paper/overlaps.ts";
 import { paperOf } from "../../../core/sheets/paper/paper.ts";
-import type { TableRow } from "../../../core/sheets/paper/table.ts";
+import type { TableRow } from "../../../core/sheets/paper/tableRow.ts";
 import { closureDiagram } from "../../../core/sheets/splice/closureDiagram.ts";
 import { closureRows } from "../../../core/sheets/splice/closureSplices.ts";
 import { hubDiagram } from "../../../core/sheets/splice/hubDiagram.ts";

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { type Column, drawTable, pageRows, type TableRow } from "../../../core/sheets/paper/table.ts";
+import { drawTable } from "../../../core/sheets/paper/table.ts";
+import { pageRows } from "../../../core/sheets/paper/tablePages.ts";
+import type { Column, TableRow } from "../../../core/sheets/paper/tableRow.ts";
 
 const columns: readonly Column[] = [
   { heading: "Port", share: 1, align: "right" },

@@ -1,7 +1,7 @@
-import type { Mark, PaperPoint } from "../paper/displayList.ts";
-import { strike } from "../paper/labels.ts";
-import { bodyMm, type Lettering, words } from "../paper/marks.ts";
-import { textWidthMm } from "../paper/measureText.ts";
+import type { Mark, PaperPoint } from "./displayList.ts";
+import { strike } from "./labels.ts";
+import { bodyMm, type Lettering, words } from "./marks.ts";
+import { textWidthMm } from "./measureText.ts";
 
 /** A level line of text with a stroke through it: designed, and built otherwise. */
 export function struckWords(text: string, at: PaperPoint, lettering: Lettering): readonly Mark[] {
