@@ -1,6 +1,7 @@
-import { Unzip, UnzipInflate, unzipSync } from "fflate";
+import { Unzip, unzipSync } from "fflate";
 import { fail, ok, type Result } from "../../../core/model/result.ts";
 import { archiveChecksums, crc32 } from "./archiveChecksums.ts";
+import { unpackPieces } from "./unpackPieces.ts";
 
 /**
  * The part of an archive that is its KML: the first at its root, else the first in a folder. Null where there is none, or where the
@@ -55,13 +56,8 @@ export function unpackKmz(
     };
     entry.start();
   });
-  unzip.register(UnzipInflate);
-  try {
-    for (let at = 0; at < bytes.length && unpackedBytes <= largestUnpackedBytes && !isWhole; at += pieceBytes)
-      unzip.push(bytes.subarray(at, at + pieceBytes), at + pieceBytes >= bytes.length);
-  } catch {
+  if (!unpackPieces(unzip, bytes, () => isWhole || unpackedBytes > largestUnpackedBytes))
     return notKmz(name, "The archive is damaged or locked by a password.");
-  }
   if (unpackedBytes > largestUnpackedBytes)
     return fail(
       "too-large",
@@ -73,9 +69,6 @@ export function unpackKmz(
     return notKmz(name, "The archive is damaged or cut off.");
   return ok(Buffer.concat(pieces));
 }
-
-/** Small, since what one piece unpacks to is held at once: a thousand times as much at most. */
-const pieceBytes = 16 * 1024;
 
 function notKmz(name: string, what: string): Result<Uint8Array> {
   return fail("not-kmz", what, name, "Save it again as KMZ, or as KML.");

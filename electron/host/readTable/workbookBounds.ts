@@ -1,5 +1,6 @@
-import { Unzip, UnzipInflate } from "fflate";
+import { Unzip } from "fflate";
 import { archiveChecksums, crc32 } from "./archiveChecksums.ts";
+import { unpackPieces } from "./unpackPieces.ts";
 
 /** Most cells of one sheet, those between its first and its farthest, empty ones too: a reader holds a place for each. */
 const mostCells = 4_000_000;
@@ -34,18 +35,9 @@ export function workbookExcess(bytes: Uint8Array, largestUnpackedBytes: number):
     };
     part.start();
   });
-  unzip.register(UnzipInflate);
-  try {
-    for (let at = 0; at < bytes.length && !excess; at += pieceBytes)
-      unzip.push(bytes.subarray(at, at + pieceBytes), at + pieceBytes >= bytes.length);
-  } catch {
-    return excess;
-  }
+  unpackPieces(unzip, bytes, () => excess !== null);
   return excess;
 }
-
-/** Small, since what one piece unpacks to is held at once: a thousand times as much at most. */
-const pieceBytes = 16 * 1024;
 
 /**
  * Counts the cells up to the farthest a part names, piece by piece.
