@@ -1,4 +1,4 @@
-import type { KeyboardEvent } from "react";
+import { type KeyboardEvent, useEffect, useRef } from "react";
 
 type Props<T extends string> = {
   /** What the parts are of, for a screen reader. */
@@ -9,7 +9,7 @@ type Props<T extends string> = {
   readonly onTab: (tab: T) => void;
 };
 
-/** Parts of a panel, one shown at a time; arrows walk from tab to tab. */
+/** Parts of a panel, one shown at a time; arrows walk from tab to tab, and the one shown is brought into sight. */
 export function Tabs<T extends string>({ label, tabs, words, tab, onTab }: Props<T>) {
   const walk = (event: KeyboardEvent<HTMLDivElement>): void => {
     const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
@@ -19,8 +19,12 @@ export function Tabs<T extends string>({ label, tabs, words, tab, onTab }: Props
     onTab(next);
     event.currentTarget.querySelector<HTMLElement>(`[data-tab="${next}"]`)?.focus();
   };
+  const list = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    list.current?.querySelector(`[data-tab="${tab}"]`)?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  }, [tab]);
   return (
-    <div role="tablist" className="tables-tabs" aria-label={label} onKeyDown={walk}>
+    <div ref={list} role="tablist" className="tables-tabs" aria-label={label} onKeyDown={walk}>
       {tabs.map((one) => (
         <button
           key={one}

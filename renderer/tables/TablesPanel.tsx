@@ -1,8 +1,8 @@
-import { type KeyboardEvent, useEffect, useRef } from "react";
 import type { TableLayout } from "../../core/contract/wayMethods.ts";
 import type { OpenRoute } from "../app/routeStore.ts";
 import { useSession, useView } from "../app/useSession.ts";
 import { keepWays } from "../app/ways.ts";
+import { Tabs } from "../panels/Tabs.tsx";
 import { ColumnChooser } from "./ColumnChooser.tsx";
 import { type Kind, kindOf, kinds } from "./kinds.ts";
 import { TableButton } from "./TableButton.tsx";
@@ -23,6 +23,9 @@ export function TablesPanel({ open, sizeFrac }: { readonly open: OpenRoute; read
   );
 }
 
+const kindIds = kinds.map((one) => one.id);
+const kindNames = Object.fromEntries(kinds.map(({ id, name }) => [id, name]));
+
 function KindTable({ open, kind: whole }: { readonly open: OpenRoute; readonly kind: Kind }) {
   const session = useSession();
   const kind = useAskedKind(open, whole);
@@ -32,7 +35,13 @@ function KindTable({ open, kind: whole }: { readonly open: OpenRoute; readonly k
   return (
     <>
       <div className="tables-bar">
-        <Tabs chosen={whole} />
+        <Tabs
+          label={tableWords.kinds}
+          tabs={kindIds}
+          words={kindNames}
+          tab={whole.id}
+          onTab={(kindId) => session.view.setState(({ tables }) => ({ tables: { ...tables, kindId } }))}
+        />
         <ColumnChooser key={whole.id} kind={kind} layout={layout} lay={lay} />
         {buttons.map((id) => (
           <TableButton key={id} actionId={id} />
@@ -40,40 +49,5 @@ function KindTable({ open, kind: whole }: { readonly open: OpenRoute; readonly k
       </div>
       <TableGrid key={whole.id} open={open} kind={kind} layout={layout} lay={lay} />
     </>
-  );
-}
-
-function Tabs({ chosen }: { readonly chosen: Kind }) {
-  const { view } = useSession();
-  const choose = (kindId: string): void => view.setState(({ tables }) => ({ tables: { ...tables, kindId } }));
-  const walk = (event: KeyboardEvent<HTMLDivElement>): void => {
-    const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
-    const next = kinds[(kinds.indexOf(chosen) + step + kinds.length) % kinds.length];
-    if (step === 0 || !next) return;
-    event.preventDefault();
-    choose(next.id);
-    event.currentTarget.querySelector<HTMLElement>(`[data-kind="${next.id}"]`)?.focus();
-  };
-  const list = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    const tab = list.current?.querySelector(`[data-kind="${chosen.id}"]`);
-    tab?.scrollIntoView({ block: "nearest", inline: "nearest" });
-  }, [chosen]);
-  return (
-    <div ref={list} role="tablist" className="tables-tabs" aria-label={tableWords.kinds} onKeyDown={walk}>
-      {kinds.map((one) => (
-        <button
-          key={one.id}
-          type="button"
-          role="tab"
-          data-kind={one.id}
-          aria-selected={one === chosen}
-          tabIndex={one === chosen ? 0 : -1}
-          onClick={() => choose(one.id)}
-        >
-          {one.name}
-        </button>
-      ))}
-    </div>
   );
 }
