@@ -21,7 +21,8 @@ export async function fileOf(base64: string, type: string): Promise<Blob> {
   return new Blob(pieces, { type });
 }
 
-function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
+/** Bytes that came over the contract as text. */
+export function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
   const letters = atob(base64);
   const bytes = new Uint8Array(letters.length);
   for (let index = 0; index < letters.length; index += 1) bytes[index] = letters.charCodeAt(index);

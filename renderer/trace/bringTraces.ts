@@ -12,7 +12,7 @@ export async function bringTraces(session: Session, files: readonly File[]): Pro
   const { routeId, route } = openRouteOf(session);
   const { by, atIso } = signedNow(session);
   if (by === "") return tell(session, traceWords.byNeeded);
-  const brought: TraceBrought[] = [];
+  const brought = new Map<string, TraceBrought>();
   for (const file of files) {
     const bytes = new Uint8Array(await file.arrayBuffer());
     const read = traceToKeep(
@@ -27,14 +27,14 @@ export async function bringTraces(session: Session, files: readonly File[]): Pro
     }
     const kept = await session.host.call("kept.keep", { routeId, bytesBase64: await base64Of(file) });
     if (!kept.ok) return showFault(session, kept.fault);
-    if (brought.some((one) => one.trace.keptHash === kept.value.hash)) continue;
-    brought.push({ ...read.value, trace: { ...read.value.trace, keptHash: kept.value.hash } });
+    const { hash } = kept.value;
+    if (!brought.has(hash)) brought.set(hash, { ...read.value, trace: { ...read.value.trace, keptHash: hash } });
   }
   const isNew = (hash: string) => !openRouteOf(session).route.trace.has(keptTraceId(hash));
-  const fresh = brought.filter((one) => isNew(one.trace.keptHash));
+  const fresh = [...brought.values()].filter((one) => isNew(one.trace.keptHash));
   const [first] = fresh;
   if (!first) {
-    if (brought.length > 0) tell(session, traceWords.allThere);
+    if (brought.size > 0) tell(session, traceWords.allThere);
     return;
   }
   const asked = { traces: fresh.map((one) => one.trace), by, atIso };

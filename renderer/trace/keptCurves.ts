@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import { readTrace } from "../../core/traces/readTrace.ts";
 import type { Trace } from "../../core/traces/trace.ts";
+import { bytesOf } from "../app/handOver.ts";
 import type { Session } from "../app/session.ts";
 import { useSession } from "../app/useSession.ts";
 
@@ -30,8 +31,4 @@ async function readKept(session: Session, routeId: string, hash: string): Promis
   if (!read?.ok) return;
   known.set(hash, read.value);
   for (const oldest of [...known.keys()].slice(0, Math.max(0, known.size - mostKnown))) known.delete(oldest);
-}
-
-function bytesOf(base64: string): Uint8Array {
-  return Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
 }
